@@ -1,0 +1,20 @@
+import type { Decision } from '../progression/past.ts';
+import type { SessionEvent, Stamp } from '../session/events.ts';
+import type { Gear } from '../training/gear.ts';
+import type { Mass } from '../training/mass.ts';
+
+/** Facts that belong to no session. */
+export type LooseFact =
+  /** `on`: the local day weighed, `2026-11-25`. */
+  | { readonly type: 'weighed'; readonly mass: Mass; readonly on: string }
+  | ({ readonly type: 'decided' } & Pick<Decision, 'rule' | 'answer' | 'subject'>)
+  | { readonly type: 'gear-set'; readonly gear: Gear }
+  /** The event, set or session named by `of` never happened. */
+  | { readonly type: 'deleted'; readonly of: string }
+  /** This device goes on with a session that another one opened, in its own file. */
+  | { readonly type: 'session-taken-over'; readonly session: string };
+
+export type LooseEvent = LooseFact & Stamp;
+
+/** Any line of a journal file. */
+export type JournalEvent = SessionEvent | LooseEvent;

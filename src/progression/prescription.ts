@@ -1,0 +1,94 @@
+import type { Aim, Range, Rest } from '../program/program.ts';
+import type { Basis, Loading, Pattern } from '../training/lift.ts';
+import type { Mass, Unit } from '../training/mass.ts';
+import type { Shares } from '../training/muscles.ts';
+import type { Reason } from '../training/rule.ts';
+
+/** What progression does with an exercise. */
+export type Move = 'start' | 'up' | 'hold' | 'ease' | 'return';
+
+export interface PrescribedSet {
+  /** Reps (or seconds) aimed at. */
+  readonly aim: number;
+  readonly range: Range;
+}
+
+export interface WarmUpSet {
+  readonly load: Mass;
+  readonly reps: number;
+}
+
+/** The last time this track was trained, for the lifter's eye. */
+export interface LastTime {
+  /** `2026-11-20`. */
+  readonly date: string;
+  readonly load: Mass;
+  readonly counts: readonly number[];
+  readonly reserves: readonly (number | null)[];
+}
+
+/** The mini-sets of a cluster. */
+export interface PrescribedMinis {
+  /** The lead set and its mini-sets together. */
+  readonly mostSets: number;
+  /** Reps aimed at in each mini-set until the first is done; then its reps are the aim. */
+  readonly aim: number;
+}
+
+/** One exercise of today. Plain data: the session's opening event carries it whole. */
+export interface PrescribedExercise {
+  readonly lift: string;
+  readonly name: string;
+  readonly loading: Loading;
+  readonly kind: 'compound' | 'isolation';
+  readonly pattern: Pattern;
+  readonly trains: Shares;
+  readonly perSide: boolean;
+  readonly counts: 'reps' | 'seconds';
+  readonly hands: 1 | 2;
+  readonly bodyShare: number | null;
+  /** What results are compared with: one lift, one style, one range (or the track named in the program). */
+  readonly track: string;
+  readonly style: 'straight' | 'cluster';
+  readonly basis: Basis;
+  /** Null: the lifter is asked for it. */
+  readonly load: Mass | null;
+  /** What is really lifted: load and the body's share; null without a load or a weigh-in. */
+  readonly system: Mass | null;
+  readonly bar: string | null;
+  readonly step: Mass | null;
+  readonly range: Range;
+  readonly reserve: Range;
+  /** Straight sets one by one; of a cluster the lead set. */
+  readonly sets: readonly PrescribedSet[];
+  /** What the program asks for, before any set was dropped. */
+  readonly setsPlanned: number;
+  readonly minis: PrescribedMinis | null;
+  /** Between sets; in a cluster between its parts. */
+  readonly rest: Rest;
+  readonly warmUp: readonly WarmUpSet[];
+  readonly move: Move;
+  readonly why: readonly Reason[];
+  readonly last: LastTime | null;
+  /** Pain was marked last time: ask before the first set. */
+  readonly askPain: boolean;
+  readonly note: string | null;
+  readonly form: string | null;
+  readonly caution: string | null;
+}
+
+/** Today's session. Plain data. */
+export interface Prescription {
+  readonly program: string;
+  readonly day: string;
+  /** `2026-11-25`. */
+  readonly date: string;
+  readonly unit: Unit;
+  readonly aim: Aim;
+  readonly lighter: boolean;
+  /** Between the last set of one exercise and the first of the next. */
+  readonly restBetween: Rest;
+  readonly exercises: readonly PrescribedExercise[];
+  /** Rest days, unloadable starts and other things to know before starting. */
+  readonly warnings: readonly Reason[];
+}

@@ -1,0 +1,32 @@
+import type { PrescribedExercise } from '../progression/prescription.ts';
+import type { Replacement, SetNumbers } from './events.ts';
+
+/** What the lifter asks for; `decide` turns it into facts, or into the sentence why not. */
+export type SessionCommand =
+  /** Starts the next set now; a rest that still runs is cut. */
+  | { readonly do: 'start' }
+  /** The set has ended: saved with the aims unless numbers are given. */
+  | { readonly do: 'put-down'; readonly numbers?: Partial<SetNumbers> }
+  | { readonly do: 'withdraw-start' }
+  | { readonly do: 'amend'; readonly of: string; readonly numbers: Partial<SetNumbers> }
+  | { readonly do: 'confirm' }
+  | { readonly do: 'skip-set' }
+  | { readonly do: 'skip-exercise'; readonly exercise: number }
+  | { readonly do: 'choose-exercise'; readonly exercise: number }
+  | { readonly do: 'add-set' }
+  | { readonly do: 'end-cluster' }
+  | {
+      readonly do: 'replace';
+      readonly exercise: number;
+      readonly by: PrescribedExercise;
+      readonly because: Replacement;
+    }
+  /** Seconds, negative to shorten. */
+  | { readonly do: 'change-rest'; readonly by: number }
+  | { readonly do: 'pause' }
+  | { readonly do: 'resume' }
+  | { readonly do: 'mark-pain'; readonly exercise: number }
+  | { readonly do: 'note'; readonly exercise: number | null; readonly text: string }
+  | { readonly do: 'undo' }
+  | { readonly do: 'close'; readonly how: 'finished' | 'as-it-is' }
+  | { readonly do: 'discard' };

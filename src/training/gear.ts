@@ -1,0 +1,59 @@
+import type { Quantity, Unit } from './mass.ts';
+
+/** Plates of one kind. */
+export interface PlateKind {
+  readonly stamped: Quantity;
+  /** How many single plates are owned; two make a pair on a bar. */
+  readonly count: number;
+  /** What the scale says of one plate, where the lifter weighed it; the stamp counts otherwise. */
+  readonly measured?: Quantity;
+}
+
+export interface Bar {
+  /** What programs and `--bar` call it: `bar`, `short bar`. */
+  readonly name: string;
+  /** Real mass of the empty bar. */
+  readonly mass: Quantity;
+  /** Mass of both collars together. */
+  readonly collars: Quantity;
+}
+
+export interface DumbbellHandle {
+  /** Real mass of one empty handle with its collars. */
+  readonly mass: Quantity;
+  /** How many such handles are owned. */
+  readonly count: number;
+}
+
+export interface Stack {
+  readonly name: string;
+  readonly lowest: Quantity;
+  readonly step: Quantity;
+  readonly highest: Quantity;
+}
+
+export interface Band {
+  readonly name: string;
+  /** How much body weight the band takes at the bottom of the movement. */
+  readonly assistance: Quantity;
+}
+
+/** What the lifter owns. Plain data: it is stored as it is, in settings and in the journal. */
+export interface Gear {
+  /** The unit that this gear is thought of in. */
+  readonly unit: Unit;
+  /** The first bar is the one used when an exercise names none. */
+  readonly bars: readonly Bar[];
+  readonly plates: readonly PlateKind[];
+  /** Fixed dumbbells: the mass of one, and how many of that mass are owned (two for a pair). */
+  readonly dumbbells: readonly { readonly stamped: Quantity; readonly count: number }[];
+  readonly handles: readonly DumbbellHandle[];
+  readonly stacks: readonly Stack[];
+  /** Can plates be hung from the body (belt, vest)? */
+  readonly belt: boolean;
+  readonly bands: readonly Band[];
+  /** Step of `free` loads: sandbags, kettlebells, anything else. */
+  readonly freeStep: Quantity;
+  /** Are there safeties (pins, straps, arms) for squat and bench? */
+  readonly safeties: boolean;
+}

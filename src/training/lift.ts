@@ -1,0 +1,56 @@
+import type { Shares } from './muscles.ts';
+
+export const LOADINGS = ['barbell', 'dumbbell', 'stack', 'bodyweight', 'free'] as const;
+export type Loading = (typeof LOADINGS)[number];
+
+export const PATTERNS = [
+  'squat',
+  'hinge',
+  'lunge',
+  'horizontal-push',
+  'vertical-push',
+  'horizontal-pull',
+  'vertical-pull',
+  'knee-flexion',
+  'knee-extension',
+  'elbow-flexion',
+  'elbow-extension',
+  'shoulder-raise',
+  'trunk',
+  'calf-raise',
+  'carry',
+] as const;
+export type Pattern = (typeof PATTERNS)[number];
+
+/** A movement, from the catalogue or from the program's own list. */
+export interface Lift {
+  /** kebab-case, what programs call it: `back-squat`. */
+  readonly key: string;
+  readonly name: string;
+  readonly loading: Loading;
+  readonly kind: 'compound' | 'isolation';
+  readonly pattern: Pattern;
+  readonly trains: Shares;
+  /** Done one side at a time: reps are per side, the weaker side first. */
+  readonly perSide: boolean;
+  readonly counts: 'reps' | 'seconds';
+  /** Dumbbells held at once; the load is that of one. Only read for `dumbbell` loading. */
+  readonly hands: 1 | 2;
+  /** Share of body weight that is lifted; only for `bodyweight` loading. */
+  readonly bodyShare: number | null;
+  /** One sentence on how to do it. */
+  readonly form: string | null;
+  /** One sentence where the lift can hurt. */
+  readonly caution: string | null;
+}
+
+/** What a lift's load means to the lifter who reads it. */
+export type Basis = 'total' | 'hand' | 'stack' | 'added' | 'load';
+
+export const BASIS: Readonly<Record<Loading, Basis>> = {
+  barbell: 'total',
+  dumbbell: 'hand',
+  stack: 'stack',
+  bodyweight: 'added',
+  free: 'load',
+};
