@@ -1,0 +1,30 @@
+import type { Ports } from '../workbench/ports.ts';
+
+/** Options that every command understands. */
+export interface GlobalOptions {
+  /** Data folder, from `--data`. */
+  readonly data: string | null;
+  /** Program file or the name of a shipped one, from `--program`. */
+  readonly program: string | null;
+  readonly json: boolean;
+  readonly colour: boolean;
+}
+
+/** One call of a command: what was typed, and the ways out. */
+export interface Call {
+  readonly args: readonly string[];
+  /** The command's own options by their long name in camel case. */
+  readonly options: Readonly<Record<string, string | boolean | undefined>>;
+  readonly global: GlobalOptions;
+  readonly ports: Ports;
+  /** Data, to stdout; a newline is added. */
+  readonly print: (text: string) => void;
+  /** Words, to stderr; a newline is added. */
+  readonly tell: (text: string) => void;
+}
+
+/** Exit status: 0 fine, 1 the answer is "no", 2 wrong use or a bad file. */
+export type ExitStatus = number;
+
+/** What each file in this folder exports as `run`. */
+export type Run = (call: Call) => Promise<ExitStatus> | ExitStatus;

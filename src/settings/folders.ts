@@ -1,0 +1,62 @@
+import { isAbsolute, join } from 'node:path';
+
+/** Where the lifter's files live. */
+export interface Folders {
+  /** Journals and programs: what must never be lost. */
+  readonly data: string;
+  readonly config: string;
+  /** Locks and other things of this machine alone. */
+  readonly state: string;
+}
+
+export interface FolderSources {
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly platform: string;
+  readonly home: string;
+  /** From `--data`; beats everything. */
+  readonly dataOption: string | null;
+  readonly cwd: string;
+}
+
+const NAME = 'holdfast';
+
+/**
+ * The folders of this platform: XDG on Linux and the like, Library on macOS, AppData on Windows.
+ * `--data` and then `HOLDFAST_DATA` move the data; relative XDG paths are ignored, as its
+ * specification says.
+ */
+export function foldersFor(sources: FolderSources): Folders {
+  const usual = usualFolders(sources);
+  const wanted = sources.dataOption ?? sources.env.HOLDFAST_DATA;
+  if (!wanted) return usual;
+  return { ...usual, data: isAbsolute(wanted) ? wanted : join(sources.cwd, wanted) };
+}
+
+function usualFolders({ env, platform, home }: FolderSources): Folders {
+  if (platform === 'darwin') {
+    const support = join(home, 'Library', 'Application Support', NAME);
+    return {
+      data: support,
+      config: join(home, 'Library', 'Preferences', NAME),
+      state: join(support, 'state'),
+    };
+  }
+  if (platform === 'win32') {
+    const local = env.LOCALAPPDATA || join(home, 'AppData', 'Local');
+    const roaming = env.APPDATA || join(home, 'AppData', 'Roaming');
+    return {
+      data: join(local, NAME, 'Data'),
+      config: join(roaming, NAME, 'Config'),
+      state: join(local, NAME, 'State'),
+    };
+  }
+  const base = (name: string, ...otherwise: string[]) => {
+    const given = env[name];
+    return join(given && isAbsolute(given) ? given : join(home, ...otherwise), NAME);
+  };
+  return {
+    data: base('XDG_DATA_HOME', '.local', 'share'),
+    config: base('XDG_CONFIG_HOME', '.config'),
+    state: base('XDG_STATE_HOME', '.local', 'state'),
+  };
+}

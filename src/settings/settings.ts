@@ -1,0 +1,29 @@
+import * as z from 'zod';
+import { gearSchema } from './gear-schema.ts';
+
+/**
+ * What belongs to this machine. Training data never lives here; gear is only a copy of the
+ * journal's latest, for a machine without history.
+ */
+export const settingsSchema = z.object({
+  /** Id of this device, and of the machine it was made on: a copied folder gets a new one. */
+  device: z.object({ id: z.string(), machine: z.string() }).nullable().default(null),
+  /** Program file of the last session, absolute. */
+  program: z.string().nullable().default(null),
+  bell: z.boolean().default(true),
+  flash: z.boolean().default(true),
+  speech: z.boolean().default(false),
+  notification: z.boolean().default(false),
+  /** Taps on the screen; on, most terminals want shift for selecting text. */
+  taps: z.boolean().default(false),
+  theme: z.enum(['colour', 'plain']).default('colour'),
+  gear: gearSchema.nullable().default(null),
+  /** The cautions were read, and whether a doctor was advised first. */
+  cautions: z.enum(['unread', 'read', 'doctor-first']).default('unread'),
+  /** Rates and bands of body weight; `ask` until the lifter has answered. */
+  weightAdvice: z.enum(['ask', 'yes', 'no']).default('ask'),
+});
+
+export type Settings = z.infer<typeof settingsSchema>;
+
+export const DEFAULT_SETTINGS: Settings = settingsSchema.parse({});

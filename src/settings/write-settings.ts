@@ -1,0 +1,46 @@
+import { copyFileSync, existsSync, mkdirSync, renameSync } from 'node:fs';
+import { join } from 'node:path';
+import { Refusal } from '../text/problem.ts';
+import { LAST_GOOD_NAME, readSettings, SETTINGS_NAME } from './read-settings.ts';
+import { type Settings, settingsSchema } from './settings.ts';
+
+/**
+ * Changes some settings of this machine and returns them all. What is written is read back before
+ * the copy of the last good file is renewed, since a nearly full disk can cut a file short without
+ * an error.
+ */
+export async function writeSettings(folder: string, change: Partial<Settings>): Promise<Settings> {
+  const path = join(folder, `${SETTINGS_NAME}.json`);
+  const before = readSettings(folder);
+  const wanted = settingsSchema.parse({ ...before.settings, ...change });
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    if (before.problem && existsSync(path)) renameSync(path, join(folder, 'settings.damaged.json'));
+    const { default: Conf } = await import('conf');
+    const conf = new Conf<Settings>({
+      projectName: 'holdfast',
+      cwd: folder,
+      configName: SETTINGS_NAME,
+      configFileMode: 0o600,
+      accessPropertiesByDotNotation: false,
+      clearInvalidConfig: false,
+    });
+    conf.store = wanted;
+  } catch (error) {
+    throw unwritable(path, (error as Error).message);
+  }
+  const after = readSettings(folder);
+  if (after.problem || JSON.stringify(after.settings) !== JSON.stringify(wanted)) {
+    throw unwritable(path, 'what was read back is not what was written');
+  }
+  copyFileSync(path, join(folder, `${LAST_GOOD_NAME}.json`));
+  return after.settings;
+}
+
+function unwritable(path: string, found: string): Refusal {
+  return new Refusal({
+    what: `The settings could not be written to ${path}: ${found}.`,
+    why: 'They are as they were before.',
+    fix: 'See that the folder can be written to and that the disk has room, then try again.',
+  });
+}

@@ -1,0 +1,150 @@
+import { spawn, type IPty } from '@lydell/node-pty';
+import headless from '@xterm/headless';
+
+export interface Launch {
+  readonly command: string;
+  readonly args: readonly string[];
+  readonly env: Readonly<Record<string, string>>;
+  readonly cwd: string;
+  readonly columns?: number;
+  readonly rows?: number;
+}
+
+/** How long a screen may take to say what a test waits for, on a busy machine. */
+const PATIENCE_MS = 20_000;
+
+/** A program in a real pseudo-terminal, its screen read back through a terminal emulator. */
+export class Terminal {
+  readonly #pty: IPty;
+  readonly #emulator: headless.Terminal;
+  readonly #exit: Promise<{ exitCode: number; signal: number }>;
+  #exited: { exitCode: number; signal: number } | null = null;
+  #bytes = 0;
+  #raw = '';
+  #changed: (() => void)[] = [];
+
+  constructor({ command, args, env, cwd, columns = 80, rows = 24 }: Launch) {
+    this.#emulator = new headless.Terminal({ cols: columns, rows, allowProposedApi: true });
+    this.#pty = spawn(command, [...args], {
+      name: 'xterm-256color',
+      cols: columns,
+      rows,
+      cwd,
+      env: { ...env },
+    });
+    this.#pty.onData((data) => {
+      this.#bytes += Buffer.byteLength(data);
+      this.#raw += data;
+      this.#emulator.write(data, () => this.#wake());
+    });
+    this.#exit = new Promise((resolve) => {
+      this.#pty.onExit(({ exitCode, signal }) => {
+        this.#exited = { exitCode, signal: signal ?? 0 };
+        resolve(this.#exited);
+        this.#wake();
+      });
+    });
+  }
+
+  get pid(): number {
+    return this.#pty.pid;
+  }
+
+  /** Bytes that the program wrote so far. */
+  get bytesWritten(): number {
+    return this.#bytes;
+  }
+
+  /** Everything written so far, codes included. */
+  get raw(): string {
+    return this.#raw;
+  }
+
+  /** The visible screen, without trailing blanks. */
+  screen(): string {
+    const buffer = this.#emulator.buffer.active;
+    const lines = Array.from(
+      { length: this.#emulator.rows },
+      (_, row) => buffer.getLine(buffer.viewportY + row)?.translateToString(true) ?? '',
+    );
+    return lines.join('\n').trimEnd();
+  }
+
+  /** Which screen buffer is shown, and what the program left switched on. */
+  modes() {
+    const { mouseTrackingMode, bracketedPasteMode } = this.#emulator.modes;
+    return {
+      buffer: this.#emulator.buffer.active.type,
+      mouse: mouseTrackingMode,
+      paste: bracketedPasteMode,
+      cursorHidden: this.#raw.lastIndexOf('\u001b[?25l') > this.#raw.lastIndexOf('\u001b[?25h'),
+    };
+  }
+
+  send(keys: string): void {
+    this.#pty.write(keys);
+  }
+
+  resize(columns: number, rows: number): void {
+    this.#emulator.resize(columns, rows);
+    this.#pty.resize(columns, rows);
+  }
+
+  kill(signal: string): void {
+    this.#pty.kill(signal);
+  }
+
+  /** Waits until the screen says `wanted`; fails with the screen as it is. */
+  async until(wanted: string | RegExp | ((screen: string) => boolean)): Promise<string> {
+    const says = (screen: string) =>
+      typeof wanted === 'function'
+        ? wanted(screen)
+        : typeof wanted === 'string'
+          ? screen.includes(wanted)
+          : wanted.test(screen);
+    const end = Date.now() + PATIENCE_MS;
+    for (;;) {
+      const screen = this.screen();
+      if (says(screen)) return screen;
+      if (this.#exited || Date.now() > end) {
+        throw new Error(
+          `The screen never said ${wanted}${this.#exited ? ' (the program ended)' : ''}:\n${screen}`,
+        );
+      }
+      await this.#change(end - Date.now());
+    }
+  }
+
+  /** Waits until the program has ended. */
+  async end(): Promise<{ exitCode: number; signal: number }> {
+    let timer: NodeJS.Timeout | undefined;
+    const late = new Promise<never>((_, reject) => {
+      timer = setTimeout(
+        () => reject(new Error(`The program did not end:\n${this.screen()}`)),
+        PATIENCE_MS,
+      );
+    });
+    try {
+      const exit = await Promise.race([this.#exit, late]);
+      // What the program wrote last may still be on its way through the emulator.
+      await new Promise<void>((resolve) => this.#emulator.write('', resolve));
+      return exit;
+    } finally {
+      clearTimeout(timer);
+    }
+  }
+
+  #wake(): void {
+    for (const wake of this.#changed.splice(0)) wake();
+  }
+
+  #change(atMost: number): Promise<void> {
+    return new Promise((resolve) => {
+      const timer = setTimeout(resolve, atMost);
+      this.#changed.push(() => {
+        clearTimeout(timer);
+        resolve();
+      });
+    });
+  }
+}
