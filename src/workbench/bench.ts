@@ -1,0 +1,95 @@
+import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import type { Settings } from '../settings/settings.ts';
+import type { Problem } from '../text/problem.ts';
+import type { Mass } from '../training/mass.ts';
+import type { Reason } from '../training/rule.ts';
+import type { LiveSession } from './live-session.ts';
+
+/** The session of a day, before it is begun. */
+export interface Today {
+  /** `open`: a session was begun and not closed; it goes on from its own copy. */
+  readonly state: 'due' | 'open' | 'done-today';
+  readonly prescription: Prescription;
+  /** Minutes that the session is expected to take. */
+  readonly minutes: number;
+  /** Names of the program's days, in its order. */
+  readonly days: readonly string[];
+}
+
+/** How an implement is made up for a load. */
+export interface MadeUp {
+  /** `20 + 10 a side`, `empty bar`, `body weight + 10 on the belt`. */
+  readonly words: string;
+  /** Lines of a side view no wider than `width` columns; none where there is nothing to draw. */
+  readonly picture: (width: number) => readonly string[];
+}
+
+/** A sentence for the lifter, and how well founded it is. */
+export interface ReasonWords {
+  readonly text: string;
+  /** Citation, or `common practice`, or `ours`. */
+  readonly source: string;
+  /** Numbers that the rule used, ready to read: `last time` → `6, 5, 5 reps`. */
+  readonly facts: readonly { readonly name: string; readonly value: string }[];
+}
+
+/** Loads that can be made near a wish; null where there is none. */
+export interface NearLoads {
+  readonly below: Mass | null;
+  readonly exact: Mass | null;
+  readonly above: Mass | null;
+}
+
+/** A change of an exercise that the lifter may take with one key. */
+export interface Offer {
+  readonly by: PrescribedExercise;
+  /** One sentence: what changes and why. */
+  readonly words: string;
+}
+
+/** What a finished session came to, beside what its own state shows. */
+export interface SessionReview {
+  readonly effectiveReps: number | null;
+  /** Seconds spent in clusters, and what the same work takes as straight sets; null without clusters. */
+  readonly clusters: { readonly spent: number; readonly asStraight: number } | null;
+  /** One sentence each: `Back squat: best estimate so far, 98 kg (was 96.5).` */
+  readonly bests: readonly string[];
+  readonly next: readonly { readonly name: string; readonly plan: string; readonly why: string }[];
+}
+
+/** Settings that the screens read and change. */
+export type Choices = Pick<
+  Settings,
+  'bell' | 'flash' | 'speech' | 'notification' | 'taps' | 'theme' | 'cautions'
+>;
+
+/**
+ * What the screens ask of the workbench. Everything answers at once; only `begin`, `keep` and the
+ * session's `send` change anything.
+ */
+export interface Bench {
+  /** The day that is due, or the one named. */
+  readonly today: (day?: string) => Today;
+  /** Opens the session of a day (the one due by default), or goes on with the one that is open. */
+  readonly begin: (day?: string) => LiveSession | Problem;
+  /** The session that is open, also after it was closed in this run; null before. */
+  readonly live: () => LiveSession | null;
+  readonly madeUp: (exercise: PrescribedExercise, load: Mass) => MadeUp | null;
+  /** What to take off and put on, in words; null where nothing changes or there is no bar. */
+  readonly plateChange: (exercise: PrescribedExercise, from: Mass | null, to: Mass) => string | null;
+  /** Lifts for the same muscles with the same loading, each prescribed from history. */
+  readonly alternatives: (exercise: PrescribedExercise) => readonly PrescribedExercise[];
+  /** The exercise at another load, its warm-ups and aims worked out again. */
+  readonly withLoad: (exercise: PrescribedExercise, load: Mass) => PrescribedExercise;
+  /** An easier load of the same lift, for pain; null where nothing lighter can be made. */
+  readonly lighter: (exercise: PrescribedExercise) => PrescribedExercise | null;
+  /** A better load for the sets that are left of exercise `index` of the live session, if there is one. */
+  readonly offer: (index: number) => Offer | null;
+  /** Loads near `wish`, in the exercise's own basis. */
+  readonly nearestLoads: (exercise: PrescribedExercise, wish: Mass) => NearLoads;
+  readonly reasonWords: (reason: Reason) => ReasonWords;
+  /** Of the live session, once it is closed. */
+  readonly review: () => SessionReview;
+  readonly choices: () => Choices;
+  readonly keep: (choices: Choices) => Problem | null;
+}
