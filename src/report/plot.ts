@@ -125,7 +125,8 @@ function yValues(plot: Plot, from: number, to: number): number[] {
 /** The data with a little room, so that the outermost dots do not sit on the frame. */
 function yRange(values: readonly number[]): Point {
   const [low, high] = [least(values), greatest(values)];
-  const room = low === high ? Math.max(1, Math.abs(low) * 0.02) : (high - low) * 0.04;
+  const flat = high - low < 1e-9 * Math.max(1, Math.abs(low), Math.abs(high));
+  const room = flat ? Math.max(1, Math.abs(low) * 0.02) : (high - low) * 0.04;
   return [low - room, high + room];
 }
 
