@@ -1,4 +1,5 @@
 import type { Temporal } from 'temporal-polyfill';
+import type { Aim } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Mass } from '../training/mass.ts';
 import type { PrescribedExercise } from './prescription.ts';
@@ -42,6 +43,8 @@ export interface SessionDone {
   readonly date: Temporal.PlainDate;
   readonly program: string;
   readonly day: string;
+  /** The program's aim on that day; absent where it was not kept. */
+  readonly aim?: Aim;
   readonly setsPlanned: number;
   /** Work sets; a cluster counts as one when its lead is done. */
   readonly setsDone: number;
