@@ -1,0 +1,91 @@
+import { mkdirSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { build } from 'esbuild';
+import { ROOT } from './root.mjs';
+
+const DAY_MS = 24 * 60 * 60 * 1000;
+
+/**
+ * Ink asks for the React developer tools only when told to. They are not installed, and without a
+ * stand-in the bundle would fail on them.
+ * @type {import('esbuild').Plugin}
+ */
+const withoutDeveloperTools = {
+  name: 'without-developer-tools',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^react-devtools-core$/ }, ({ path }) => ({ path, namespace: 'empty' }));
+    onLoad({ filter: /.*/, namespace: 'empty' }, () => ({ contents: 'export default {}' }));
+  },
+};
+
+/**
+ * Bundles one entry and all it imports; dynamic imports become files of their own, so that a
+ * command without a screen never reads Ink. Everything lies flat in one folder, so a path relative
+ * to `import.meta.url` means the same in each of them.
+ * @param {string} entry
+ * @param {string} to the entry's file in the built folder
+ */
+export async function bundle(entry, to) {
+  const folder = join(ROOT, dirname(to));
+  const { outputFiles } = await build({
+    absWorkingDir: ROOT,
+    entryPoints: { [basename(to, '.js')]: entry },
+    outdir: folder,
+    write: false,
+    bundle: true,
+    splitting: true,
+    chunkNames: '[name]-[hash]',
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    jsx: 'automatic',
+    minifySyntax: true,
+    minifyWhitespace: true,
+    legalComments: 'linked',
+    define: { 'process.env.NODE_ENV': '"production"', 'process.env.DEV': '"false"' },
+    // Some dependencies are CommonJS inside and ask for Node's own modules by `require`.
+    banner: {
+      js: [
+        '#!/usr/bin/env node',
+        `import { createRequire as holdfastRequire } from 'node:module';`,
+        'const require = holdfastRequire(import.meta.url);',
+      ].join('\n'),
+    },
+    plugins: [withoutDeveloperTools],
+    logLevel: 'warning',
+  });
+  mkdirSync(folder, { recursive: true });
+  const entryLast = outputFiles.toSorted((a, b) => rank(a.path) - rank(b.path));
+  for (const { path, contents } of entryLast) {
+    writeFileSync(`${path}.new`, contents, { mode: 0o755 });
+    renameSync(`${path}.new`, path);
+  }
+  clearOld(folder, new Set(outputFiles.map(({ path }) => basename(path))));
+
+  /** @param {string} path */
+  function rank(path) {
+    return basename(path) === basename(to) ? 1 : 0;
+  }
+}
+
+/**
+ * A session that is running may still have to load a part of the build it was started from, so
+ * parts of an earlier build stay for a day.
+ * @param {string} folder
+ * @param {Set<string>} present
+ */
+function clearOld(folder, present) {
+  for (const name of readdirSync(folder)) {
+    const path = join(folder, name);
+    if (!present.has(name) && Date.now() - statSync(path).mtimeMs > DAY_MS) rmSync(path);
+  }
+}
+
+if (import.meta.filename === process.argv[1]) {
+  const packing = process.argv.includes('--pack');
+  if (packing) rmSync(join(ROOT, 'dist'), { recursive: true, force: true });
+  await bundle('src/cli.ts', 'dist/cli.js');
+  if (process.argv.includes('--driven')) {
+    await bundle('tests/terminal/driven.ts', 'tests/.built/driven.js');
+  }
+}

@@ -1,0 +1,199 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { isBuiltin } from 'node:module';
+import { join, posix } from 'node:path';
+import ts from 'typescript';
+import { ROOT } from './root.mjs';
+
+/** Data flow from left to right: a room imports only from itself and from rooms before it. */
+const FLOW = [
+  'text',
+  'training',
+  'program',
+  'progression',
+  'session',
+  'journal',
+  'cut',
+  'rehearsal',
+  'report',
+];
+const EDGES = [...FLOW, 'settings', 'terminal', 'version'];
+
+/** @type {Record<string, readonly string[]>} */
+const MAY_IMPORT = {
+  ...Object.fromEntries(FLOW.map((room, place) => [room, FLOW.slice(0, place)])),
+  version: [],
+  settings: ['text', 'training'],
+  terminal: ['text'],
+  workbench: EDGES,
+  ui: [...EDGES, 'workbench'],
+  commands: [...EDGES, 'workbench', 'ui'],
+  cli: [...EDGES, 'workbench', 'ui', 'commands'],
+  tooling: [],
+};
+
+/**
+ * Where Node's own modules may be imported: a whole room, or only the files and folders named.
+ * @type {Record<string, true | readonly string[]>}
+ */
+const TOUCHES_NODE = {
+  program: ['read-file.ts', 'write-file.ts'],
+  journal: ['disk/'],
+  settings: true,
+  terminal: true,
+  workbench: true,
+  commands: true,
+  cli: true,
+  tooling: true,
+};
+
+/**
+ * Libraries that bring a screen, a disk or a command line with them, and the rooms made for them.
+ * @type {Record<string, readonly string[]>}
+ */
+const CONFINED = {
+  ink: ['ui'],
+  'ink-text-input': ['ui'],
+  react: ['ui', 'report'],
+  'react-dom': ['report'],
+  conf: ['settings'],
+  commander: ['commands', 'cli'],
+  esbuild: ['tooling'],
+  typescript: ['tooling'],
+};
+
+/** Rooms that may read a clock; all others are told the time. */
+const READS_CLOCK = ['workbench', 'tooling'];
+
+/**
+ * @param {string} root the folder that holds `src/`
+ * @returns {{ files: number, rooms: string[], faults: string[] }}
+ */
+export function checkRooms(root) {
+  const faults = /** @type {string[]} */ ([]);
+  const rooms = /** @type {string[]} */ ([]);
+  let files = 0;
+  for (const { room, paths } of roomsUnder(root)) {
+    rooms.push(room);
+    files += paths.length;
+    if (!MAY_IMPORT[room]) faults.push(`src/${room}: not a room of the project`);
+    else if (paths.length === 0) faults.push(`src/${room}: no file was seen in this room`);
+    else for (const path of paths) faults.push(...faultsOf(root, room, path));
+  }
+  if (files === 0) faults.push('src: no file was seen');
+  return { files, rooms, faults };
+}
+
+/**
+ * A room is a folder of `src/`, or a single file that lies beside them.
+ * @param {string} root
+ */
+function roomsUnder(root) {
+  const entries = readdirSync(join(root, 'src'), { withFileTypes: true });
+  return entries.map((entry) => {
+    const path = `src/${entry.name}`;
+    return entry.isDirectory()
+      ? { room: entry.name, paths: sourcesUnder(root, path) }
+      : { room: entry.name.replace(/\.tsx?$/, ''), paths: [path] };
+  });
+}
+
+/**
+ * @param {string} root
+ * @param {string} folder
+ */
+function sourcesUnder(root, folder) {
+  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.(ts|tsx|mts|mjs|js)$/.test(name))
+    .map((name) => `${folder}/${name.replaceAll('\\', '/')}`);
+}
+
+/**
+ * @param {string} root
+ * @param {string} room
+ * @param {string} path
+ */
+function faultsOf(root, room, path) {
+  const text = readFileSync(join(root, path), 'utf8');
+  const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const place = (/** @type {number} */ position) =>
+    `${path}:${source.getLineAndCharacterOfPosition(position).line + 1}`;
+  const { importedFiles } = ts.preProcessFile(text, true, true);
+  const imports = importedFiles.flatMap(({ fileName, pos }) => {
+    const fault = importFault(root, room, path, fileName);
+    return fault ? [`${place(pos)}: ${fault}`] : [];
+  });
+  if (READS_CLOCK.includes(room)) return imports;
+  return [
+    ...imports,
+    ...unrepeatable(source).map(
+      (node) => `${place(node.getStart())}: ${node.getText()} – time and chance are arguments here`,
+    ),
+  ];
+}
+
+/**
+ * @param {string} root
+ * @param {string} room
+ * @param {string} path
+ * @param {string} wanted
+ * @returns {string | null}
+ */
+function importFault(root, room, path, wanted) {
+  if (wanted.startsWith('.')) {
+    const target = posix.normalize(posix.join(posix.dirname(path), wanted));
+    if (room === 'version' && target === 'package.json') return null;
+    if (!target.startsWith('src/')) return `${room} must not import ${wanted} from outside src/`;
+    if (!existsSync(join(root, target))) return `imports ${wanted}, which is not there`;
+    const other = (target.split('/')[1] ?? '').replace(/\.tsx?$/, '');
+    if (other === room || MAY_IMPORT[room]?.includes(other)) return null;
+    return `${room} must not import ${other} (${wanted})`;
+  }
+  if (isBuiltin(wanted)) {
+    return mayTouchNode(room, path) ? null : `${room} must not import ${wanted} in this file`;
+  }
+  const library = wanted.split('/', wanted.startsWith('@') ? 2 : 1).join('/');
+  const homes = CONFINED[library];
+  return !homes || homes.includes(room)
+    ? null
+    : `${room} must not import ${wanted}: only ${homes.join(' and ')} may`;
+}
+
+/**
+ * @param {string} room
+ * @param {string} path
+ */
+function mayTouchNode(room, path) {
+  const allowed = TOUCHES_NODE[room];
+  if (allowed === undefined || allowed === true) return allowed === true;
+  return allowed.some((name) =>
+    name.endsWith('/') ? path.startsWith(`src/${room}/${name}`) : path === `src/${room}/${name}`,
+  );
+}
+
+/**
+ * Every place that reads a clock or draws a random number.
+ * @param {ts.SourceFile} source
+ */
+function unrepeatable(source) {
+  const banned = /^(globalThis\.)?(Date\.now|performance\.now|Math\.random|Temporal\.Now)$/;
+  const found = /** @type {ts.Node[]} */ ([]);
+  /** @param {ts.Node} node */
+  const visit = (node) => {
+    const isNow = ts.isPropertyAccessExpression(node) && banned.test(node.getText());
+    const isToday =
+      (ts.isNewExpression(node) || ts.isCallExpression(node)) &&
+      node.expression.getText() === 'Date' &&
+      (node.arguments ?? []).length === 0;
+    if (isNow || isToday) found.push(node);
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+if (import.meta.filename === process.argv[1]) {
+  const { files, rooms, faults } = checkRooms(ROOT);
+  for (const fault of faults) console.error(fault);
+  console.log(`${files} files in ${rooms.length} rooms seen, ${faults.length} faults`);
+  if (faults.length > 0) process.exitCode = 1;
+}
