@@ -1,0 +1,40 @@
+const ESC = '\u001b';
+const BEL = '\u0007';
+
+/** What the full-screen program switches on beside Ink's alternate screen and hidden cursor. */
+export interface ModeWishes {
+  /** Report taps. Plain text selection then needs shift in most terminals. */
+  readonly taps: boolean;
+  /** Does the terminal show progress on its tab or in the task bar? */
+  readonly progress: boolean;
+}
+
+// 1000 with 1006 and never 1003 alone: a common Android terminal drops taps then.
+const TAPS_ON = `${ESC}[?1000h${ESC}[?1006h`;
+const TAPS_OFF = `${ESC}[?1006l${ESC}[?1000l`;
+const PASTE_ON = `${ESC}[?2004h`;
+const PASTE_OFF = `${ESC}[?2004l`;
+const PROGRESS_OFF = `${ESC}]9;4;0${BEL}`;
+
+export const FLASH_ON = `${ESC}[?5h`;
+export const FLASH_OFF = `${ESC}[?5l`;
+
+export const tapMode = (on: boolean): string => (on ? TAPS_ON : TAPS_OFF);
+
+/** To be written before the first frame; the window's title is kept on the terminal's stack. */
+export const enterModes = ({ taps }: ModeWishes): string =>
+  `${ESC}[22;2t${PASTE_ON}${taps ? TAPS_ON : ''}`;
+
+/**
+ * To be written on every way out, whatever was on: every mode that this program may have changed
+ * goes back, the primary screen and the cursor included. Writing it twice does no harm.
+ */
+export const leaveModes = ({ progress }: ModeWishes): string =>
+  `${FLASH_OFF}${TAPS_OFF}${PASTE_OFF}${progress ? PROGRESS_OFF : ''}${titleCode('')}${ESC}[23;2t${ESC}[?1049l${ESC}[?25h${ESC}[0m`;
+
+/** Sets the window's title. */
+export const titleCode = (title: string): string => `${ESC}]2;${title}${BEL}`;
+
+/** Shows `share` (0 to 1) of a rest as progress; null takes it away. */
+export const progressCode = (share: number | null): string =>
+  share === null ? PROGRESS_OFF : `${ESC}]9;4;1;${Math.round(share * 100)}${BEL}`;

@@ -1,0 +1,141 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Key } from '../../src/terminal/key.ts';
+import { decodeKeys, ESCAPE_WAIT_MS, type Pending } from '../../src/terminal/key-decoder.ts';
+
+/** Feeds chunks that come without a pause, then silence. */
+function keysOf(...chunks: string[]): Key[] {
+  const keys: Key[] = [];
+  let pending: Pending | null = null;
+  for (const chunk of chunks) {
+    const decoded = decodeKeys(chunk, pending, 1_000);
+    keys.push(...decoded.keys);
+    pending = decoded.pending;
+  }
+  return [...keys, ...decodeKeys('', pending, 10_000).keys];
+}
+
+const words = (...chunks: string[]) =>
+  keysOf(...chunks).map((key) =>
+    key.kind === 'named'
+      ? key.name
+      : key.kind === 'tap'
+        ? `tap ${key.column},${key.row}`
+        : key.kind === 'paste'
+          ? `paste ${key.text}`
+          : key.text,
+  );
+
+describe('keys', () => {
+  // What terminals send: ECMA-48 and the xterm control sequences document (ctlseqs).
+  it.each([
+    [' ', ['space']],
+    ['\r', ['enter']],
+    ['\n', ['enter']],
+    ['\t', ['tab']],
+    ['\u001b[Z', ['shift-tab']],
+    ['\u007f', ['backspace']],
+    ['\b', ['backspace']],
+    ['\u001b', ['esc']],
+    ['\u001b[A\u001b[B\u001b[C\u001b[D', ['up', 'down', 'right', 'left']],
+    ['\u001bOA\u001bOB', ['up', 'down']],
+    ['\u001b[5~\u001b[6~\u001b[3~', ['page-up', 'page-down', 'delete']],
+    ['\u001b[H\u001b[F\u001b[1~\u001b[4~', ['home', 'end', 'home', 'end']],
+    ['\u0003\u001a', ['ctrl-c', 'ctrl-z']],
+    [' 5\r', ['space', '5', 'enter']],
+    ['né😀', ['n', 'é', '😀']],
+    ['\u001b[1;2A', ['up']],
+  ])('%j', (bytes, wanted) => expect(words(bytes)).toEqual(wanted));
+
+  it.each([
+    ['a press of the left button', '\u001b[<0;12;7M', ['tap 12,7']],
+    ['a press of the middle button', '\u001b[<1;120;40M', ['tap 120,40']],
+    ['a release', '\u001b[<0;12;7m', []],
+    ['the right button', '\u001b[<2;12;7M', []],
+    ['the wheel', '\u001b[<64;12;7M\u001b[<65;12;7M', []],
+    ['a drag', '\u001b[<32;12;7M', []],
+    ['the old mouse form', '\u001b[M !!x', ['x']],
+  ])('%s', (_, bytes, wanted) => expect(words(bytes)).toEqual(wanted));
+
+  it.each([
+    ['a paste', '\u001b[200~two\r\nlines \u001b[31m\u001b[201~q', ['paste two lines  [31m', 'q']],
+    ['a paste that never ends', '\u001b[200~half', ['paste half']],
+  ])('%s', (_, bytes, wanted) => expect(words(bytes)).toEqual(wanted));
+
+  // https://sw.kovidgoyal.net/kitty/keyboard-protocol/
+  it.each([
+    ['escape', '\u001b[27u', ['esc']],
+    ['a letter', '\u001b[113;1u', ['q']],
+    ['its release', '\u001b[113;1:3u', []],
+    ['control-c', '\u001b[99;5u', ['ctrl-c']],
+    ['a super key', '\u001b[113;9u', []],
+  ])('kitty: %s', (_, bytes, wanted) => expect(words(bytes)).toEqual(wanted));
+
+  it.each([
+    ['focus in and out', '\u001b[I\u001b[O'],
+    ['device attributes', '\u001b[?62;22c'],
+    ['a colour reply', '\u001b]11;rgb:0000/0000/0000\u001b\\'],
+    ['a colour reply ended by bell', '\u001b]11;rgb:0000/0000/0000\u0007'],
+    ['a sequence cut off', '\u001b[12;'],
+    ['function keys', '\u001b[15~\u001bOP'],
+  ])('nothing: %s', (_, bytes) => expect(words(bytes)).toEqual([]));
+});
+
+describe('an escape', () => {
+  it('waits for the rest of a sequence, and is a key when none comes', () => {
+    const first = decodeKeys('\u001b', null, 0);
+    expect(first.keys).toEqual([]);
+    expect(decodeKeys('', first.pending, ESCAPE_WAIT_MS - 1).keys).toEqual([]);
+    expect(decodeKeys('', first.pending, ESCAPE_WAIT_MS).keys).toEqual([
+      { kind: 'named', name: 'esc' },
+    ]);
+    expect(decodeKeys('[A', first.pending, ESCAPE_WAIT_MS - 1).keys).toEqual([
+      { kind: 'named', name: 'up' },
+    ]);
+  });
+
+  it('that comes together with a key is two keys', () => {
+    expect(words('\u001bq')).toEqual(['esc', 'q']);
+  });
+});
+
+it('the same bytes give the same keys however they are split', () => {
+  const piece = fc.constantFrom(
+    ...[' ', '5', '\r', 'q', '\u001b', '\u001b[A', '\u001bOB', '\u001b[<0;5;5M', '\u001b[<0;5;5m'],
+    ...[
+      '\u001b[200~ab\u001b[201~',
+      '\u001b[27u',
+      '\u001b[113;1:3u',
+      '\u001b[3~',
+      '\u001b[I',
+      '\u0003',
+    ],
+    ...['é', '😀', '\u001b]2;x\u0007', '\u001b[?62c', '\u001b[M !!', '[', 'O', ';'],
+  );
+  fc.assert(
+    fc.property(
+      fc.array(piece, { maxLength: 12 }).map((pieces) => pieces.join('')),
+      fc.array(fc.nat(40), { maxLength: 8 }),
+      (bytes, cuts) => {
+        const at = [...new Set(cuts)].filter((cut) => cut < bytes.length).sort((a, b) => a - b);
+        // A stream decoded as UTF-8 never splits a character, so neither do the cuts.
+        const fair = at.filter((cut) => !/[\ud800-\udbff]/.test(bytes[cut - 1] ?? ''));
+        const chunks = [...fair, bytes.length].map((end, i) => bytes.slice(fair[i - 1] ?? 0, end));
+        expect(keysOf(...chunks)).toEqual(keysOf(bytes));
+      },
+    ),
+    { numRuns: 1_000 },
+  );
+});
+
+it('never fails and never swallows what comes after silence', () => {
+  fc.assert(
+    fc.property(fc.string({ unit: 'binary', maxLength: 40 }), (noise) => {
+      const decoded = decodeKeys(noise, null, 0);
+      const flushed = decodeKeys('', decoded.pending, 10_000);
+      expect(flushed.pending).toBeNull();
+      expect(decodeKeys('q', flushed.pending, 20_000).keys).toEqual([{ kind: 'text', text: 'q' }]);
+    }),
+    { numRuns: 500 },
+  );
+});
