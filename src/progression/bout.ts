@@ -1,0 +1,56 @@
+import type { Mass } from '../training/mass.ts';
+import type { Past, Result, SetResult } from './past.ts';
+
+/** One past session of a track, read the way the rules judge it. */
+export interface Bout {
+  readonly result: Result;
+  /** The load judged: of the first work set; in a first session of the last one. */
+  readonly load: Mass;
+  /** Straight sets done at that load; of a cluster the lead set alone. */
+  readonly sets: readonly SetResult[];
+  readonly minis: readonly SetResult[];
+  /** Some sets were done at another load: such a session never earns more load. */
+  readonly mixed: boolean;
+  /** Holds a set saved as planned that the lifter has not looked at. */
+  readonly unseen: boolean;
+}
+
+/** Reads one result; null when no work set was done. */
+export function boutOf(result: Result): Bout | null {
+  const judged = result.exercise.move === 'start' ? result.sets.at(-1) : result.sets[0];
+  if (!judged) return null;
+  const load = judged.load;
+  const cluster = result.exercise.style === 'cluster';
+  return {
+    result,
+    load,
+    sets: cluster ? result.sets.slice(0, 1) : result.sets.filter((set) => set.load === load),
+    minis: cluster ? result.sets.slice(1) : [],
+    mixed: result.sets.some((set) => set.load !== load),
+    unseen: result.sets.some((set) => set.entered === 'as-planned'),
+  };
+}
+
+/**
+ * The sessions that a track is judged by, oldest first: lighter weeks and sessions written by a
+ * version that this one does not understand are left out.
+ */
+export function boutsOf(past: Past, track: string): readonly Bout[] {
+  const foreign = foreignSessions(past);
+  return past.results
+    .filter(({ exercise, lighter, session }) => {
+      return exercise.track === track && !lighter && !foreign.has(session);
+    })
+    .map(boutOf)
+    .filter((bout) => bout !== null);
+}
+
+/** Sessions that hold something not understood: they move no load. */
+export function foreignSessions(past: Past): ReadonlySet<string> {
+  return new Set(past.sessions.filter(({ foreign }) => foreign).map(({ session }) => session));
+}
+
+/** Reps in reserve of a set; where the lifter gave none, the low end of what was asked. */
+export function reserveOfSet(set: SetResult, bout: Bout): number {
+  return set.reserve ?? bout.result.exercise.reserve[0];
+}

@@ -1,0 +1,67 @@
+import type { Exercise } from '../program/program.ts';
+import type { Mass } from '../training/mass.ts';
+import type { Reason } from '../training/rule.ts';
+import { told } from './case.ts';
+import type { Draft } from './draft.ts';
+import { middle } from './estimate.ts';
+import { firstLoad } from './first-load.ts';
+import { half } from './half.ts';
+import { LIMITS } from './limits.ts';
+import { miniAim } from './mini-aim.ts';
+import type { Circumstances, Past } from './past.ts';
+import type { Change } from './prescribe-exercise.ts';
+import { madeLoadable, type Rack, shareBelow } from './rack.ts';
+import { layoffOf } from './read-case.ts';
+import { because } from './rules/progression-rules.ts';
+import { reserveOf } from './track.ts';
+
+interface Setting {
+  readonly rack: Rack;
+  readonly lighter: boolean;
+  readonly change: Change | null;
+}
+
+/** The first session of a track. */
+export function draftFirst(
+  exercise: Exercise,
+  past: Past,
+  { today, gear }: Circumstances,
+  { rack, lighter, change }: Setting,
+): Draft {
+  const layoff = layoffOf(past, exercise.lift.key, today);
+  const reserve = reserveOf(exercise, gear);
+  const first = firstLoad(exercise, reserve, past, rack, layoff);
+  const { load, why } = changed(exercise, rack, first, change);
+  const aim = Math.floor(middle(exercise.range));
+  const gentle = lighter || (layoff?.gentle ?? false);
+  const sets = exercise.style === 'cluster' ? 1 : exercise.sets;
+  return {
+    move: 'start',
+    load,
+    aims: Array.from({ length: gentle ? half(sets) : sets }, () => aim),
+    mostSets: exercise.style !== 'cluster' ? 0 : gentle ? 2 : exercise.mostSets,
+    miniAim: miniAim(aim, null),
+    low: exercise.range[0],
+    top: exercise.range[1],
+    reserve: layoff?.gentle ? [reserve[0] + 1, reserve[1] + 1] : reserve,
+    why,
+    askPain: false,
+  };
+}
+
+function changed(
+  exercise: Exercise,
+  rack: Rack,
+  first: { readonly load: Mass | null; readonly why: readonly Reason[] },
+  change: Change | null,
+): { readonly load: Mass | null; readonly why: readonly Reason[] } {
+  if (change?.kind === 'load') {
+    const load = madeLoadable(rack, change.load);
+    return { load, why: [because('own-load', told(exercise, { load }))] };
+  }
+  if (change?.kind === 'lighter' && first.load !== null) {
+    const load = shareBelow(rack, first.load, LIMITS.painTo) ?? rack.loads.lightest;
+    return { load, why: [because('pain-lighter', told(exercise, { load, from: first.load }))] };
+  }
+  return first;
+}

@@ -1,0 +1,49 @@
+import type { Range } from '../program/program.ts';
+import type { Mass } from '../training/mass.ts';
+import { loadAtRepsToFailure, oneRepMax, repsToFailureAt } from '../training/strength.ts';
+import { type Bout, reserveOfSet } from './bout.ts';
+import { LIMITS } from './limits.ts';
+import type { Rack } from './rack.ts';
+
+/** What one set tells about strength: its load, its reps and how many more could have been done. */
+export interface Evidence {
+  readonly load: Mass;
+  readonly reps: number;
+  readonly reserve: number;
+}
+
+/** What the first set of a session tells. */
+export function evidenceOf(bout: Bout): Evidence {
+  const [first] = bout.sets;
+  return {
+    load: bout.load,
+    reps: first?.count ?? 0,
+    reserve: first ? reserveOfSet(first, bout) : 0,
+  };
+}
+
+export const middle = ([low, high]: Range): number => (low + high) / 2;
+
+/** Reps left at `load` when stopping at `reserve`, as a real number; null where no estimate can be made. */
+export function repsAt(rack: Rack, load: Mass, reserve: number, evidence: Evidence): number | null {
+  const lifted = rack.system(load);
+  const max = maxOf(rack, evidence);
+  return lifted === null || max === null ? null : repsToFailureAt(lifted, max) - reserve;
+}
+
+/** The load, rounded down to a microgram, with which `reps` are done at `reserve`; null without an estimate. */
+export function loadFor(
+  rack: Rack,
+  reps: number,
+  reserve: number,
+  evidence: Evidence,
+): Mass | null {
+  const max = maxOf(rack, evidence);
+  return max === null ? null : rack.setting(loadAtRepsToFailure(max, reps + reserve));
+}
+
+function maxOf(rack: Rack, { load, reps, reserve }: Evidence): number | null {
+  const lifted = rack.system(load);
+  if (lifted === null || lifted <= 0 || reps < 1) return null;
+  return oneRepMax(lifted, reps + Math.min(reserve, LIMITS.trustedReserve));
+}

@@ -1,0 +1,88 @@
+import type { Exercise } from '../program/program.ts';
+import type { Gear } from '../training/gear.ts';
+import { BASIS } from '../training/lift.ts';
+import { told } from './case.ts';
+import type { Draft } from './draft.ts';
+import type { Past } from './past.ts';
+import type { LastTime, PrescribedExercise, PrescribedSet } from './prescription.ts';
+import { madeLoadable, type Rack } from './rack.ts';
+import { because } from './rules/progression-rules.ts';
+import { needsSafeties, trackOf } from './track.ts';
+import { setsOf } from './weekly-sets.ts';
+
+/** Writes a draft out as a prescription; the last check that its load can be made. */
+export function finishDraft(
+  exercise: Exercise,
+  draft: Draft,
+  past: Past,
+  gear: Gear,
+  rack: Rack,
+): PrescribedExercise {
+  const { lift } = exercise;
+  const load = draft.load === null ? null : madeLoadable(rack, draft.load);
+  const why = [...draft.why];
+  if (load !== null && load !== draft.load) {
+    why.push(because('gear-changed', told(exercise, { load, wish: draft.load })));
+  }
+  if (needsSafeties(exercise, gear) && exercise.reserve[0] < 1) {
+    why.push(because('reserve-without-safeties'));
+  }
+  const system = load === null ? null : rack.system(load);
+  if (lift.loading === 'bodyweight' && load !== null && system === null) {
+    why.push(because('weigh-in-missing'));
+  }
+  return {
+    lift: lift.key,
+    name: lift.name,
+    loading: lift.loading,
+    kind: lift.kind,
+    pattern: lift.pattern,
+    trains: lift.trains,
+    perSide: lift.perSide,
+    counts: lift.counts,
+    hands: lift.hands,
+    bodyShare: lift.bodyShare,
+    track: trackOf(exercise),
+    style: exercise.style,
+    basis: BASIS[lift.loading],
+    load,
+    system,
+    bar: exercise.bar,
+    step: exercise.step,
+    range: exercise.range,
+    reserve: draft.reserve,
+    sets: setsFrom(exercise, draft),
+    setsPlanned: setsOf(exercise),
+    minis: exercise.style === 'cluster' ? { mostSets: draft.mostSets, aim: draft.miniAim } : null,
+    rest: exercise.rest,
+    warmUp: [],
+    move: draft.move,
+    why,
+    last: lastTime(past, trackOf(exercise)),
+    askPain: draft.askPain,
+    note: exercise.note,
+    form: lift.form,
+    caution: lift.caution,
+  };
+}
+
+function setsFrom(exercise: Exercise, { aims, low, top }: Draft): readonly PrescribedSet[] {
+  return aims.map((aim, at) => ({
+    aim,
+    range: [Math.min(low, aim), Math.max(aim, at === 0 ? top : exercise.range[1])],
+  }));
+}
+
+function lastTime(past: Past, track: string): LastTime | null {
+  const last = past.results.findLast(
+    ({ exercise, sets }) => exercise.track === track && sets.length > 0,
+  );
+  const load = last?.sets[0]?.load;
+  if (!last || load === undefined) return null;
+  return {
+    date: last.date.toString(),
+    load,
+    counts: last.sets.map(({ count }) => count),
+    reserves: last.sets.map(({ reserve }) => reserve),
+  };
+}

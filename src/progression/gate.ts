@@ -1,0 +1,98 @@
+import type { Range } from '../program/program.ts';
+import { nextBelow } from '../training/loads.ts';
+import { kilograms, type Mass } from '../training/mass.ts';
+import { type Evidence, middle, repsAt } from './estimate.ts';
+import { LIMITS } from './limits.ts';
+import { type Rack, stepAbove } from './rack.ts';
+
+/** What the gate is asked about: one track at its present load. */
+export interface GateQuestion {
+  readonly rack: Rack;
+  readonly range: Range;
+  readonly reserve: Range;
+  readonly timed: boolean;
+  readonly isolation: boolean;
+  /** The first set at the present load. */
+  readonly first: Evidence;
+  /** How often the next load was tried and given up: each asks for one rep more first. */
+  readonly failedTries: number;
+}
+
+/** May the load go up, and if not, what is missing? */
+export type Gate = { readonly target: number } & (
+  | {
+      readonly kind: 'open';
+      /** The next load. */
+      readonly step: Mass;
+      /** Where to go: the next load, or further where that would be too light. */
+      readonly to: Mass;
+      /** The step is too large for the range: fewer than the low end are expected. */
+      readonly far: boolean;
+    }
+  /** Set 1 is to reach `target` first. */
+  | { readonly kind: 'closed'; readonly step: Mass }
+  /** The most reps are reached, and the next load is still out of reach. */
+  | { readonly kind: 'far'; readonly step: Mass; readonly expected: number }
+  /** There is no heavier load. */
+  | { readonly kind: 'top' }
+);
+
+/**
+ * The next load is the first loadable one at least 1 % above. The gate to it opens when the
+ * estimate from set 1 gives the low end of the range there at the middle of the wanted reserve.
+ * (Size of the step: ACSM 2009; the gate: ours.)
+ */
+export function gateOf(question: GateQuestion): Gate {
+  const { rack, range, reserve, timed, first, failedTries } = question;
+  const most = mostOf(question);
+  const step = stepAbove(rack, first.load);
+  if (step === null) return { kind: 'top', target: most };
+  const worth = timed ? LIMITS.secondsPerRep : 1;
+  const least = Math.min(most, range[1] + failedTries * worth);
+  const opens = (reps: number, inReserve: number): boolean =>
+    opensAt(question, step, { ...first, reps, reserve: inReserve });
+
+  let target = least;
+  if (!timed) while (target < most && !opens(target, reserve[0])) target += 1;
+
+  if (first.reps < least) return { kind: 'closed', step, target };
+  if (opens(first.reps, first.reserve)) {
+    return { kind: 'open', step, to: furthest(question, step), far: false, target };
+  }
+  if (first.reps < most) return { kind: 'closed', step, target };
+  const expected = repsAt(rack, step, middle(reserve), first) ?? 0;
+  return expected >= range[0] * LIMITS.landingShare
+    ? { kind: 'open', step, to: step, far: true, target }
+    : { kind: 'far', step, expected, target };
+}
+
+function mostOf({ range, timed, isolation }: GateQuestion): number {
+  if (timed) return Math.max(range[1], LIMITS.mostSeconds);
+  return Math.max(range[1], isolation ? LIMITS.mostRepsIsolation : LIMITS.mostReps);
+}
+
+function opensAt(
+  { rack, range, reserve, timed }: GateQuestion,
+  step: Mass,
+  set: Evidence,
+): boolean {
+  if (timed) return true;
+  const expected = repsAt(rack, step, middle(reserve), set);
+  if (expected !== null) return expected >= range[0];
+  return step - set.load <= kilograms(LIMITS.blindStepKg);
+}
+
+/**
+ * Where the estimate still gives the whole range at the next load: the heaviest loadable load
+ * within 10 % that gives at least the middle of the range.
+ */
+function furthest({ rack, range, reserve, first, timed }: GateQuestion, step: Mass): Mass {
+  const expectedAt = (load: Mass): number => repsAt(rack, load, middle(reserve), first) ?? 0;
+  const lifted = rack.system(first.load);
+  if (timed || lifted === null || expectedAt(step) < range[1]) return step;
+  let load = rack.loads.atOrBelow(rack.setting(lifted * (1 + LIMITS.largestJump)));
+  while (load !== null && load > step && expectedAt(load) < middle(range)) {
+    load = nextBelow(rack.loads, load);
+  }
+  return load !== null && load > step ? load : step;
+}

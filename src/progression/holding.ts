@@ -1,0 +1,74 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Mass } from '../training/mass.ts';
+import type { Reason } from '../training/rule.ts';
+import { oneRepMax, repsToFailureAt } from '../training/strength.ts';
+import { systemLoad } from '../training/system-load.ts';
+import type { Bout } from './bout.ts';
+import { type Case, firstCount, told } from './case.ts';
+import type { Past } from './past.ts';
+import { because } from './rules/progression-rules.ts';
+import { countedBouts, strengthOf } from './slipping.ts';
+
+/** What has been lost is told since this many days ago, where the program names no start of the cut. Ours. */
+const CUT_DAYS = 112;
+
+/** Sessions at one load without a rep more after which a building lifter is told. Ours. */
+const STALLED_AFTER = 4;
+
+/** What holding means, by the program's aim: winning in a cut, the plan in maintenance, a stall in a build. */
+export function whatHoldingMeans(
+  each: Case,
+  bouts: readonly Bout[],
+  past: Past,
+  cutFrom: string | null,
+): readonly Reason[] {
+  if (each.aim === 'maintain') return [because('holding-maintains')];
+  if (each.aim === 'build') {
+    const sessions = sessionsWithoutGain(each);
+    return sessions >= STALLED_AFTER ? [because('holding-builds', { sessions })] : [];
+  }
+  const last = each.last.result.date;
+  const since = cutFrom ? Temporal.PlainDate.from(cutFrom) : last.subtract({ days: CUT_DAYS });
+  const inCut = bouts.filter(({ result }) => Temporal.PlainDate.compare(result.date, since) >= 0);
+  return [holdingInCut(each, inCut, past.bodyMassOn)];
+}
+
+function holdingInCut(each: Case, bouts: readonly Bout[], bodyMassOn: Past['bodyMassOn']): Reason {
+  const first = countedBouts(bouts)[0] ?? bouts[0];
+  const then = first ? bodyMassOn(first.result.date) : null;
+  const now = bodyMassOn(each.last.result.date);
+  if (!first || first === each.last || then === null || now === null || now >= then) {
+    return because('holding-wins');
+  }
+  if (each.exercise.lift.loading === 'bodyweight') {
+    return bodyWeightReason(each, first, then, now) ?? because('holding-wins');
+  }
+  const before = strengthOf(first, bodyMassOn);
+  const latest = strengthOf(each.last, bodyMassOn);
+  if (before === null || latest === null || latest / now < before / then) {
+    return because('holding-wins');
+  }
+  return because('holding-wins', { lost: then - now, before: before / then, now: latest / now });
+}
+
+/** For a body weight lift the same reps at a lower body weight are less work: says how many would be full strength. */
+function bodyWeightReason(each: Case, first: Bout, then: Mass, now: Mass): Reason | null {
+  const { exercise, reserve, load, last } = each;
+  const [set] = first.sets;
+  const share = exercise.lift.bodyShare ?? 1;
+  const [before, present] = [systemLoad(load, then, share), systemLoad(load, now, share)];
+  if (!set || before === null || present === null || first.load !== load) return null;
+  if (exercise.lift.counts === 'seconds' || before <= 0 || present <= 0) return null;
+  const left = set.reserve ?? reserve[0];
+  const reps = Math.round(repsToFailureAt(present, oneRepMax(before, set.count + left)) - left);
+  if (reps <= firstCount(last)) return null;
+  const facts = { lost: then - now, share: 1 - present / before, reps };
+  return because('holding-body-weight', told(exercise, facts));
+}
+
+function sessionsWithoutGain({ story, last }: Case): number {
+  const counts = story.run.map(firstCount);
+  const best = Math.max(...counts.slice(0, -1), 0);
+  if (firstCount(last) > best) return 0;
+  return counts.length - counts.findIndex((count) => count >= firstCount(last));
+}

@@ -1,0 +1,98 @@
+import type { Reason } from '../training/rule.ts';
+import { type Aims, buildingAims, matchAims } from './aims.ts';
+import { aimQuestion, type Case, firstCount, told, type Verdict } from './case.ts';
+import { everyHigh, minisWanted } from './judge-up.ts';
+import { LIMITS } from './limits.ts';
+import { stepShare } from './rack.ts';
+import { because, type ProgressionRule } from './rules/progression-rules.ts';
+
+/** Same load, same reps, for a reason of its own. */
+export function match(each: Case, rule: ProgressionRule): Verdict {
+  return held(each, matchAims(aimQuestion(each)), [
+    because(rule, told(each.exercise, { load: each.load })),
+  ]);
+}
+
+/** Not finished: the aims of last time stand, where they were for this load. */
+export function unfinished(each: Case): Verdict {
+  const { exercise } = each.last.result;
+  const aims = matchAims(aimQuestion(each));
+  const same = exercise.load === each.load ? exercise.sets.map(({ aim }) => aim) : [];
+  const why = because('hold-unfinished', told(each.exercise, { load: each.load }));
+  return held(
+    each,
+    aims.map((aim, at) => same[at] ?? aim),
+    [why],
+  );
+}
+
+export function moreMinis(each: Case): Verdict {
+  const facts = told(each.exercise, {
+    load: each.load,
+    done: firstCount(each.last),
+    wanted: Math.min(minisWanted(each), each.last.minis.length + 1),
+  });
+  return held(each, matchAims(aimQuestion(each)), [because('hold-cluster-minis', facts)]);
+}
+
+export function stepTooFar(each: Case): Verdict {
+  const { gate, load, last } = each;
+  if (gate.kind !== 'far') throw new Error('The step is not too far.');
+  const expected = Math.max(0, Math.floor(gate.expected));
+  const facts = told(each.exercise, { load, next: gate.step, done: firstCount(last), expected });
+  return held(each, matchAims(aimQuestion(each)), [because('hold-step-too-far', facts)]);
+}
+
+/** Same load: match, and one rep more where the last effort allows it. */
+export function build(each: Case): Verdict {
+  const aims = buildingAims(aimQuestion(each));
+  return held(each, aims.counts, [effort(each, aims), ...towardsNext(each)]);
+}
+
+function effort(each: Case, { more, tooHard, counts }: Aims): Reason {
+  const { load, reserve, last, range } = each;
+  if (more !== null) {
+    return because(
+      'hold-add-rep',
+      told(each.exercise, { load, set: more + 1, aim: counts[more] ?? 0 }),
+    );
+  }
+  if (tooHard === null) return because('hold-match', told(each.exercise, { load }));
+  const left = last.sets[tooHard]?.reserve ?? 0;
+  return because(
+    'hold-reserve',
+    told(each.exercise, { load, set: tooHard + 1, left, wanted: reserve[0], low: range[0] }),
+  );
+}
+
+/** What stands between this load and the next, where it is more than the top of the range. */
+function towardsNext(each: Case): readonly Reason[] {
+  const { gate, load, range, story, last, timed, rack } = each;
+  const target = gate.target;
+  if (gate.kind === 'top') {
+    return everyHigh(each)
+      ? [because('hold-no-heavier', told(each.exercise, { load, target }))]
+      : [];
+  }
+  if (gate.kind !== 'closed' || target <= range[1]) return [];
+  const tries = story.failedTries * (timed ? LIMITS.secondsPerRep : 1);
+  if (tries > 0 && firstCount(last) < range[1] + tries && story.failedLoad !== null) {
+    return [
+      because('hold-after-try', told(each.exercise, { load, next: story.failedLoad, target })),
+    ];
+  }
+  const share = stepShare(rack, load, gate.step);
+  return [
+    because('hold-reach-target', told(each.exercise, { load, next: gate.step, target, share })),
+  ];
+}
+
+function held(each: Case, aims: readonly number[], why: readonly Reason[]): Verdict {
+  return {
+    move: 'hold',
+    load: each.load,
+    aims,
+    top: Math.max(each.range[1], each.gate.target),
+    why,
+  };
+}

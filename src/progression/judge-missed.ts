@@ -1,0 +1,118 @@
+import { nextBelow } from '../training/loads.ts';
+import type { Mass } from '../training/mass.ts';
+import { matchAims, predictedAims } from './aims.ts';
+import type { Bout } from './bout.ts';
+import { aimQuestion, type Case, firstCount, told, type Verdict } from './case.ts';
+import { LIMITS } from './limits.ts';
+import { madeLoadable, shareBelow, stepShare } from './rack.ts';
+import { because } from './rules/progression-rules.ts';
+import { hasDrop } from './set-drop.ts';
+
+/** Set 1 stopped at half the low end or less. */
+export const isFarOff = ({ last, range }: Case): boolean => firstCount(last) <= range[0] / 2;
+
+/** Set 1 stopped under the low end in the last two sessions, both at this load. */
+export function isMissedTwice(each: Case): boolean {
+  const { last, before, load } = each;
+  const line = missLine(each);
+  return (
+    before !== null &&
+    before.load === load &&
+    !before.result.pain &&
+    firstCount(last) < line &&
+    firstCount(before) < line
+  );
+}
+
+/** Where the way down is a long one, only a first set under 70 % of the low end counts. */
+function missLine({ rack, load, range }: Case): number {
+  const lower = shareBelow(rack, load, LIMITS.easeTo);
+  const down = lower === null ? null : stepShare(rack, load, lower);
+  const coarse = lower === null || (down !== null && down < -LIMITS.largestJump);
+  return coarse ? Math.ceil(range[0] * LIMITS.coarseMissLine) : range[0];
+}
+
+/** In a cut the load stays and a set goes, once at each load, before the load does. */
+export function keepsLoad(each: Case): boolean {
+  return (
+    each.aim === 'cut' &&
+    !isFarOff(each) &&
+    each.spare &&
+    each.drop.kind === 'none' &&
+    !each.story.run.some((bout) => hasDrop(bout, bout.result.exercise.setsPlanned))
+  );
+}
+
+export function dropSet(each: Case): Verdict {
+  return { ...missed(each), dropSet: true };
+}
+
+export function ease(each: Case): Verdict {
+  const { rack, load, story, range, exercise, last } = each;
+  const back = story.cameFrom !== null && !story.reached ? story.cameFrom : null;
+  const to = back === null ? lighter(each) : rack.loads.atOrBelow(back);
+  if (to === null || to >= load) return nothingLighter(each);
+  const top = back === null ? range[1] : Math.min(each.gate.target, range[1]) + backBy(each);
+  const facts = told(each.exercise, {
+    load: to,
+    from: load,
+    low: range[0],
+    done: firstCount(last),
+    target: top,
+  });
+  const rule = back !== null ? 'ease-back' : isFarOff(each) ? 'ease-far-off' : 'ease-missed-twice';
+  const floor = each.aim === 'cut' && !each.spare && exercise.style === 'straight';
+  return {
+    move: 'ease',
+    load: to,
+    aims: predictedAims(aimQuestion(each, top), rack, to),
+    top,
+    why: [because(rule, facts), ...(floor ? [because('volume-at-floor')] : [])],
+    low: exercise.range[0],
+  };
+}
+
+const backBy = ({ story, timed }: Case): number =>
+  story.triesAfterBack * (timed ? LIMITS.secondsPerRep : 1);
+
+function lighter({ rack, load }: Case): Mass | null {
+  return shareBelow(rack, load, LIMITS.easeTo) ?? nextBelow(rack.loads, load);
+}
+
+/** Keeps the load, and aims at what was done. */
+function nothingLighter(each: Case): Verdict {
+  const { load, last, range } = each;
+  const done = last.sets.map(({ count }) => Math.max(1, count));
+  return {
+    move: 'hold',
+    load: madeLoadable(each.rack, load),
+    aims: Array.from({ length: each.sets }, (_, at) => done[at] ?? done.at(-1) ?? range[0]),
+    top: range[1],
+    why: [because('hold-nothing-lighter', told(each.exercise, { load }))],
+  };
+}
+
+/** Same load; the sets that missed aim at the low end, the others match. */
+export function missed(each: Case): Verdict {
+  const { last, load, range, exercise } = each;
+  const sets = last.sets.flatMap(({ count }, at) => (count < range[0] ? [at + 1] : []));
+  const why = [because('hold-missed', told(each.exercise, { load, low: range[0], sets }))];
+  if (exercise.style === 'straight' && lateMisses(each) >= 3) {
+    why.push(because('hold-short-often', told(each.exercise, { low: range[0] })));
+  }
+  return {
+    move: 'hold',
+    load,
+    aims: matchAims(aimQuestion(each, range[1])),
+    top: range[1],
+    why,
+  };
+}
+
+/** Sessions running at this load in which a set after the first stopped under the low end. */
+function lateMisses({ story, range }: Case): number {
+  const late = (bout: Bout): boolean => bout.sets.slice(1).some(({ count }) => count < range[0]);
+  const newest = [...story.run].reverse();
+  const until = newest.findIndex((bout) => !late(bout));
+  return until < 0 ? newest.length : until;
+}

@@ -1,0 +1,97 @@
+import { nextBelow } from '../training/loads.ts';
+import type { Mass } from '../training/mass.ts';
+import { kilograms } from '../training/mass.ts';
+import { matchAims, predictedAims } from './aims.ts';
+import { aimQuestion, type Case, told, type Verdict } from './case.ts';
+import { evidenceOf, middle, repsAt } from './estimate.ts';
+import type { Layoff } from './layoff.ts';
+import { LIMITS } from './limits.ts';
+import { madeLoadable, shareBelow, stepAbove, stepShare } from './rack.ts';
+import { because } from './rules/progression-rules.ts';
+
+/** After pain: an easier load, and the question first. */
+export function afterPain(each: Case): Verdict {
+  const { rack, load, layoff, range, painTwice } = each;
+  const share = Math.min(LIMITS.painTo, layoff?.share ?? 1);
+  const to =
+    shareBelow(rack, load, share) ?? nextBelow(rack.loads, load) ?? madeLoadable(rack, load);
+  return {
+    move: 'ease',
+    load: to,
+    aims: matchAims(aimQuestion(each, range[1])),
+    top: range[1],
+    why: [
+      because(
+        painTwice ? 'pain-twice' : 'pain-asked',
+        told(each.exercise, { load: to, from: load }),
+      ),
+    ],
+    askPain: true,
+    gentle: layoff?.gentle ?? false,
+  };
+}
+
+/** The lifter asks for an easier load because of pain. */
+export function painLighter(each: Case): Verdict {
+  const verdict = afterPain(each);
+  const facts = told(each.exercise, { load: verdict.load, from: each.load });
+  return { ...verdict, why: [because('pain-lighter', facts)], askPain: false };
+}
+
+/** Back after a time away: lighter, and from four weeks on with half the sets. */
+export function comeBack(each: Case, layoff: Layoff): Verdict {
+  const { rack, load, range, daysAway } = each;
+  const lower = shareBelow(rack, load, layoff.share);
+  const down = lower === null ? null : stepShare(rack, load, lower);
+  const tooFar = down !== null && down < -LIMITS.largestJump && layoff.rule === 'return-short';
+  const to = tooFar ? null : (lower ?? nextBelow(rack.loads, load));
+  const matched = matchAims(aimQuestion(each, range[1]));
+  const same = to === null;
+  return {
+    move: layoff.rule === 'start-again' ? 'start' : 'return',
+    load: to ?? madeLoadable(rack, load),
+    aims: same ? matched.map((count) => Math.max(1, count - 2)) : matched,
+    top: range[1],
+    why: [
+      because(
+        same ? 'return-short-same' : layoff.rule,
+        told(each.exercise, { load: to ?? load, from: load, days: daysAway }),
+      ),
+    ],
+    low: each.exercise.range[0],
+    gentle: layoff.gentle,
+  };
+}
+
+/** On the way back after a layoff: the load that is earned, or null where none is. */
+export function wayBack(each: Case): Mass | null {
+  const { last, story, rack, load, range, reserve, timed } = each;
+  const { goal } = story;
+  if (goal === null || last.mixed || last.unseen) return null;
+  if (last.sets.some(({ count }) => count < range[0])) return null;
+  const step = stepAbove(rack, load);
+  if (step === null || step > goal) return null;
+  const lifted = rack.system(load);
+  if (lifted === null) return step - load <= kilograms(LIMITS.blindStepKg) ? step : null;
+  const most = rack.loads.atOrBelow(rack.setting(lifted * (1 + LIMITS.largestJump)));
+  let to: Mass | null = rack.loads.atOrBelow(most !== null && most < goal ? most : goal);
+  const evidence = evidenceOf(last);
+  const opens = (wish: Mass): boolean =>
+    timed || (repsAt(rack, wish, middle(reserve), evidence) ?? 0) >= range[0];
+  if (most === null || most < step) to = step;
+  while (to !== null && to > step && !opens(to)) to = nextBelow(rack.loads, to);
+  return to !== null && to > load && opens(to) ? to : null;
+}
+
+export function upAfterReturn(each: Case, to: Mass): Verdict {
+  const { load, range, rack, story } = each;
+  return {
+    move: 'up',
+    load: to,
+    aims: predictedAims(aimQuestion(each, range[1]), rack, to),
+    top: range[1],
+    why: [
+      because('up-after-return', told(each.exercise, { load: to, from: load, goal: story.goal })),
+    ],
+  };
+}

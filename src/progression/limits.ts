@@ -1,0 +1,55 @@
+/**
+ * The numbers that the rules of progression use. Those without a source are ours: choices made
+ * here, kept in one place so that they can be read and changed.
+ */
+export const LIMITS = {
+  /** The next load is the first loadable one at least this share above the present one. Ours. */
+  smallestStep: 0.01,
+  /** A jump is at most this share, or one step where the step is larger (ACSM 2009: 2–10 %). */
+  largestJump: 0.1,
+  /** Reps in reserve above this count as this many when a load is chosen (Hackett 2017). */
+  trustedReserve: 5,
+  /** Sets with more in reserve than this tell nothing about strength kept or slipping. Ours. */
+  reserveForStrength: 3,
+  /** A first set with so many in reserve was too light. Ours. */
+  tooEasyReserve: 4,
+  /** Where the next load is far away, set 1 aims on to this many reps at most. Ours. */
+  mostReps: 20,
+  mostRepsIsolation: 30,
+  mostSeconds: 90,
+  /** At those reps one goes up all the same when this share of the low end is there. Ours. */
+  landingShare: 2 / 3,
+  /** Sessions for which the low end stays at that share after such a landing. Ours. */
+  landingSessions: 6,
+  /** An ease goes to the loadable load at or below this share. Common practice. */
+  easeTo: 0.95,
+  /** Where the ease would be a longer way down than `largestJump`, only a first set under this share of the low end counts as a miss. Ours. */
+  coarseMissLine: 0.7,
+  /** After pain, an easier load is at or below this share. Ours. */
+  painTo: 0.8,
+  /** Step of a body weight lift that may be taken without knowing body weight, in kg. Ours. */
+  blindStepKg: 5,
+  /** One rep is worth this many seconds of a timed hold. Ours. */
+  secondsPerRep: 5,
+  /** A new rep range starts at this share of what the estimate gives. Ours. */
+  newRangeTo: 0.95,
+  /** Strength this far under its reference in both of the last two sessions is slipping. Ours. */
+  slip: 0.05,
+  slipTimed: 0.2,
+  slipDays: 56,
+  slipSessions: 5,
+  /** Direct hard sets a week that a dropped set must leave each muscle (Iversen 2021's minimum; as the floor: ours). */
+  fewestWeeklySets: 4,
+  /** A session never has fewer sets of an exercise than this, lighter weeks and returns aside. Ours. */
+  fewestSets: 2,
+  dropEveryDays: 14,
+  /** A dropped set comes back after this many sessions that do not slip. Ours. */
+  steadySessions: 3,
+  lighterWeekDays: 7,
+  lighterWeekEveryDays: 28,
+  /** The first mini-set of a cluster stops at so many reps at most; under the fewest the cluster is over. Ours. */
+  fewestMiniReps: 3,
+  mostMiniReps: 5,
+  /** More load for a cluster asks for so many mini-sets. Ours. */
+  minisForUp: 3,
+} as const;

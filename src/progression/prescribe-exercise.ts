@@ -1,0 +1,50 @@
+import type { Exercise, Program } from '../program/program.ts';
+import type { Mass } from '../training/mass.ts';
+import { boutsOf } from './bout.ts';
+import { draftFirst } from './draft-first.ts';
+import { draftLater } from './draft-later.ts';
+import { finishDraft } from './finish-draft.ts';
+import { lighterWeekOf } from './lighter-week.ts';
+import type { Circumstances, Past } from './past.ts';
+import type { PrescribedExercise } from './prescription.ts';
+import { rackFor } from './rack.ts';
+import { readCase } from './read-case.ts';
+import { trackOf } from './track.ts';
+
+/** What the lifter asks for in place of what the rules give. */
+export type Change =
+  | { readonly kind: 'load'; readonly load: Mass }
+  /** Because of pain: at most 80 %. */
+  | { readonly kind: 'lighter' }
+  /** Last time's pain is gone. */
+  | { readonly kind: 'go-on' };
+
+export interface PrescribeOptions {
+  readonly change?: Change;
+  /** Tracks that lose a set today, earlier in the same session. */
+  readonly dropped?: ReadonlySet<string>;
+}
+
+/**
+ * Today's prescription of one exercise, with its reasons. Also for an exercise that is not in the
+ * program (another lift in its place), and for what the lifter changes. Warm-ups depend on the rest
+ * of the day and are not in it.
+ */
+export function prescribeExercise(
+  program: Program,
+  exercise: Exercise,
+  past: Past,
+  circumstances: Circumstances,
+  { change, dropped }: PrescribeOptions = {},
+): PrescribedExercise {
+  const { today, gear } = circumstances;
+  const { bar, step } = exercise;
+  const rack = rackFor({ ...exercise.lift, bar, step }, gear, past.bodyMassOn(today));
+  const bouts = boutsOf(past, trackOf(exercise));
+  const lighter = lighterWeekOf(past, today) !== null;
+  const each = readCase(program, exercise, past, circumstances, rack, bouts, dropped);
+  const draft = each
+    ? draftLater(each, { bouts, past, lighter, cutFrom: program.cutFrom, change: change ?? null })
+    : draftFirst(exercise, past, circumstances, { rack, lighter, change: change ?? null });
+  return finishDraft(exercise, draft, past, gear, rack);
+}

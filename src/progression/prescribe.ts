@@ -1,0 +1,54 @@
+import type { Day, Exercise, Program } from '../program/program.ts';
+import { directMuscles, type Muscle } from '../training/muscles.ts';
+import type { Reason } from '../training/rule.ts';
+import { lighterWeekOf, lighterWeekProposal } from './lighter-week.ts';
+import { LIMITS } from './limits.ts';
+import type { Circumstances, Past } from './past.ts';
+import { prescribeExercise } from './prescribe-exercise.ts';
+import type { PrescribedExercise, Prescription } from './prescription.ts';
+import { painAnswer } from './read-case.ts';
+import { because } from './rules/progression-rules.ts';
+import { withWarmUp } from './warm-up.ts';
+
+/** Today's session of one day of the program. The same past always gives the same prescription. */
+export function prescribe(
+  program: Program,
+  day: Day,
+  past: Past,
+  circumstances: Circumstances,
+): Prescription {
+  const { today } = circumstances;
+  const week = lighterWeekOf(past, today);
+  const leftOut = (each: Exercise): boolean => painAnswer(past, each, today) === 'leave-out';
+  const dropped = new Set<string>();
+  const warm = new Set<Muscle>();
+  const exercises: PrescribedExercise[] = [];
+  for (const exercise of day.exercises.filter((each) => !leftOut(each))) {
+    const cold = prescribeExercise(program, exercise, past, circumstances, { dropped });
+    if (cold.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(cold.track);
+    exercises.push(exercise.warmUp ? withWarmUp(cold, warm, circumstances.gear) : cold);
+    for (const muscle of directMuscles(cold.trains)) warm.add(muscle);
+  }
+  const proposal = week ? null : lighterWeekProposal(program, past, today);
+  const warnings: Reason[] = [
+    ...(week ? [because('lighter-week', { until: lastDayOf(week).toString() })] : []),
+    ...(proposal ? [proposal] : []),
+    ...day.exercises
+      .filter(leftOut)
+      .map(({ lift }) => because('left-out-for-pain', { lift: lift.key, name: lift.name })),
+  ];
+  return {
+    program: program.name,
+    day: day.name,
+    date: today.toString(),
+    unit: program.unit,
+    aim: program.aim,
+    lighter: week !== null,
+    restBetween: program.restBetween,
+    exercises,
+    warnings,
+  };
+}
+
+const lastDayOf = (week: Circumstances['today']): Circumstances['today'] =>
+  week.add({ days: LIMITS.lighterWeekDays - 1 });

@@ -1,0 +1,116 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Exercise, Program } from '../program/program.ts';
+import type { Bout } from './bout.ts';
+import type { Case } from './case.ts';
+import { evidenceOf } from './estimate.ts';
+import { gateOf } from './gate.ts';
+import { type Layoff, layoffAfter } from './layoff.ts';
+import { LIMITS } from './limits.ts';
+import type { Circumstances, Decision, Past } from './past.ts';
+import type { Rack } from './rack.ts';
+import { droppedLately, setDropOf } from './set-drop.ts';
+import { type Slip, slipOf } from './slipping.ts';
+import { landingLow, storyOf } from './story.ts';
+import { reserveOf, trackOf } from './track.ts';
+import { maySpareSet, setsOf, tracksWithDrop } from './weekly-sets.ts';
+
+/** A {@link Case} and whether its track slips. */
+export interface TrainedBefore extends Case {
+  readonly slip: Slip | null;
+}
+
+/** Reads what the table of moves looks at; null for a track that has never been trained. */
+export function readCase(
+  program: Program,
+  exercise: Exercise,
+  past: Past,
+  { today, gear }: Circumstances,
+  rack: Rack,
+  bouts: readonly Bout[],
+  dropped: ReadonlySet<string> = new Set(),
+): TrainedBefore | null {
+  const last = bouts.at(-1);
+  if (!last) return null;
+  const planned = exercise.range;
+  const story = storyOf(bouts, planned[0]);
+  const landing = story.sinceLanding !== null && story.sinceLanding <= LIMITS.landingSessions;
+  const range = landing ? ([landingLow(planned[0]), planned[1]] as const) : planned;
+  const reserve = reserveOf(exercise, gear);
+  const timed = exercise.lift.counts === 'seconds';
+  const slip = slipOf(bouts, past.bodyMassOn, today);
+  const spare =
+    maySpareSet(program, exercise, new Set([...tracksWithDrop(program, past), ...dropped])) &&
+    !droppedLately(past, exercise.lift.key, today);
+  const daysAway = daysSince(past, exercise.lift.key, today);
+  const drop = setDropOf({
+    program,
+    past,
+    today,
+    bouts,
+    setsPlanned: setsOf(exercise),
+    low: range[0],
+    slipping: slip !== null,
+    spare,
+  });
+  const gate = gateOf({
+    rack,
+    range: planned,
+    reserve,
+    timed,
+    isolation: exercise.lift.kind === 'isolation',
+    first: evidenceOf(last),
+    failedTries: story.failedTries,
+  });
+  return {
+    exercise,
+    aim: program.aim,
+    rack,
+    story,
+    gate,
+    last,
+    before: bouts.at(-2) ?? null,
+    load: last.load,
+    range,
+    reserve,
+    timed,
+    daysAway,
+    layoff: layoffAfter(daysAway),
+    painGone: painAnswer(past, exercise, today) === 'go-on',
+    painTwice: last.result.pain && (bouts.at(-2)?.result.pain ?? false),
+    drop,
+    spare,
+    sets: exercise.style === 'cluster' ? 1 : exercise.sets,
+    slip,
+  };
+}
+
+/** Today's answer to the question about pain, by lift or by track. */
+export function painAnswer(
+  past: Past,
+  exercise: Exercise,
+  today: Temporal.PlainDate,
+): Decision['answer'] | null {
+  const subjects = [exercise.lift.key, trackOf(exercise)];
+  const answers = past.decisions.filter(
+    ({ rule, subject, date }) =>
+      (rule === 'pain-asked' || rule === 'pain-twice') &&
+      subject !== null &&
+      subjects.includes(subject) &&
+      date.equals(today),
+  );
+  return answers.at(-1)?.answer ?? null;
+}
+
+/** The rule for the time since a lift's last set in any track; null where it is short, or there was none. */
+export function layoffOf(past: Past, lift: string, today: Temporal.PlainDate): Layoff | null {
+  return layoffAfter(daysSince(past, lift, today));
+}
+
+function daysSince(past: Past, lift: string, today: Temporal.PlainDate): number {
+  const last = past.results
+    .filter(({ exercise, sets }) => exercise.lift === lift && sets.length > 0)
+    .map(({ date }) => date)
+    .sort(Temporal.PlainDate.compare)
+    .at(-1);
+  return last ? last.until(today, { largestUnit: 'days' }).days : 0;
+}

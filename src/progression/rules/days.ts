@@ -1,0 +1,50 @@
+import { COMMON, OURS, rule } from './facts.ts';
+
+/** Rules about which day is due, rest days and lighter weeks. */
+export const DAY_RULES = [
+  rule('due-first', 'common practice', COMMON, (f) => `First session: ${f.text('day')}.`),
+  rule(
+    'due-next',
+    'common practice',
+    COMMON,
+    (f) => `${f.text('day')} follows ${f.text('done')}, done on ${f.text('date')}.`,
+  ),
+  rule(
+    'due-again',
+    'common practice',
+    COMMON,
+    (f) =>
+      `${f.text('day')} again: on ${f.text('date')} only ${f.number('setsDone')} of ${f.number('setsPlanned')} sets were done.`,
+  ),
+  rule('rest-trained-today', 'common practice', COMMON, (f) => {
+    return `You have trained today. Next good day: ${f.text('next')}.`;
+  }),
+  rule('rest-third-day', 'common practice', COMMON, (f) => {
+    return `This would be the third day running. Better rest; next good day: ${f.text('next')}.`;
+  }),
+  rule('rest-fifth-session', 'common practice', COMMON, (f) => {
+    return `This would be the fifth session in seven days. Better rest; next good day: ${f.text('next')}.`;
+  }),
+  rule('rest-same-muscles', 'common practice', COMMON, (f) => {
+    return `Yesterday trained the same muscles (${f.text('muscles')}). Better rest; next good day: ${f.text('next')}.`;
+  }),
+  rule(
+    'lighter-week',
+    'common practice',
+    COMMON,
+    (f) => `Lighter week until ${f.text('until')}: half the sets, the same loads, nothing judged.`,
+  ),
+  rule(
+    'lighter-week-proposed',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.number('slipping')} of ${f.number('compounds')} big lifts are slipping: a lighter week is due. Half the sets, the same loads, for seven days?`,
+  ),
+  rule(
+    'left-out-for-pain',
+    'ours',
+    OURS,
+    (f) => `${f.text('name')} is left out today, as you said, because of pain.`,
+  ),
+] as const;

@@ -1,0 +1,167 @@
+import { COMMON, OURS, rule } from './facts.ts';
+
+const ACSM = 'size of the step: ACSM 2009, MSSE 41(3):687–708; when: common practice';
+
+/** Rules that choose the load. */
+export const MOVING_RULES = [
+  rule('start-program', 'ours', OURS, (f) => `First time: ${f.load('load')}, as the program says.`),
+  rule(
+    'start-not-loadable',
+    'ours',
+    OURS,
+    (f) =>
+      `The program starts at ${f.load('wish')}, which cannot be made with your gear: ${f.load('load')} instead.`,
+  ),
+  rule('start-ask', 'common practice', COMMON, (f) =>
+    f.text('counts') === 'seconds'
+      ? `First time: choose a load that you could hold for ${f.count('reps')}.`
+      : `First time: choose a load that you could lift ${f.number('reps')} times.`,
+  ),
+  rule('start-body', 'ours', OURS, () => 'First time: body weight alone.'),
+  rule(
+    'start-other-range',
+    'ours',
+    'strength curve: Brzycki 1993, Epley 1985; 95 % of it: ours',
+    (f) =>
+      f.has('reps')
+        ? `New range for a lift you know: your last ${f.count('reps')} at ${f.load('from')} point to ${f.load('load')}, with a little in hand.`
+        : `New range for a lift you know: from ${f.load('from')}, ${f.load('load')} to begin with.`,
+  ),
+  rule(
+    'up-in-range',
+    'common practice',
+    ACSM,
+    (f) =>
+      `Every set reached ${f.number('high')} at ${f.load('from')}, so ${f.load('load')} today.`,
+  ),
+  rule(
+    'up-by-more',
+    'ours',
+    'at most 10 %: ACSM 2009, MSSE 41(3):687–708; when: ours',
+    (f) =>
+      `Every set reached ${f.number('high')} at ${f.load('from')} with much to spare, so ${f.load('load')} today, ${f.percent('share')} more.`,
+  ),
+  rule(
+    'up-big-step',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.count('done')} at ${f.load('from')} is as far as reps go. ${f.load('load')} is next: expect about ${f.number('expected')}, and ${f.number('low')} will do for ${f.number('sessions')} sessions.`,
+  ),
+  rule(
+    'up-after-return',
+    'ours',
+    OURS,
+    (f) =>
+      `Every set held at ${f.load('from')}, so ${f.load('load')} today, on the way back to ${f.load('goal')}.`,
+  ),
+  rule(
+    'up-cluster',
+    'ours',
+    'size of the step: ACSM 2009, MSSE 41(3):687–708; when: ours',
+    (f) =>
+      `The lead set reached ${f.number('done')} at ${f.load('from')} with ${f.number('minis')} mini-sets after it, so ${f.load('load')} today.`,
+  ),
+  rule(
+    'ease-missed-twice',
+    'common practice',
+    COMMON,
+    (f) =>
+      `Set 1 stopped under ${f.count('low')} twice running at ${f.load('from')}, so ${f.load('load')} today, to build up again.`,
+  ),
+  rule(
+    'ease-far-off',
+    'ours',
+    OURS,
+    (f) =>
+      `Set 1 stopped at ${f.count('done')} where ${f.number('low')} are the least, so ${f.load('load')} today.`,
+  ),
+  rule(
+    'ease-back',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.load('from')} never gave ${f.count('low')}, so back to ${f.load('load')}. Reach ${f.number('target')} in set 1 before ${f.load('from')} is tried again.`,
+  ),
+  rule(
+    'return-short',
+    'common practice',
+    COMMON,
+    (f) =>
+      `${f.number('days')} days away from this lift: ${f.load('load')} today instead of ${f.load('from')}.`,
+  ),
+  rule(
+    'return-short-same',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.number('days')} days away from this lift, and the next lighter load is a long way down: ${f.load('load')} again, two fewer in each set.`,
+  ),
+  rule(
+    'return-medium',
+    'common practice',
+    COMMON,
+    (f) =>
+      `${f.number('days')} days away from this lift: ${f.load('load')} today instead of ${f.load('from')}, half the sets, one more in reserve.`,
+  ),
+  rule(
+    'return-long',
+    'common practice',
+    COMMON,
+    (f) =>
+      `${f.number('days')} days away from this lift: ${f.load('load')} today instead of ${f.load('from')}, half the sets, one more in reserve.`,
+  ),
+  rule(
+    'start-again',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.number('days')} days away from this lift: begin anew at ${f.load('load')}, half the sets, and go up within the session if it is easy.`,
+  ),
+  rule(
+    'pain-asked',
+    'ours',
+    OURS,
+    (f) =>
+      `Pain was marked last time at ${f.load('from')}. If it is gone, ${f.load('load')} today; or another lift, or leave it out.`,
+  ),
+  rule(
+    'pain-twice',
+    'ours',
+    OURS,
+    (f) =>
+      `Pain was marked twice running. Leave this lift out today and have it looked at; ${f.load('load')} if you must.`,
+  ),
+  rule(
+    'pain-lighter',
+    'ours',
+    OURS,
+    (f) => `Because of pain ${f.load('load')} in place of ${f.load('from')}.`,
+  ),
+  rule(
+    'pain-gone',
+    'ours',
+    OURS,
+    (f) => `You said the pain is gone: ${f.load('load')} again, and no more than last time.`,
+  ),
+  rule(
+    'gear-changed',
+    'ours',
+    OURS,
+    (f) => `${f.load('wish')} cannot be made with your gear any more: ${f.load('load')} instead.`,
+  ),
+  rule('own-load', 'ours', OURS, (f) => `${f.load('load')}, as you chose.`),
+  rule(
+    'offer-lighter',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.count('done')} at ${f.load('from')} is under ${f.number('low')}: ${f.load('load')} fits the range better for the next sets.`,
+  ),
+  rule(
+    'offer-heavier',
+    'ours',
+    OURS,
+    (f) => `${f.load('from')} was too light for a start: try ${f.load('load')} in the next set.`,
+  ),
+] as const;

@@ -1,0 +1,80 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Program } from '../program/program.ts';
+import { type Bout, boutOf } from './bout.ts';
+import { LIMITS } from './limits.ts';
+import type { Past } from './past.ts';
+import { slipOf } from './slipping.ts';
+
+/** Whether a track does one set fewer than the program says. Worked out from the results each time. */
+export type SetDrop =
+  | { readonly kind: 'none' }
+  /** Slipping in a cut: one set fewer from today. */
+  | { readonly kind: 'begins' }
+  | { readonly kind: 'stays' }
+  /** Three steady sessions, or no cut any more: the set comes back. */
+  | { readonly kind: 'ends' };
+
+export interface DropQuestion {
+  readonly program: Program;
+  readonly past: Past;
+  readonly today: Temporal.PlainDate;
+  readonly bouts: readonly Bout[];
+  /** What the program asks for. */
+  readonly setsPlanned: number;
+  /** Low end of the range. */
+  readonly low: number;
+  readonly slipping: boolean;
+  /** Can a set go: see {@link maySpareSet}. */
+  readonly spare: boolean;
+}
+
+/** One set fewer, never more: drops do not stack, and a lift loses at most one set in 14 days. */
+export function setDropOf(question: DropQuestion): SetDrop {
+  const { program, bouts, setsPlanned, slipping, spare } = question;
+  const last = bouts.at(-1);
+  if (last && hasDrop(last, setsPlanned)) {
+    return program.aim !== 'cut' || isSteady(question) ? { kind: 'ends' } : { kind: 'stays' };
+  }
+  return program.aim === 'cut' && slipping && spare ? { kind: 'begins' } : { kind: 'none' };
+}
+
+/** Was a set of this session dropped from so many? A changed program ends the drop. */
+export function hasDrop({ result }: Bout, setsPlanned: number): boolean {
+  const { exercise } = result;
+  return (
+    exercise.setsPlanned === setsPlanned &&
+    exercise.why.some(({ rule }) => rule === 'one-set-fewer')
+  );
+}
+
+/** Did a drop of this lift begin in the last 14 days, in any of its tracks? */
+export function droppedLately(past: Past, lift: string, today: Temporal.PlainDate): boolean {
+  const since = today.subtract({ days: LIMITS.dropEveryDays });
+  const lately = new Map<string, boolean>();
+  for (const result of past.results) {
+    const bout = result.exercise.lift === lift && !result.lighter ? boutOf(result) : null;
+    if (!bout) continue;
+    const { track, setsPlanned } = result.exercise;
+    const dropped = hasDrop(bout, setsPlanned);
+    const began = dropped && !lately.get(track);
+    lately.set(track, dropped);
+    if (began && Temporal.PlainDate.compare(result.date, since) > 0) return true;
+  }
+  return false;
+}
+
+/** The last three sessions were all done with the set dropped, did not slip and reached the low end. */
+function isSteady({ bouts, past, setsPlanned, low }: DropQuestion): boolean {
+  const latest = bouts.slice(-LIMITS.steadySessions);
+  return (
+    latest.length === LIMITS.steadySessions &&
+    latest.every((bout, index) => {
+      const until = bouts.slice(0, bouts.length - latest.length + index + 1);
+      return (
+        hasDrop(bout, setsPlanned) &&
+        (bout.sets[0]?.count ?? 0) >= low &&
+        slipOf(until, past.bodyMassOn, bout.result.date) === null
+      );
+    })
+  );
+}

@@ -1,0 +1,104 @@
+import type { Mass } from '../training/mass.ts';
+import type { Bout } from './bout.ts';
+import { LIMITS } from './limits.ts';
+
+const PAIN: ReadonlySet<string> = new Set(['pain-asked', 'pain-twice', 'pain-lighter']);
+
+/** Sessions in a row at one load. */
+interface Run {
+  readonly load: Mass;
+  readonly bouts: Bout[];
+}
+
+/** What led a track to its present load. */
+export interface Story {
+  /** The latest sessions in a row at the present load, oldest first. */
+  readonly run: readonly Bout[];
+  /** The load before this one, where this one is heavier; null otherwise. */
+  readonly cameFrom: Mass | null;
+  /** Did any first set of this run reach the low end of the range? */
+  readonly reached: boolean;
+  /** How often in a row the next load was tried from here and given up. */
+  readonly failedTries: number;
+  /** The load that was given up last, where `failedTries` is not 0. */
+  readonly failedLoad: Mass | null;
+  /** `failedTries` as it will be after going back from this load to the one before. */
+  readonly triesAfterBack: number;
+  /** After a layoff or pain: the load to get back to; null when it is reached. */
+  readonly goal: Mass | null;
+  /** Sessions done since a step too large for the range; null when there was none. */
+  readonly sinceLanding: number | null;
+}
+
+/** Reads the sessions of a track, oldest first and at least one, in order. `low` is the range's low end. */
+export function storyOf(bouts: readonly Bout[], low: number): Story {
+  const runs = runsOf(bouts);
+  const run = runs.at(-1)?.bouts ?? [];
+  const load = run[0]?.load;
+  const before = runs.at(-2)?.load;
+  const tries = failedTries(runs, low);
+  return {
+    run,
+    cameFrom: load !== undefined && before !== undefined && before < load ? before : null,
+    reached: reached(run, low),
+    failedTries: tries,
+    failedLoad: tries > 0 ? (before ?? null) : null,
+    triesAfterBack: failedTries(runs.slice(0, -1), low) + 1,
+    goal: goalOf(bouts),
+    sinceLanding: landed(run) ? run.length : null,
+  };
+}
+
+function runsOf(bouts: readonly Bout[]): readonly Run[] {
+  const runs: Run[] = [];
+  for (const bout of bouts) {
+    const run = runs.at(-1);
+    if (run && run.load === bout.load) run.bouts.push(bout);
+    else runs.push({ load: bout.load, bouts: [bout] });
+  }
+  return runs;
+}
+
+function reached(run: readonly Bout[], low: number): boolean {
+  const line = landed(run) ? landingLow(low) : low;
+  return run.some(({ sets }) => (sets[0]?.count ?? 0) >= line);
+}
+
+function landed(run: readonly Bout[]): boolean {
+  return run[0]?.result.exercise.why.some(({ rule }) => rule === 'up-big-step') ?? false;
+}
+
+/** The low end of the range for a while after a step that was too large for it. */
+export const landingLow = (low: number): number => Math.ceil(low * LIMITS.landingShare);
+
+/** L, heavier, L, heavier, L … with the low end never reached at the heavier load. */
+function failedTries(runs: readonly Run[], low: number): number {
+  const load = runs.at(-1)?.load;
+  let tries = 0;
+  for (let at = runs.length - 1; at >= 2; at -= 2) {
+    const heavier = runs[at - 1];
+    const same = runs[at - 2];
+    if (load === undefined || !heavier || same?.load !== load || heavier.load <= load) break;
+    if (reached(heavier.bouts, low)) break;
+    tries += 1;
+  }
+  return tries;
+}
+
+/** Follows returns: each sets the load before it as the goal; reaching it, or easing after misses, ends it. */
+function goalOf(bouts: readonly Bout[]): Mass | null {
+  let goal: Mass | null = null;
+  let previous: Mass | null = null;
+  for (const { load, result } of bouts) {
+    const { move, why } = result.exercise;
+    const forPain = why.some(({ rule }) => PAIN.has(rule));
+    if ((move === 'return' || forPain) && previous !== null) {
+      goal = goal === null || previous > goal ? previous : goal;
+    } else if (move === 'ease' || move === 'start') {
+      goal = null;
+    }
+    if (goal !== null && load >= goal) goal = null;
+    previous = load;
+  }
+  return goal;
+}

@@ -1,0 +1,30 @@
+import type { Exercise, Range } from '../program/program.ts';
+import type { Gear } from '../training/gear.ts';
+
+/**
+ * What the results of an exercise are compared with: one lift, one style and one range exactly, or
+ * the track that the program names.
+ */
+export function trackOf(exercise: Exercise): string {
+  const own = exercise.track ?? `${exercise.range[0]}-${exercise.range[1]}`;
+  return `${exercise.lift.key} ${exercise.style} ${own}`;
+}
+
+/**
+ * Reps in reserve to stop at. A barbell bench press or squat keeps at least one, whatever the
+ * program says, unless safeties catch the bar.
+ */
+export function reserveOf(exercise: Exercise, gear: Gear): Range {
+  const [low, high] = exercise.reserve;
+  return needsSafeties(exercise, gear) ? [Math.max(1, low), Math.max(1, high)] : [low, high];
+}
+
+/** Can the lifter be caught under this bar, with nothing to hold it? */
+export function needsSafeties(exercise: Exercise, gear: Gear): boolean {
+  const { loading, pattern } = exercise.lift;
+  return (
+    !gear.safeties &&
+    loading === 'barbell' &&
+    (pattern === 'squat' || pattern === 'horizontal-push')
+  );
+}

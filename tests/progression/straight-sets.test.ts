@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { straight } from './a-program.ts';
+import { nextTime, play } from './next-time.ts';
+
+describe('straight sets of 5–8', () => {
+  const row = straight();
+
+  it('goes up when every set reached the high end', () => {
+    const next = nextTime(row, [{ kg: 80, reps: [8, 8, 8], daysAgo: 3 }]);
+    expect(next).toMatchObject({ move: 'up', kg: 82.5, rules: ['up-in-range'] });
+    expect(next.words).toEqual(['Every set reached 8 at 80 kg, so 82.5 kg today.']);
+  });
+
+  it('aims, after going up, at what each set predicts by its own reps', () => {
+    // Brzycki: 80 × (8 + 1 in reserve) is 102.9 kg; at 82.5 kg that leaves 8.1 to failure, 6.6 with
+    // 1.5 in reserve.
+    expect(nextTime(row, [{ kg: 80, reps: [8, 8, 8], daysAgo: 3 }]).aims).toEqual([6, 6, 6]);
+  });
+
+  it('holds inside the range: match every set, one rep more in the first below the high end', () => {
+    const next = nextTime(row, [{ kg: 80, reps: [8, 7, 6], daysAgo: 3 }]);
+    expect(next).toMatchObject({ move: 'hold', kg: 80, aims: [8, 8, 6] });
+    expect(next.words[0]).toBe('Same 80 kg: match last time, and do one more in set 2.');
+  });
+
+  it('holds after a late set below the low end, which alone aims at the low end', () => {
+    const next = nextTime(row, [{ kg: 100, reps: [8, 7, 4], daysAgo: 3 }]);
+    expect(next).toMatchObject({ move: 'hold', kg: 100, aims: [8, 7, 5], rules: ['hold-missed'] });
+    expect(next.words[0]).toBe('Set 3 stopped under 5 reps: 100 kg again, and aim at 5 there.');
+  });
+
+  it('says so when a late set stops short three sessions running', () => {
+    const next = nextTime(row, [
+      { kg: 100, reps: [8, 7, 4], daysAgo: 9 },
+      { kg: 100, reps: [8, 7, 4], daysAgo: 6 },
+      { kg: 100, reps: [8, 7, 4], daysAgo: 3 },
+    ]);
+    expect(next).toMatchObject({ move: 'hold', kg: 100 });
+    expect(next.rules).toContain('hold-short-often');
+  });
+
+  it('holds after the first miss of set 1', () => {
+    const next = nextTime(row, [{ kg: 100, reps: [4, 4, 3], daysAgo: 3 }]);
+    expect(next).toMatchObject({ move: 'hold', kg: 100, aims: [5, 5, 5], rules: ['hold-missed'] });
+  });
+
+  it('eases to 95 % when set 1 misses twice running at one load', () => {
+    const next = nextTime(
+      row,
+      [
+        { kg: 100, reps: [5, 5, 5], daysAgo: 9 },
+        { kg: 100, reps: [4, 4, 3], daysAgo: 6 },
+        { kg: 100, reps: [4, 4, 3], daysAgo: 3 },
+      ],
+      { program: { aim: 'maintain' } },
+    );
+    expect(next).toMatchObject({ move: 'ease', kg: 95, rules: ['ease-missed-twice'] });
+  });
+
+  it('eases at once when set 1 stops at half the low end', () => {
+    // 102.5 kg × 2 where 5 is the least.
+    const next = nextTime(row, [
+      { kg: 100, reps: [8, 8, 8], daysAgo: 6 },
+      { kg: 102.5, reps: [2, 2, 2], daysAgo: 3, move: 'up' },
+    ]);
+    expect(next).toMatchObject({ move: 'ease', kg: 100 });
+  });
+
+  it('eases a lifter who skips the rest of a failed exercise every week', () => {
+    const next = nextTime(
+      row,
+      [
+        { kg: 100, reps: [3], rir: 0, daysAgo: 14, unfinished: true },
+        { kg: 100, reps: [3], rir: 0, daysAgo: 7, unfinished: true },
+      ],
+      { program: { aim: 'maintain' } },
+    );
+    expect(next).toMatchObject({ move: 'ease', kg: 95 });
+  });
+
+  it('goes back to the load it came from, and asks for one rep more before the next try', () => {
+    const sessions = [
+      [8, 8, 8],
+      [4, 4, 4],
+      [4, 4, 4],
+    ].map((reps) => ({ reps }));
+    const told = play(row, 100, sessions, { program: { aim: 'maintain' } });
+    expect(told.map(({ move, kg }) => `${move} ${kg}`)).toEqual([
+      'start 100',
+      'up 102.5',
+      'hold 102.5',
+      'ease 100',
+    ]);
+    expect(told.at(-1)?.rules).toEqual(['ease-back']);
+    expect(told.at(-1)?.words[0]).toBe(
+      '102.5 kg never gave 5 reps, so back to 100 kg. Reach 9 in set 1 before 102.5 kg is tried again.',
+    );
+  });
+
+  it('tries the next load again only after that rep more, and after a second failure two more', () => {
+    const reps = [
+      [8, 8, 8],
+      [4, 4, 4],
+      [4, 4, 4],
+      [8, 8, 8],
+      [9, 8, 8],
+      [4, 4, 4],
+      [4, 4, 4],
+      [9, 8, 8],
+    ];
+    const told = play(
+      row,
+      100,
+      reps.map((each) => ({ reps: each })),
+      { program: { aim: 'maintain' } },
+    );
+    expect(told.map(({ move, kg }) => `${move} ${kg}`)).toEqual([
+      'start 100',
+      'up 102.5',
+      'hold 102.5',
+      'ease 100',
+      'hold 100',
+      'up 102.5',
+      'hold 102.5',
+      'ease 100',
+      'hold 100',
+    ]);
+    expect(told.at(-1)?.words).toContain(
+      '102.5 kg was too heavy last time: first reach 10 reps in set 1 at 100 kg.',
+    );
+  });
+});
