@@ -39,8 +39,8 @@ export async function bundle(entry, to) {
     platform: 'node',
     target: 'node20',
     jsx: 'automatic',
+    // Measured: full minifying starts no faster, and whole lines keep error reports readable.
     minifySyntax: true,
-    minifyWhitespace: true,
     legalComments: 'linked',
     define: { 'process.env.NODE_ENV': '"production"', 'process.env.DEV': '"false"' },
     // Some dependencies are CommonJS inside and ask for Node's own modules by `require`.

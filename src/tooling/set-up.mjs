@@ -34,7 +34,7 @@ export class CannotSetUp extends Error {}
  */
 export function setUp({ oldest, builds = false }) {
   const before = readStamp();
-  const stamp = installed(before);
+  const stamp = installed(before, oldest);
   const node = stamp.own ? OWN_NODE : process.execPath;
   if (!stamp.own && isOlder(process.versions.node, oldest)) {
     throw new CannotSetUp(
@@ -54,11 +54,13 @@ export function setUp({ oldest, builds = false }) {
 
 /**
  * @param {Stamp | null} before
+ * @param {readonly [number, number]} oldest
  * @returns {Stamp}
  */
-function installed(before) {
+function installed(before, oldest) {
   const print = packagesPrint();
-  if (before?.installed === print && (!before.own || existsSync(OWN_NODE))) return { ...before };
+  const hasNode = before?.own ? existsSync(OWN_NODE) : !isOlder(process.versions.node, oldest);
+  if (before?.installed === print && hasNode) return { ...before };
   if (!packagesArePresent()) install();
   else if (!ownNodeWorks()) npm(['rebuild', 'node', '--foreground-scripts=false']);
   return { installed: print, own: ownNodeWorks() };
@@ -194,7 +196,8 @@ function isOlder(version, oldest) {
 /** @param {string} words */
 function firstLine(words) {
   const lines = words.split('\n').map((line) => line.replace(/^npm (error|ERR!) ?/, '').trim());
-  return lines.find((line) => line !== '' && !line.startsWith('code ')) ?? '';
+  const isField = /^(code|syscall|errno|path|dest|command|cwd|type) /;
+  return lines.find((line) => line !== '' && !isField.test(line)) ?? '';
 }
 
 /** @param {string} words */
