@@ -1,0 +1,72 @@
+import { group } from 'd3-array';
+import type { JournalEvent } from '../journal/records.ts';
+import { Refusal } from '../text/problem.ts';
+import { historySchema } from './history-schema.ts';
+
+/** What an exported history adds: events under the file they were first written to. */
+export interface ImportedEvents {
+  readonly files: readonly { readonly file: string; readonly events: readonly JournalEvent[] }[];
+  /** Events that were there already, or belong to a session that was. */
+  readonly known: number;
+  /** Events that this version cannot read; they are kept out. */
+  readonly unread: number;
+}
+
+/** What a history holds already: nothing of it is imported twice. */
+export interface KnownEvents {
+  readonly events: ReadonlySet<string>;
+  readonly sessions: ReadonlySet<string>;
+}
+
+/**
+ * Reads the document that `export --as json` writes and gives the events that the history does not
+ * hold yet, each with the id it had. A session that is there under other events (from a file of
+ * sets) is left as it is.
+ * @param readEvent reads one event, null where it is not understood.
+ * @throws Refusal where the text is no such document.
+ */
+export function importJson(
+  text: string,
+  readEvent: (value: unknown) => JournalEvent | null,
+  known: KnownEvents,
+): ImportedEvents {
+  const read = documentOf(text).events.map(readEvent);
+  const events = read.filter((event) => event !== null);
+  const byFile = group(events, ({ id }) => id.slice(0, id.lastIndexOf(':')));
+  const files = [...byFile]
+    .filter(([, of]) => !of.some((event) => isElsewhere(event, known)))
+    .map(([file, of]) => ({ file, events: fresh(of, known) }))
+    .filter(({ events: of }) => of.length > 0);
+  const added = files.reduce((sum, { events: of }) => sum + of.length, 0);
+  return { files, known: events.length - added, unread: read.length - events.length };
+}
+
+function fresh(events: readonly JournalEvent[], known: KnownEvents): readonly JournalEvent[] {
+  const seen = new Set(known.events);
+  return events.filter(({ id }) => !seen.has(id) && seen.add(id));
+}
+
+const isElsewhere = (event: JournalEvent, known: KnownEvents): boolean =>
+  event.type === 'session-opened' &&
+  known.sessions.has(event.session) &&
+  !known.events.has(event.id);
+
+function documentOf(text: string) {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    // The parser's own message speaks of tokens; what helps is which file is wanted.
+    throw new Refusal({
+      what: 'The file is not JSON, or it was cut short.',
+      fix: 'Export it again with export --as json.',
+    });
+  }
+  const found = historySchema.safeParse(value);
+  if (found.success) return found.data;
+  const [issue] = found.error.issues;
+  throw new Refusal({
+    what: `This is no history that holdfast exported: ${issue?.path.join('.') || 'the document'}: ${issue?.message ?? 'not as expected'}.`,
+    fix: 'Only a file made by export --as json can be imported.',
+  });
+}

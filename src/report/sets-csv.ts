@@ -1,0 +1,50 @@
+import type { Temporal } from 'temporal-polyfill';
+import type { Result, SessionDone, SetResult } from '../progression/past.ts';
+import { inUnit, type Mass, type Unit } from '../training/mass.ts';
+import { csvText } from './csv-text.ts';
+import { SET_COLUMNS } from './set-columns.ts';
+
+/** e1RM of one set of a result in micrograms, or null where none can be shown. */
+export type Estimate = (result: Result, set: SetResult) => number | null;
+
+/** Every work set of a history, one row a set, with the columns of {@link SET_COLUMNS}. */
+export function setsCsv(
+  results: readonly Result[],
+  sessions: readonly SessionDone[],
+  estimate: Estimate,
+  unit: Unit,
+): string {
+  const known = new Map(sessions.map((session) => [session.session, session]));
+  const places = new Map<string, number>();
+  const rows = results.flatMap((result) => {
+    const exercise = (places.get(result.session) ?? 0) + 1;
+    places.set(result.session, exercise);
+    const session = known.get(result.session) ?? null;
+    return result.sets.map((set, index) =>
+      SET_COLUMNS.map(({ of }) =>
+        of({
+          result,
+          session,
+          exercise,
+          set,
+          number: index + 1,
+          estimate: estimate(result, set),
+          unit,
+        }),
+      ),
+    );
+  });
+  return csvText([SET_COLUMNS.map(({ name }) => name), ...rows]);
+}
+
+/** Columns of the exported weigh-ins. */
+export const WEIGH_IN_COLUMNS = ['date', 'body_mass', 'unit'] as const;
+
+/** Every weigh-in, one row each. */
+export function weighInsCsv(
+  weighIns: readonly { readonly date: Temporal.PlainDate; readonly mass: Mass }[],
+  unit: Unit,
+): string {
+  const rows = weighIns.map(({ date, mass }) => [date.toString(), inUnit(mass, unit), unit]);
+  return csvText([WEIGH_IN_COLUMNS, ...rows]);
+}

@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import type { JournalEvent } from '../../src/journal/records.ts';
+import { historyJson } from '../../src/report/history-json.ts';
+import { historySchema } from '../../src/report/history-schema.ts';
+import { importJson } from '../../src/report/import-json.ts';
+import { kilograms } from '../../src/training/mass.ts';
+import { day, LIFTS, madeResult, madeSession } from '../cut/made.ts';
+
+const at = { wall: Date.UTC(2026, 10, 20, 17), up: null, boot: null };
+const weighed = (id: string, kg: number): JournalEvent => ({
+  type: 'weighed',
+  id,
+  at,
+  zone: 0,
+  on: '2026-11-20',
+  mass: kilograms(kg),
+});
+const closed = (id: string): JournalEvent => ({
+  type: 'session-closed',
+  how: 'finished',
+  id,
+  at,
+  zone: 0,
+});
+
+const document = historyJson(
+  {
+    results: [madeResult({ lift: LIFTS.squat, on: '2026-11-20', load: 80, counts: [6, 5, 5] })],
+    sessions: [madeSession('2026-11-20')],
+    decisions: [],
+    weighIns: [{ date: day('2026-11-20'), mass: kilograms(82.4) }],
+    events: [weighed('w1:1', 82.4), weighed('w1:2', 82.1), closed('s1:1')],
+  },
+  () => kilograms(93.5),
+  'kg',
+  day('2026-11-25'),
+);
+const text = JSON.stringify(document);
+const readEvent = (value: unknown) => value as JournalEvent;
+const none = { events: new Set<string>(), sessions: new Set<string>() };
+
+describe('the whole history as JSON', () => {
+  it('is what its schema says', () => {
+    expect(historySchema.parse(JSON.parse(text))).toEqual(document);
+    expect(document.sessions[0]?.exercises[0]?.sets[0]).toEqual({
+      load: 80,
+      count: 6,
+      reserve: 1,
+      entered: 'typed',
+      e1rm: 93.5,
+    });
+  });
+
+  it('gives every event back under its own id and file', () => {
+    const { files, known, unread } = importJson(text, readEvent, none);
+    expect(files.map(({ file, events }) => [file, events.map(({ id }) => id)])).toEqual([
+      ['w1', ['w1:1', 'w1:2']],
+      ['s1', ['s1:1']],
+    ]);
+    expect([known, unread]).toEqual([0, 0]);
+  });
+
+  it('imports nothing twice, not even from a file that holds an event twice', () => {
+    const twice = JSON.stringify({ ...document, events: [...document.events, ...document.events] });
+    const { files, known } = importJson(twice, readEvent, { ...none, events: new Set(['w1:1']) });
+    expect(files.flatMap(({ events }) => events.map(({ id }) => id))).toEqual(['w1:2', 's1:1']);
+    expect(known).toBe(4);
+  });
+
+  it('leaves a session alone that came in by another way', () => {
+    const opened = { type: 'session-opened', session: 'a', id: 's1:0' };
+    const held = JSON.stringify({ ...document, events: [opened, ...document.events] });
+    const { files } = importJson(held, readEvent, { ...none, sessions: new Set(['a']) });
+    expect(files.map(({ file }) => file)).toEqual(['w1']);
+  });
+
+  it('counts what it cannot read and keeps it out', () => {
+    const { files, unread } = importJson(
+      text,
+      (value) => {
+        const event = value as JournalEvent;
+        return event.id === 'w1:2' ? null : event;
+      },
+      none,
+    );
+    expect(files[0]?.events).toHaveLength(1);
+    expect(unread).toBe(1);
+  });
+
+  it.each([
+    ['{"schema":1', /not JSON, or it was cut short/],
+    ['[]', /no history that holdfast exported: the document/],
+    [JSON.stringify({ ...document, schema: 2 }), /no history that holdfast exported: schema/],
+  ])('refuses %.20s', (bad, message) => {
+    expect(() => importJson(bad, readEvent, none)).toThrow(message);
+  });
+});
