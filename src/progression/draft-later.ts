@@ -35,7 +35,8 @@ export function draftLater(each: TrainedBefore, setting: Setting): Draft {
   }
   const verdict = change ? changed(each, judged, change) : judged;
   const { drop } = each;
-  const dropped = drop.kind === 'begins' || drop.kind === 'stays' || (verdict.dropSet ?? false);
+  const fewer = drop.kind === 'begins' || drop.kind === 'stays' || verdict.dropSet;
+  const dropped = !verdict.gentle && (fewer ?? false);
   const why = [
     ...verdict.why,
     ...aboutSets(each, dropped),
@@ -70,7 +71,7 @@ function written(
 
 /** Same load, two reps fewer, nothing moves. */
 function lighterWeek(each: TrainedBefore): Verdict {
-  const load = madeLoadable(each.rack, each.load);
+  const { load } = each;
   const aims = matchAims(aimQuestion(each, each.range[1])).map((aim) => Math.max(1, aim - 2));
   return {
     move: 'hold',

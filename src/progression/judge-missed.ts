@@ -4,7 +4,7 @@ import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
 import { aimQuestion, type Case, firstCount, told, type Verdict } from './case.ts';
 import { LIMITS } from './limits.ts';
-import { madeLoadable, shareBelow, stepShare } from './rack.ts';
+import { shareBelow, stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
 import { hasDrop } from './set-drop.ts';
 
@@ -85,7 +85,7 @@ function nothingLighter(each: Case): Verdict {
   const done = last.sets.map(({ count }) => Math.max(1, count));
   return {
     move: 'hold',
-    load: madeLoadable(each.rack, load),
+    load,
     aims: Array.from({ length: each.sets }, (_, at) => done[at] ?? done.at(-1) ?? range[0]),
     top: range[1],
     why: [because('hold-nothing-lighter', told(each.exercise, { load }))],

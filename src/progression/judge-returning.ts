@@ -6,15 +6,14 @@ import { aimQuestion, type Case, told, type Verdict } from './case.ts';
 import { evidenceOf, middle, repsAt } from './estimate.ts';
 import type { Layoff } from './layoff.ts';
 import { LIMITS } from './limits.ts';
-import { madeLoadable, shareBelow, stepAbove, stepShare } from './rack.ts';
+import { shareBelow, stepAbove, stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
 
 /** After pain: an easier load, and the question first. */
 export function afterPain(each: Case): Verdict {
   const { rack, load, layoff, range, painTwice } = each;
   const share = Math.min(LIMITS.painTo, layoff?.share ?? 1);
-  const to =
-    shareBelow(rack, load, share) ?? nextBelow(rack.loads, load) ?? madeLoadable(rack, load);
+  const to = shareBelow(rack, load, share) ?? nextBelow(rack.loads, load) ?? load;
   return {
     move: 'ease',
     load: to,
@@ -49,7 +48,7 @@ export function comeBack(each: Case, layoff: Layoff): Verdict {
   const same = to === null;
   return {
     move: layoff.rule === 'start-again' ? 'start' : 'return',
-    load: to ?? madeLoadable(rack, load),
+    load: to ?? load,
     aims: same ? matched.map((count) => Math.max(1, count - 2)) : matched,
     top: range[1],
     why: [

@@ -59,8 +59,8 @@ export function tellOf(prescribed: PrescribedExercise): Told {
 export interface Played {
   readonly reps: readonly number[];
   readonly rir?: number;
-  /** Days since the session before; 3 where left out. */
-  readonly after?: number;
+  /** Days until the next session; 3 where left out. */
+  readonly gap?: number;
 }
 
 /**
@@ -76,8 +76,8 @@ export function play(
   const started = { ...exercise, start: kilograms(first) };
   const results: Result[] = [];
   const told: Told[] = [];
-  let daysAgo = sessions.reduce((sum, { after = 3 }) => sum + after, 0);
-  for (const { reps, rir, after = 3 } of sessions) {
+  let daysAgo = sessions.reduce((sum, { gap = 3 }) => sum + gap, 0);
+  for (const { reps, rir, gap = 3 } of sessions) {
     const today = TODAY.subtract({ days: daysAgo });
     const prescribed = prescribeExercise(aProgram([started], program), started, aPast(results), {
       today,
@@ -93,7 +93,7 @@ export function play(
         prescribed,
       ),
     );
-    daysAgo -= after;
+    daysAgo -= gap;
   }
   const last = prescribeExercise(aProgram([started], program), started, aPast(results), {
     today: TODAY,

@@ -45,8 +45,11 @@ export function rule<const Key extends string>(
   source: string,
   say: (told: Told) => string,
 ): Rule<Key> {
-  return { key, standing, source, sentence: (facts, unit) => say(tell(facts, unit)) };
+  return { key, standing, source, sentence: (facts, unit) => capital(say(tell(facts, unit))) };
 }
+
+/** A sentence may begin with a load in words: `body weight …`. */
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const COMMON = 'common practice';
 export const OURS = 'ours';

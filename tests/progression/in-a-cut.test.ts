@@ -1,0 +1,163 @@
+import { describe, expect, it } from 'vitest';
+import { prescribeExercise } from '../../src/progression/prescribe-exercise.ts';
+import { aGear } from './a-gear.ts';
+import { aPast, aResult, TODAY } from './a-past.ts';
+import { aLift, aProgram, straight } from './a-program.ts';
+import { nextTime, play, tellOf } from './next-time.ts';
+
+const row = straight();
+const missedTwice = [
+  { kg: 100, reps: [5, 5, 5], daysAgo: 9 },
+  { kg: 100, reps: [4, 4, 3], daysAgo: 6 },
+  { kg: 100, reps: [4, 4, 3], daysAgo: 3 },
+];
+
+describe('a set missed twice running', () => {
+  it('keeps the load in a cut, with one set fewer: 100 kg × 2 sets', () => {
+    const next = nextTime(row, missedTwice);
+    expect(next).toMatchObject({ move: 'hold', kg: 100, aims: [5, 5] });
+    expect(next.rules).toContain('one-set-fewer');
+    expect(next.prescribed.setsPlanned).toBe(3);
+  });
+
+  it.each(['maintain', 'build'] as const)('eases the load under the aim %s', (aim) => {
+    expect(nextTime(row, missedTwice, { program: { aim } })).toMatchObject({
+      move: 'ease',
+      kg: 95,
+    });
+  });
+
+  it('eases the load in a cut where a muscle would fall under 4 hard sets a week', () => {
+    // Two sessions a week of 3 sets are 6; with a set fewer in each they are 4: allowed.
+    expect(nextTime(row, missedTwice, { program: { daysPerWeek: 2 } }).move).toBe('hold');
+    const once = nextTime(row, missedTwice, { program: { daysPerWeek: 1 } });
+    expect(once).toMatchObject({ move: 'ease', kg: 95 });
+    expect(once.rules).toContain('volume-at-floor');
+  });
+
+  it('counts only direct muscles towards that floor', () => {
+    // Biceps get half a set each; 3 × 2 sets of a row leave them 3 a week, and hinder nothing.
+    expect(nextTime(row, missedTwice).rules).toContain('one-set-fewer');
+  });
+
+  it('eases the load when a set fewer was tried at it already', () => {
+    const next = nextTime(row, [
+      { kg: 100, reps: [5, 5, 5], daysAgo: 12 },
+      { kg: 100, reps: [4, 4, 3], daysAgo: 9 },
+      { kg: 100, reps: [4, 4, 3], daysAgo: 6 },
+      { kg: 100, reps: [4, 4], daysAgo: 3, why: ['hold-missed', 'one-set-fewer'] },
+    ]);
+    expect(next).toMatchObject({ move: 'ease', kg: 95 });
+  });
+
+  it('never leaves fewer than two sets', () => {
+    const two = straight({ sets: 2 });
+    const next = nextTime(
+      two,
+      missedTwice.map((each) => ({ ...each, reps: each.reps.slice(0, 2) })),
+      { program: { daysPerWeek: 4 } },
+    );
+    expect(next).toMatchObject({ move: 'ease', kg: 95 });
+    expect(next.aims).toHaveLength(2);
+  });
+});
+
+describe('a dropped set', () => {
+  const told = play(row, 100, [
+    { reps: [5, 5, 5] },
+    { reps: [4, 4, 3] },
+    { reps: [4, 4, 3] },
+    { reps: [5, 5] },
+    { reps: [5, 5] },
+    { reps: [5, 5] },
+  ]);
+
+  it('stays for three steady sessions, never stacks, and comes back', () => {
+    expect(told.map(({ aims }) => aims.length)).toEqual([3, 3, 3, 2, 2, 2, 3]);
+    expect(told.at(-1)?.rules).toContain('set-comes-back');
+  });
+
+  it('comes back when the cut is over', () => {
+    const after = nextTime(row, [{ kg: 100, reps: [5, 5], daysAgo: 3, why: ['one-set-fewer'] }], {
+      program: { aim: 'maintain' },
+    });
+    expect(after.aims).toHaveLength(3);
+    expect(after.rules).toContain('set-comes-back');
+  });
+
+  it('is not the second one of a lift within 14 days', () => {
+    const heavy = straight({ range: [3, 5] });
+    const results = [
+      ...missedTwice.map((each) => aResult(row, each)),
+      aResult(heavy, { kg: 120, reps: [3, 3], daysAgo: 8, why: ['one-set-fewer'] }),
+    ];
+    const program = aProgram([row, heavy]);
+    const next = tellOf(
+      prescribeExercise(program, row, aPast(results), { today: TODAY, gear: aGear() }),
+    );
+    expect(next.move).toBe('ease');
+  });
+});
+
+describe('what holding means', () => {
+  const held = [
+    { kg: 100, reps: [6, 6, 6], rir: 1, daysAgo: 44 },
+    { kg: 100, reps: [6, 6, 6], rir: 1, daysAgo: 24 },
+    { kg: 100, reps: [6, 6, 6], rir: 1, daysAgo: 3 },
+  ];
+  const results = held.map((each) => aResult(row, each));
+  // 85 kg then, 80 kg now.
+  const lighter = aPast(results, {
+    body: (date) => (date.until(TODAY, { largestUnit: 'days' }).days > 30 ? 85 : 80),
+  });
+
+  it('is winning in a cut, in numbers: 120 kg over 85 kg is 1.41, over 80 kg 1.50', () => {
+    // Brzycki: 100 × 36 ÷ (37 − 7) = 120 kg.
+    expect(nextTime(row, held, { past: lighter }).words).toContain(
+      'Holding is winning in a cut: you are 5 kg lighter, and lift 1.50 × body weight where it was 1.41.',
+    );
+  });
+
+  it('is winning in a cut, in words, without a weigh-in', () => {
+    expect(nextTime(row, held, { past: aPast(results, { body: null }) }).words).toContain(
+      'Holding is winning in a cut: the same load and reps on less food.',
+    );
+  });
+
+  it('is the plan in maintenance', () => {
+    expect(nextTime(row, held, { program: { aim: 'maintain' } }).rules).toContain(
+      'holding-maintains',
+    );
+  });
+
+  it('is a stall in a build after four sessions without a rep more', () => {
+    const four = [12, 9, 6, 3].map((daysAgo) => ({ kg: 100, reps: [6, 6, 6], rir: 1, daysAgo }));
+    const build = { program: { aim: 'build' as const } };
+    expect(nextTime(row, four, build).rules).toContain('holding-builds');
+    expect(nextTime(row, four.slice(1), build).rules).not.toContain('holding-builds');
+  });
+});
+
+describe('a barbell bench press or squat without safeties', () => {
+  const bench = straight({ lift: aLift({ pattern: 'horizontal-push' }), reserve: [0, 0] });
+  const squat = straight({ lift: aLift({ pattern: 'squat' }), reserve: [0, 1] });
+  const done = [{ kg: 100, reps: [6, 6, 6], daysAgo: 3 }];
+
+  it('keeps one rep in reserve whatever the program says', () => {
+    const gear = aGear({ safeties: false });
+    expect(nextTime(bench, done, { gear }).prescribed.reserve).toEqual([1, 1]);
+    expect(nextTime(squat, done, { gear }).prescribed.reserve).toEqual([1, 1]);
+    expect(nextTime(bench, done, { gear }).rules).toContain('reserve-without-safeties');
+  });
+
+  it('goes by the program where safeties catch the bar, and with dumbbells', () => {
+    expect(nextTime(bench, done).prescribed.reserve).toEqual([0, 0]);
+    const press = straight({
+      lift: aLift({ pattern: 'horizontal-push', loading: 'dumbbell' }),
+      reserve: [0, 1],
+    });
+    expect(nextTime(press, [], { gear: aGear({ safeties: false }) }).prescribed.reserve).toEqual([
+      0, 1,
+    ]);
+  });
+});

@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest';
+import { aGear, dumbbells } from './a-gear.ts';
+import { aLift, sideRaise, straight } from './a-program.ts';
+import { nextTime } from './next-time.ts';
+
+const press = aLift({ key: 'press', loading: 'dumbbell', pattern: 'vertical-push' });
+const presses = (range: readonly [number, number]) =>
+  straight({ lift: press, range, reserve: [1, 1] });
+
+describe('the gate to a heavier load', () => {
+  const gear = aGear({ dumbbells: dumbbells(20, 22.5, 25, 27.5, 30, 32.5) });
+
+  it('stays shut at 30 kg × 6 of 4–6: 32.5 kg would give 3.5 reps', () => {
+    const next = nextTime(presses([4, 6]), [{ kg: 30, reps: [6, 6, 6], rir: 1, daysAgo: 3 }], {
+      gear,
+    });
+    expect(next).toMatchObject({ move: 'hold', kg: 30, aims: [7, 6, 6] });
+    expect(next.words).toContain(
+      '30 kg a hand → 32.5 kg a hand is an 8 % step: first reach 7 reps in set 1.',
+    );
+    expect(next.prescribed.sets[0]?.range).toEqual([4, 7]);
+  });
+
+  it('opens there at 7', () => {
+    const next = nextTime(presses([4, 6]), [{ kg: 30, reps: [7, 6, 6], rir: 1, daysAgo: 3 }], {
+      gear,
+    });
+    expect(next).toMatchObject({ move: 'up', kg: 32.5, aims: [4, 4, 4] });
+  });
+
+  it('stays shut at 30 kg × 10 of 8–10: 32.5 kg would give 7.5 reps', () => {
+    const next = nextTime(presses([8, 10]), [{ kg: 30, reps: [10, 10, 10], rir: 1, daysAgo: 3 }], {
+      gear,
+    });
+    expect(next).toMatchObject({ move: 'hold', kg: 30, aims: [11, 10, 10] });
+  });
+
+  it('says what is to be reached before the top of the range is', () => {
+    const next = nextTime(presses([4, 6]), [{ kg: 30, reps: [5, 5, 5], rir: 1, daysAgo: 3 }], {
+      gear,
+    });
+    expect(next).toMatchObject({
+      aims: [6, 5, 5],
+      rules: expect.arrayContaining(['hold-reach-target']),
+    });
+  });
+});
+
+describe('a step far too large', () => {
+  const gear = aGear({ dumbbells: dumbbells(5, 7.5) });
+  const raise = straight({ lift: sideRaise, range: [10, 15], reserve: [1, 1] });
+
+  it('is not taken at 20 reps of 5 kg: 7.5 kg would give 4 or 5 where 10 are the least', () => {
+    const next = nextTime(raise, [{ kg: 5, reps: [20, 15, 15], rir: 1, daysAgo: 3 }], { gear });
+    expect(next).toMatchObject({ move: 'hold', kg: 5, aims: [21, 15, 15] });
+  });
+
+  it('is named at the most reps of an isolation lift, 30, and still not taken', () => {
+    // Epley's line: 5 × (1 + 31 ÷ 30) = 10.2 kg; at 7.5 kg that is 10.6 to failure, 9.6 in all.
+    const narrow = straight({ lift: sideRaise, range: [15, 20], reserve: [1, 1] });
+    const next = nextTime(narrow, [{ kg: 5, reps: [30, 20, 20], rir: 1, daysAgo: 3 }], { gear });
+    expect(next).toMatchObject({
+      move: 'hold',
+      kg: 5,
+      rules: expect.arrayContaining(['hold-step-too-far']),
+    });
+    expect(next.words[0]).toMatch(/Smaller plates or a band/);
+  });
+
+  it('is taken there when two thirds of the low end are to be expected', () => {
+    // 9.6 reps expected; two thirds of 12 are 8.
+    const wide = straight({ lift: sideRaise, range: [12, 15], reserve: [1, 1] });
+    const next = nextTime(wide, [{ kg: 5, reps: [30, 15, 15], rir: 1, daysAgo: 3 }], { gear });
+    expect(next).toMatchObject({ move: 'up', kg: 7.5, rules: ['up-big-step'] });
+    expect(next.prescribed.sets.map(({ range }) => range[0])).toEqual([8, 8, 8]);
+  });
+
+  it('lowers the low end to two thirds for six sessions after the landing, then no more', () => {
+    const wide = straight({ lift: sideRaise, range: [12, 15], reserve: [1, 1] });
+    const landed = (sessions: number) =>
+      Array.from({ length: sessions }, (_, at) => ({
+        kg: 7.5,
+        reps: [9, 9, 9],
+        daysAgo: 3 * (sessions - at),
+        ...(at === 0 ? { move: 'up' as const, why: ['up-big-step'] } : {}),
+      }));
+    expect(nextTime(wide, landed(6), { gear }).rules).not.toContain('hold-missed');
+    expect(nextTime(wide, landed(7), { gear }).rules).toContain('hold-missed');
+  });
+});
+
+describe('the size of a step', () => {
+  it('is at least 1 %: with 0.5 kg plates 140 kg goes to 142, not to 141', () => {
+    const kg = (amount: number) => ({ amount, unit: 'kg' as const });
+    const gear = aGear({
+      plates: [25, 20, 15, 10, 5, 2.5, 1.25, 1, 0.5].map((amount) => ({
+        stamped: kg(amount),
+        count: 4,
+      })),
+    });
+    const next = nextTime(straight(), [{ kg: 140, reps: [8, 8, 8], rir: 1, daysAgo: 3 }], { gear });
+    // 1 % of 140 is 1.4 kg: 141 is too near, and 1 kg more a side is the next.
+    expect(next).toMatchObject({ move: 'up', kg: 142 });
+  });
+
+  it('is 1.9 % from 130 kg with 1.25 kg plates', () => {
+    const next = nextTime(straight(), [{ kg: 130, reps: [8, 8, 8], rir: 1, daysAgo: 3 }]);
+    expect(next).toMatchObject({ move: 'up', kg: 132.5 });
+  });
+
+  it('never passes 10 %: 70 kg with much to spare goes to 75, not to 77.5', () => {
+    const gear = aGear({
+      plates: [25, 20, 15, 10, 5, 2.5, 1.25].map((amount) => ({
+        stamped: { amount, unit: 'kg' },
+        count: 4,
+      })),
+    });
+    const next = nextTime(straight(), [{ kg: 70, reps: [8, 8, 8], rir: 5, daysAgo: 3 }], { gear });
+    expect(next).toMatchObject({ move: 'up', kg: 75, rules: ['up-by-more'] });
+  });
+
+  it('takes 40 kg × 14 at once to the most that 10 % allows, where 49 kg would be right', () => {
+    const next = nextTime(straight(), [{ kg: 40, reps: [14, 14, 14], rir: 1, daysAgo: 3 }]);
+    expect(next).toMatchObject({ move: 'up', kg: 42.5 });
+  });
+});
