@@ -10,7 +10,9 @@ export type SessionCommand =
   | { readonly do: 'withdraw-start' }
   | { readonly do: 'amend'; readonly of: string; readonly numbers: Partial<SetNumbers> }
   | { readonly do: 'confirm' }
+  /** The next set, or the one under way; of a cluster what is left of it. */
   | { readonly do: 'skip-set' }
+  | { readonly do: 'skip-warm-ups' }
   | { readonly do: 'skip-exercise'; readonly exercise: number }
   | { readonly do: 'choose-exercise'; readonly exercise: number }
   | { readonly do: 'add-set' }
@@ -28,5 +30,7 @@ export type SessionCommand =
   | { readonly do: 'mark-pain'; readonly exercise: number }
   | { readonly do: 'note'; readonly exercise: number | null; readonly text: string }
   | { readonly do: 'undo' }
+  /** Takes back the undo just made. */
+  | { readonly do: 'redo' }
   | { readonly do: 'close'; readonly how: 'finished' | 'as-it-is' }
   | { readonly do: 'discard' };

@@ -40,18 +40,24 @@ export type SessionFact =
   | ({ readonly type: 'set-started' } & SetPlace)
   /** Takes back a start: the lifter was not ready. */
   | { readonly type: 'start-withdrawn' }
-  | ({ readonly type: 'set-done'; readonly entered: 'as-planned' | 'typed' } & SetPlace & SetNumbers)
+  | ({ readonly type: 'set-done'; readonly entered: 'as-planned' | 'typed' } & SetPlace &
+      SetNumbers)
   /** `of`: id of the set-done event. */
   | ({ readonly type: 'set-amended'; readonly of: string } & Partial<SetNumbers>)
   /** The lifter has seen these as-planned sets and says that they are right. */
   | { readonly type: 'sets-confirmed'; readonly of: readonly string[] }
+  /** A straight set is left out; the sets after it stand. */
   | ({ readonly type: 'set-skipped' } & SetPlace)
+  /** The warm-ups of the exercise that were not done yet are left out. */
+  | { readonly type: 'warm-ups-skipped'; readonly exercise: number }
   /** The rest of the exercise is left out. */
   | { readonly type: 'exercise-skipped'; readonly exercise: number }
   /** The lifter goes on with this exercise next, out of the planned order. */
   | { readonly type: 'exercise-chosen'; readonly exercise: number }
   | { readonly type: 'set-added'; readonly exercise: number }
   | { readonly type: 'cluster-ended'; readonly exercise: number; readonly reason: ClusterEnd }
+  /** Numbers were corrected, and as they are now they do not end the cluster. */
+  | { readonly type: 'cluster-resumed'; readonly exercise: number }
   | {
       readonly type: 'exercise-replaced';
       readonly exercise: number;
@@ -64,7 +70,7 @@ export type SessionFact =
   | { readonly type: 'resumed' }
   | { readonly type: 'pain-marked'; readonly exercise: number }
   | { readonly type: 'note-written'; readonly exercise: number | null; readonly text: string }
-  /** Takes back any one act; undoing an undo restores it. */
+  /** Takes back any one act, with what the rules made of it; undoing an undo restores both. */
   | { readonly type: 'undone'; readonly of: string }
   | { readonly type: 'session-closed'; readonly how: 'finished' | 'as-it-is' }
   | { readonly type: 'session-discarded' };

@@ -1,0 +1,40 @@
+import type { Reading } from '../../training/reading.ts';
+import type { SessionCommand } from '../command.ts';
+import type { Decided } from '../decide.ts';
+import type { SessionState } from '../state.ts';
+import { redo, undo } from './going-back.ts';
+import { amend, confirm, putDown, start, withdrawStart } from './lifting.ts';
+import { addSet, chooseExercise, endCluster, replace } from './planning.ts';
+import { changeRest, close, discard, note, pause, resume } from './session-flow.ts';
+import { markPain, skipExercise, skipSet, skipWarmUps } from './skipping.ts';
+
+/** Decides one command. */
+type Decision<Name extends SessionCommand['do']> = (
+  state: SessionState,
+  command: Extract<SessionCommand, { do: Name }>,
+  at: Reading,
+) => Decided;
+
+export const DECISIONS: { readonly [Name in SessionCommand['do']]: Decision<Name> } = {
+  start,
+  'put-down': putDown,
+  'withdraw-start': withdrawStart,
+  amend,
+  confirm,
+  'skip-set': skipSet,
+  'skip-warm-ups': skipWarmUps,
+  'skip-exercise': skipExercise,
+  'choose-exercise': chooseExercise,
+  'add-set': addSet,
+  'end-cluster': endCluster,
+  replace,
+  'change-rest': changeRest,
+  pause,
+  resume,
+  'mark-pain': markPain,
+  note,
+  undo,
+  redo,
+  close,
+  discard,
+};

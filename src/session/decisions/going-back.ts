@@ -1,0 +1,25 @@
+import type { Decided } from '../decide.ts';
+import { inForce, isRuleMade, undoneIds } from '../in-force.ts';
+import type { SessionState } from '../state.ts';
+import { accepted, refused } from './decided.ts';
+
+/** Takes back the last act that stands; what a rule made of it goes with it. */
+export function undo({ events }: SessionState): Decided {
+  const act = inForce(events).findLast((event) => !isRuleMade(event));
+  return act && act.type !== 'session-opened'
+    ? accepted({ type: 'undone', of: act.id })
+    : refused('There is nothing to undo.');
+}
+
+/** Takes back the last undo, as long as nothing was done after it. */
+export function redo({ events }: SessionState): Decided {
+  const undone = undoneIds(events);
+  const acts = new Set(events.filter(({ type }) => type !== 'undone').map(({ id }) => id));
+  const sinceLastAct = events.slice(events.findLastIndex(({ type }) => type !== 'undone') + 1);
+  const last = sinceLastAct.findLast(
+    (event) => event.type === 'undone' && acts.has(event.of) && !undone.has(event.id),
+  );
+  return last
+    ? accepted({ type: 'undone', of: last.id })
+    : refused('There is no undo to take back.');
+}

@@ -1,0 +1,92 @@
+import { elapsedMs, type Reading } from '../training/reading.ts';
+import type { SessionEvent, SetPlace } from './events.ts';
+import { laterBy } from './later-by.ts';
+import type { DoneSet, ExerciseState, LiftWork, SessionState } from './state.ts';
+
+type Event<Type extends SessionEvent['type']> = Extract<SessionEvent, { type: Type }>;
+
+/** A set was put down: the rest begins at that instant. */
+export function putDown(state: SessionState, event: Event<'set-done'>): SessionState {
+  const { exercise, role, index, at } = event;
+  const place: SetPlace = { exercise, role, index };
+  const found = state.exercises[exercise];
+  if (!found) return state;
+  const startedAt = startOf(state, place, at);
+  const changed =
+    role === 'warm-up'
+      ? { ...found, warmUpsDone: found.warmUpsDone + 1 }
+      : withSet(found, event, startedAt);
+  return {
+    ...state,
+    exercises: state.exercises.map((each, i) => (i === exercise ? changed : each)),
+    stage: { kind: 'all-done' },
+    current: exercise,
+    lastDown: { place, track: found.prescribed.track, at, changedBy: 0, pausedMs: 0 },
+  };
+}
+
+function withSet(
+  exercise: ExerciseState,
+  { id, at, exercise: position, role, index, load, count, reserve, entered }: Event<'set-done'>,
+  startedAt: Reading | null,
+): ExerciseState {
+  const set: DoneSet = {
+    id,
+    exercise: position,
+    role,
+    index,
+    load,
+    count,
+    reserve,
+    entered,
+    startedAt,
+    at,
+  };
+  return {
+    ...exercise,
+    judgedBy: exercise.judgedBy ?? exercise.prescribed,
+    done: [...exercise.done, set],
+  };
+}
+
+function startOf({ stage, lastDown }: SessionState, place: SetPlace, at: Reading): Reading | null {
+  if (stage.kind === 'lifting') return stage.since;
+  if (place.role !== 'mini' || !lastDown || stage.kind !== 'resting') return null;
+  const early = laterBy(lastDown.at, stage.running.rest.from * 1000 + lastDown.pausedMs);
+  return elapsedMs(lastDown.at, at) < elapsedMs(lastDown.at, early) ? at : early;
+}
+
+/** Each number given replaces the one that stood; the set counts as typed. */
+export function amendSets(state: SessionState, event: Event<'set-amended'>): SessionState {
+  const { load, count, reserve } = event;
+  return eachSet(state, (set) =>
+    set.id === event.of
+      ? {
+          ...set,
+          ...(load !== undefined && { load }),
+          ...(count !== undefined && { count }),
+          ...(reserve !== undefined && { reserve }),
+          entered: 'typed',
+        }
+      : set,
+  );
+}
+
+export function confirmSets(state: SessionState, event: Event<'sets-confirmed'>): SessionState {
+  const seen = new Set(event.of);
+  return eachSet(state, (set) =>
+    seen.has(set.id) && set.entered === 'as-planned' ? { ...set, entered: 'confirmed' } : set,
+  );
+}
+
+function eachSet(state: SessionState, change: (set: DoneSet) => DoneSet): SessionState {
+  const changed = <Work extends LiftWork>(work: Work): Work => ({
+    ...work,
+    done: work.done.map(change),
+  });
+  const exercises = state.exercises.map((each) => ({
+    ...changed(each),
+    earlier: each.earlier.map(changed),
+  }));
+  return { ...state, exercises };
+}

@@ -1,0 +1,122 @@
+import { clockSetByMs, elapsedMs, type Reading } from '../training/reading.ts';
+import { aimOf } from './aim.ts';
+import { clusterProgress } from './cluster-progress.ts';
+import type { SetPlace } from './events.ts';
+import { laterBy } from './later-by.ts';
+import type { Closing, RunningRest, SessionState } from './state.ts';
+
+/** What the time adds to the stage. No number of milliseconds is ever negative. */
+export type StageNow = {
+  readonly paused: boolean;
+  /** How far the clock was set since the last event, later (positive) or earlier; 0 within 2 s. */
+  readonly clockSetMs: number;
+} & (
+  | { readonly kind: 'ready'; readonly next: SetPlace }
+  | ({ readonly kind: 'resting' } & RestNow)
+  | ({ readonly kind: 'lifting' } & LiftNow)
+  | { readonly kind: 'all-done' }
+  | { readonly kind: 'closed'; readonly how: Closing }
+);
+
+export interface RestNow {
+  readonly next: SetPlace;
+  readonly running: RunningRest;
+  readonly restedMs: number;
+  /** To the early end and to the late end; 0 once passed. */
+  readonly toEarlyMs: number;
+  readonly toLateMs: number;
+  readonly passed: 'neither' | 'early' | 'both';
+  /** The next mini-set is the last that the cluster may have. */
+  readonly lastOne: boolean;
+}
+
+export interface LiftNow {
+  readonly set: SetPlace;
+  readonly since: Reading;
+  readonly liftedMs: number;
+  /** Started by itself at the early end of the rest: no event tells of it, and putting it down needs none. */
+  readonly byItself: boolean;
+  /** To the late end of the rest, where the set started by itself. */
+  readonly toLateMs: number;
+  /** To the seconds aimed at, of a timed hold; null for reps. */
+  readonly holdLeftMs: number | null;
+  readonly lastOne: boolean;
+}
+
+/** A mini-set started by itself that nobody put down for so long is not being lifted. Ours. */
+const BY_ITSELF_AT_MOST_MS = 120_000;
+
+/** Clocks that differ by less are not worth a word. */
+const CLOCK_TOLERANCE_MS = 2_000;
+
+/** Where the lifter is at `now`: the stage, its times, and the mini-set that starts by itself. */
+export function stageNow(state: SessionState, now: Reading): StageNow {
+  const { stage, pausedSince } = state;
+  const set = clockSetByMs(state.lastAt, now);
+  const common = {
+    paused: pausedSince !== null,
+    clockSetMs: Math.abs(set) > CLOCK_TOLERANCE_MS ? set : 0,
+  };
+  // While paused every clock stands where it stood.
+  const at = pausedSince ?? now;
+  switch (stage.kind) {
+    case 'resting':
+      return { ...common, ...restingNow(state, stage.next, stage.running, at) };
+    case 'lifting': {
+      const liftedMs = Math.max(0, elapsedMs(stage.since, at) - stage.pausedMs);
+      return { ...common, ...lifting(state, stage.set, { since: stage.since, liftedMs }) };
+    }
+    default:
+      return { ...common, ...stage };
+  }
+}
+
+function restingNow(
+  state: SessionState,
+  next: SetPlace,
+  running: RunningRest,
+  at: Reading,
+): ({ readonly kind: 'resting' } & RestNow) | ({ readonly kind: 'lifting' } & LiftNow) {
+  const restedMs = Math.max(0, elapsedMs(running.since, at) - running.pausedMs);
+  const early = running.rest.from * 1000;
+  const toLateMs = Math.max(0, running.rest.to * 1000 - restedMs);
+  const over = restedMs - early;
+  if (next.role === 'mini' && over >= 0 && over <= BY_ITSELF_AT_MOST_MS) {
+    const since = laterBy(running.since, early + running.pausedMs);
+    return { ...lifting(state, next, { since, liftedMs: over }), byItself: true, toLateMs };
+  }
+  return {
+    kind: 'resting',
+    next,
+    running,
+    restedMs,
+    toEarlyMs: Math.max(0, -over),
+    toLateMs,
+    passed: over < 0 ? 'neither' : toLateMs > 0 ? 'early' : 'both',
+    lastOne: isLastOne(state, next),
+  };
+}
+
+function lifting(
+  state: SessionState,
+  set: SetPlace,
+  time: Pick<LiftNow, 'since' | 'liftedMs'>,
+): { readonly kind: 'lifting' } & LiftNow {
+  const timed = state.exercises[set.exercise]?.prescribed.counts === 'seconds';
+  const aimed = (aimOf(state, set)?.count ?? 0) * 1000;
+  const isHold = timed && set.role !== 'warm-up';
+  return {
+    kind: 'lifting',
+    set,
+    ...time,
+    byItself: false,
+    toLateMs: 0,
+    holdLeftMs: isHold ? Math.max(0, aimed - time.liftedMs) : null,
+    lastOne: isLastOne(state, set),
+  };
+}
+
+function isLastOne(state: SessionState, place: SetPlace): boolean {
+  const exercise = state.exercises[place.exercise];
+  return place.role === 'mini' && exercise !== undefined && clusterProgress(exercise).lastNext;
+}
