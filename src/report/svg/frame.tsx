@@ -1,0 +1,108 @@
+import { tickStep, ticks } from 'd3-array';
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
+import type { ReactNode } from 'react';
+import type { Tick } from '../date-ticks.ts';
+
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Plots are drawn at phone size and scale up, so that their labels stay readable on a phone. */
+export const WIDE: Size = { width: 420, height: 240 };
+export const SMALL: Size = { width: 300, height: 150 };
+
+const MARGIN = { top: 12, right: 14, bottom: 22, left: 40 } as const;
+
+export interface Scales {
+  readonly x: ScaleLinear<number, number>;
+  readonly y: ScaleLinear<number, number>;
+}
+
+/** Scales from data to the drawing, inside the margins. */
+export function scalesFor(
+  size: Size,
+  xEnds: readonly [number, number],
+  yEnds: readonly [number, number],
+): Scales {
+  return {
+    x: scaleLinear(xEnds, [MARGIN.left, size.width - MARGIN.right]),
+    y: scaleLinear(yEnds, [size.height - MARGIN.bottom, MARGIN.top]),
+  };
+}
+
+/** The ends of some values with a little room; never of no length. */
+export function endsOf(values: readonly number[], room = 0.06): readonly [number, number] {
+  const low = values.reduce((a, b) => Math.min(a, b), Infinity);
+  const high = values.reduce((a, b) => Math.max(a, b), -Infinity);
+  if (!Number.isFinite(low)) return [0, 1];
+  const more = high - low > 1e-9 ? (high - low) * room : Math.max(1, Math.abs(low) * 0.02);
+  return [low - more, high + more];
+}
+
+/** Round values for an axis, at most about `count`, with as many digits as their step needs. */
+export function roundTicks([from, to]: readonly [number, number], count: number): Tick[] {
+  const digits = Math.max(0, -Math.floor(Math.log10(tickStep(from, to, count)) + 1e-9));
+  return ticks(from, to, count).map((at) => ({ at, label: at.toFixed(digits) }));
+}
+
+export interface FrameProps {
+  readonly size: Size;
+  readonly scales: Scales;
+  readonly xTicks: readonly Tick[];
+  readonly yTicks: readonly Tick[];
+  /** What the drawing shows, in a sentence, for those who do not see it. */
+  readonly says: string;
+  readonly children: ReactNode;
+}
+
+/** The drawing with its axes: quiet lines across, labels left and below. */
+export function Frame({ size, scales, xTicks, yTicks, says, children }: FrameProps) {
+  const floor = size.height - MARGIN.bottom;
+  return (
+    <svg role='img' aria-label={says} viewBox={`0 0 ${size.width} ${size.height}`}>
+      {yTicks.map(({ at, label }) => (
+        <g key={`y${at}`}>
+          <line
+            className='across'
+            x1={MARGIN.left}
+            x2={size.width - MARGIN.right}
+            y1={px(scales.y(at))}
+            y2={px(scales.y(at))}
+          />
+          <text className='label' x={MARGIN.left - 6} y={px(scales.y(at) + 4)} textAnchor='end'>
+            {label}
+          </text>
+        </g>
+      ))}
+      <line
+        className='floor'
+        x1={MARGIN.left}
+        x2={size.width - MARGIN.right}
+        y1={floor}
+        y2={floor}
+      />
+      {xTicks.map(({ at, label }) => (
+        <text
+          key={`x${at}`}
+          className='label'
+          x={px(scales.x(at))}
+          y={floor + 16}
+          textAnchor={anchorAt(scales.x(at), size)}
+        >
+          {label}
+        </text>
+      ))}
+      {children}
+    </svg>
+  );
+}
+
+/** Labels near an edge grow inwards. */
+function anchorAt(x: number, { width }: Size): 'start' | 'middle' | 'end' {
+  if (x < MARGIN.left + 14) return 'start';
+  return x > width - MARGIN.right - 14 ? 'end' : 'middle';
+}
+
+/** Drawing coordinates need no more than a tenth. */
+export const px = (value: number): number => Math.round(value * 10) / 10;

@@ -1,0 +1,36 @@
+import type { NumbersTable } from '../page-view.ts';
+
+/** The numbers of a picture, folded away until they are asked for. */
+export function Numbers({ of, about }: { readonly of: NumbersTable; readonly about: string }) {
+  const [first, ...others] = of.headings;
+  return (
+    <details>
+      <summary>Numbers: {about}</summary>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls must be reached by keys */}
+      <section className='scroll' tabIndex={0} aria-label={about}>
+        <table>
+          <thead>
+            <tr>
+              <th scope='col'>{first}</th>
+              {others.map((heading) => (
+                <th key={heading} scope='col'>
+                  {heading}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {of.rows.map(([name, ...cells]) => (
+              <tr key={[name, ...cells].join('|')}>
+                <th scope='row'>{name}</th>
+                {cells.map((cell, at) => (
+                  <td key={of.headings[at + 1]}>{cell}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </details>
+  );
+}

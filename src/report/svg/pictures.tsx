@@ -1,0 +1,128 @@
+import { dateTicks } from '../date-ticks.ts';
+import type { BodyPicture, KeptPicture, LiftPicture, MusclePicture } from '../page-view.ts';
+import type { Point } from '../plot.ts';
+import { roundTicks, SMALL, WIDE } from './frame.tsx';
+import { LinePlot } from './line-plot.tsx';
+import { Numbers } from './numbers.tsx';
+import { WeekBars } from './week-bars.tsx';
+
+const DAYS_JOINED = 28;
+
+/** Body weight: readings, trend and the range it should stay in. */
+export function Body({ of, unit }: { readonly of: BodyPicture; readonly unit: string }) {
+  const last = of.trend.at(-1);
+  return (
+    <figure className='wide'>
+      <figcaption>
+        <h3>Body weight, {unit}</h3>
+        <span>dots: readings · line: trend{of.band ? ` · shaded: ${of.bandSays}` : ''}</span>
+      </figcaption>
+      <LinePlot
+        size={WIDE}
+        says={`Body weight in ${unit}, ${fromTo(of.trend)}. The numbers follow.`}
+        dots={of.readings}
+        line={of.trend}
+        gap={DAYS_JOINED}
+        bands={of.band ? [of.band] : []}
+        xTicks={dateTicks}
+        {...(last ? { lastLabel: last[1].toFixed(1) } : {})}
+      />
+      <Numbers of={of.table} about='body weight by week' />
+    </figure>
+  );
+}
+
+/** Strength kept against weight lost. */
+export function Kept({ of }: { readonly of: KeptPicture }) {
+  const last = of.points.at(-1);
+  return (
+    <figure className='wide'>
+      <figcaption>
+        <h3>Strength kept, % · weight lost, %</h3>
+        <span>a dot a week · dashed: all of the strength at the start</span>
+      </figcaption>
+      <LinePlot
+        size={WIDE}
+        says={`Strength kept in percent against body weight lost in percent, ${fromTo(of.points)}. The numbers follow.`}
+        dots={of.points}
+        line={[...of.points].sort((a, b) => a[0] - b[0])}
+        bands={[]}
+        mark={100}
+        yHolds={[94, 101]}
+        xTicks={(from, to, most) =>
+          roundTicks([from, to], most).map(({ at, label }) => ({
+            at,
+            label: `−${label}`.replace('−-', '+').replace('−0', '0'),
+          }))
+        }
+        {...(last ? { lastLabel: `${last[1].toFixed(0)} %` } : {})}
+      />
+      <Numbers of={of.table} about='kept and lost by week' />
+    </figure>
+  );
+}
+
+/** One lift: e1RM over time. */
+export function LiftCard({ of, unit }: { readonly of: LiftPicture; readonly unit: string }) {
+  const last = of.points.at(-1);
+  return (
+    <figure>
+      <figcaption>
+        <h3>{of.name}</h3>
+        <span>{of.note}</span>
+      </figcaption>
+      <LinePlot
+        size={SMALL}
+        says={`${of.name}: estimated one-repetition maximum in ${unit}, ${fromTo(of.points)}. The numbers follow.`}
+        dots={of.points}
+        line={of.points}
+        gap={DAYS_JOINED}
+        bands={[]}
+        yHolds={around(of.points)}
+        xTicks={dateTicks}
+        {...(last ? { lastLabel: last[1].toFixed(1) } : {})}
+      />
+      <Numbers of={of.table} about={`${of.name} by session`} />
+    </figure>
+  );
+}
+
+/** Hard sets a week, a small picture a muscle, all to one scale, and one table for all. */
+export function Muscles({ of }: { readonly of: MusclePicture }) {
+  const most = Math.ceil(
+    of.muscles.flatMap(({ sets }) => sets).reduce((a, b) => Math.max(a, b), of.band[1] + 2),
+  );
+  return (
+    <>
+      <div className='pictures'>
+        {of.muscles.map(({ name, sets }) => (
+          <figure key={name}>
+            <figcaption>
+              <h3>{name}</h3>
+              <span>last week {sets.at(-1) ?? 0}</span>
+            </figcaption>
+            <WeekBars
+              size={SMALL}
+              says={`Hard sets a week for ${name}: ${sets.join(', ')}.`}
+              weeks={of.weeks}
+              values={sets}
+              band={of.band}
+              most={most}
+            />
+          </figure>
+        ))}
+      </div>
+      <Numbers of={of.table} about='hard sets of every muscle by week' />
+    </>
+  );
+}
+
+/** Six percent to both sides of the first value: a session's noise is one or two. */
+const around = ([first]: readonly Point[]): number[] =>
+  first ? [first[1] * 0.94, first[1] * 1.06] : [];
+
+function fromTo(points: readonly Point[]): string {
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last) return 'no values yet';
+  return `from ${first[1].toFixed(1)} to ${last[1].toFixed(1)}`;
+}

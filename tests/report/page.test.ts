@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import type { PageView } from '../../src/report/page-view.ts';
+import { pageHtml } from '../../src/report/svg/page.tsx';
+import { PALETTES } from '../../src/report/svg/page-style.ts';
+import { madePage } from './made-page.ts';
+
+const html = pageHtml(madePage());
+
+/** Contrast of two colours, WCAG 2.2: (L1 + 0.05) / (L2 + 0.05) of their relative luminances. */
+function contrast(a: string, b: string): number {
+  const luminance = (colour: string) => {
+    const [red = 0, green = 0, blue = 0] = [1, 3, 5]
+      .map((at) => Number.parseInt(colour.slice(at, at + 2), 16) / 255)
+      .map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  };
+  const [light = 0, dark = 0] = [luminance(a), luminance(b)].sort((x, y) => y - x);
+  return (light + 0.05) / (dark + 0.05);
+}
+
+describe('the exported page', () => {
+  it('needs nothing from outside and forbids it to itself', () => {
+    expect(html).toMatch(/^<!doctype html>/);
+    expect(html).toContain('default-src &#x27;none&#x27;');
+    expect(html).not.toMatch(/<script|<link|<img|<iframe|\b(?:src|href)=|url\(|https?:|@import/i);
+  });
+
+  it('draws every picture, says what it shows, and gives its numbers as a table', () => {
+    const pictures = html.match(/<svg role="img" aria-label="[^"]+"/g) ?? [];
+    // Body weight, kept against lost, two lifts, two muscles.
+    expect(pictures).toHaveLength(6);
+    expect(html.match(/<table>/g)).toHaveLength(5);
+    expect(html.match(/<th scope="col">/g)?.length).toBeGreaterThan(8);
+    expect(html).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it('escapes whatever stands in names and notes', () => {
+    const bad = '</style><script>alert("1")</script>&\'';
+    const view: PageView = madePage();
+    const page = pageHtml({
+      ...view,
+      program: bad,
+      headline: bad,
+      findings: [{ text: bad, source: bad }],
+      lifts: view.lifts.map((lift) => ({ ...lift, name: `${bad}${lift.name}` })),
+    });
+    expect(page).not.toContain('<script');
+    expect(page.match(/<\/style>/g)).toHaveLength(1);
+  });
+
+  it('leaves out every picture of body weight where none is to be shown', () => {
+    const page = pageHtml({ ...madePage(), body: null, kept: null });
+    expect(page).not.toContain('Body weight, kg');
+    expect(page).not.toContain('weight lost');
+  });
+
+  it('stands with a single reading and with none', () => {
+    const view = madePage();
+    const [lift] = view.lifts;
+    if (!lift || !view.body) throw new Error('made with lifts and body weight');
+    const single = pageHtml({
+      ...view,
+      lifts: [{ ...lift, points: lift.points.slice(0, 1) }],
+      body: { ...view.body, readings: [], trend: [], band: null },
+    });
+    expect(single).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it.each(Object.entries(PALETTES))(
+    'is readable in %s: WCAG 2.2, 1.4.3 and 1.4.11',
+    (_, colours) => {
+      for (const text of [colours.ink, colours.quiet, colours.accent]) {
+        expect(contrast(text, colours.ground)).toBeGreaterThanOrEqual(4.5);
+        expect(contrast(text, colours.card)).toBeGreaterThanOrEqual(4.5);
+      }
+      for (const mark of [colours.line, colours.dot, colours.accent]) {
+        expect(contrast(mark, colours.card)).toBeGreaterThanOrEqual(3);
+      }
+      expect(contrast(colours.line, colours.band)).toBeGreaterThanOrEqual(3);
+    },
+  );
+
+  it('knows the contrast of black on white', () => {
+    // WCAG 2.2: 21 is the greatest ratio there is.
+    expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 5);
+  });
+});
