@@ -1,4 +1,5 @@
 import type { Range } from '../program/program.ts';
+import { countedReserve } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
 import { type Bout, reserveOfSet } from './bout.ts';
 import { middle, repsAt } from './estimate.ts';
@@ -23,6 +24,8 @@ export interface Aims {
   readonly more: number | null;
   /** The first set that ended with less in reserve than wanted, from 0. */
   readonly tooHard: number | null;
+  /** The first set that ended with more in reserve than wanted and has reps to add, from 0. */
+  readonly tooEasy: number | null;
 }
 
 /**
@@ -31,25 +34,42 @@ export interface Aims {
  */
 export function matchAims(question: AimQuestion): readonly number[] {
   return Array.from({ length: question.sets }, (_, at) =>
-    Math.max(question.range[0], matched(question, at) - shortfall(question, at)),
+    Math.max(question.range[0], matched(question, at) + Math.min(0, surplus(question, at))),
   );
 }
 
 /**
- * The same as last time, plus one rep (five seconds) on the first set still below its top, if that
- * set ended with the wanted reps in reserve.
+ * The same as last time, plus one rep (five seconds) on the first set still below the high end, and
+ * on set 1 up to its target once all are there; only if that set ended with the wanted reps in
+ * reserve. A set that ended with more than those aims at the reps that leave them.
  */
 export function buildingAims(question: AimQuestion): Aims {
   const { last, sets, timed } = question;
-  const counts = [...matchAims(question)];
-  const below = last.sets.slice(0, sets).findIndex((set, at) => set.count < topOf(question, at));
-  const hard = last.sets.slice(0, sets).findIndex((_, at) => shortfall(question, at) > 0);
-  const more = below >= 0 && shortfall(question, below) <= 0 ? below : null;
+  const matching = matchAims(question);
+  const counts = matching.map((aim, at) => Math.max(aim, filled(question, at)));
+  const done = last.sets.slice(0, sets);
+  const hard = done.findIndex((_, at) => surplus(question, at) < 0);
+  const easy = counts.findIndex((aim, at) => aim > (matching[at] ?? aim));
+  const next = nextToGrow(question);
+  const more = next !== null && surplus(question, next) >= 0 ? next : null;
   if (more !== null) {
     const worth = timed ? LIMITS.secondsPerRep : 1;
-    counts[more] = Math.min(topOf(question, more), matched(question, more) + worth);
+    const one = Math.min(topOf(question, more), matched(question, more) + worth);
+    counts[more] = Math.max(counts[more] ?? 0, one);
   }
-  return { counts, more, tooHard: hard < 0 ? null : hard };
+  return {
+    counts,
+    more,
+    tooHard: hard < 0 ? null : hard,
+    tooEasy: easy < 0 ? null : easy,
+  };
+}
+
+/** The first set below the high end; with none, set 1 while it is below its target. */
+function nextToGrow({ last, sets, range, target }: AimQuestion): number | null {
+  const below = last.sets.slice(0, sets).findIndex(({ count }) => count < range[1]);
+  if (below >= 0) return below;
+  return (last.sets[0]?.count ?? target) < target ? 0 : null;
 }
 
 /** Each set's reps at another load, predicted from its own last reps and reserve, within the range. */
@@ -76,8 +96,17 @@ function matched(question: AimQuestion, at: number): number {
   return within([question.range[0], topOf(question, at)], set?.count ?? question.range[0]);
 }
 
-/** How many reps short of the wanted reserve a set ended; 0 where the lifter gave none. */
-function shortfall({ last, reserve, timed }: AimQuestion, at: number): number {
+/** The reps that would have left the wanted reserve, up to the high end. */
+function filled(question: AimQuestion, at: number): number {
+  const count = question.last.sets[at]?.count ?? 0;
+  const left = surplus(question, at);
+  return left > 0 ? Math.min(question.range[1], count + left) : 0;
+}
+
+/** How many reps beyond the wanted reserve a set still had; negative: how many too few. 0 where the lifter gave none. */
+function surplus({ last, reserve, timed }: AimQuestion, at: number): number {
   const rated = last.sets[at]?.reserve ?? null;
-  return timed || rated === null ? 0 : Math.max(0, reserve[0] - rated);
+  if (timed || rated === null) return 0;
+  const trusted = countedReserve(rated);
+  return trusted < reserve[0] ? trusted - reserve[0] : Math.max(0, trusted - reserve[1]);
 }

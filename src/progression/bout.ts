@@ -1,3 +1,4 @@
+import { reserveOf } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Past, Result, SetResult } from './past.ts';
 
@@ -51,6 +52,5 @@ export function foreignSessions(past: Past): ReadonlySet<string> {
 }
 
 /** Reps in reserve of a set; where the lifter gave none, the low end of what was asked. */
-export function reserveOfSet(set: SetResult, bout: Bout): number {
-  return set.reserve ?? bout.result.exercise.reserve[0];
-}
+export const reserveOfSet = (set: SetResult, { result }: Bout): number =>
+  reserveOf(set.reserve, result.exercise.reserve).reserve;

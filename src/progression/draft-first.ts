@@ -5,9 +5,9 @@ import { told } from './case.ts';
 import type { Draft } from './draft.ts';
 import { middle } from './estimate.ts';
 import { firstLoad } from './first-load.ts';
+import { firstMiniAim } from './first-mini-aim.ts';
 import { half } from './half.ts';
 import { LIMITS } from './limits.ts';
-import { miniAim } from './mini-aim.ts';
 import type { Circumstances, Past } from './past.ts';
 import type { Change } from './prescribe-exercise.ts';
 import { madeLoadable, type Rack, shareBelow } from './rack.ts';
@@ -40,7 +40,7 @@ export function draftFirst(
     load,
     aims: Array.from({ length: gentle ? half(sets) : sets }, () => aim),
     mostSets: exercise.style !== 'cluster' ? 0 : gentle ? 2 : exercise.mostSets,
-    miniAim: miniAim(aim, null),
+    miniAim: firstMiniAim(aim, null),
     low: exercise.range[0],
     top: exercise.range[1],
     reserve: layoff?.gentle ? [reserve[0] + 1, reserve[1] + 1] : reserve,

@@ -4,11 +4,11 @@ import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
 import { aimQuestion, told, type Verdict } from './case.ts';
 import type { Draft } from './draft.ts';
+import { firstMiniAim } from './first-mini-aim.ts';
 import { half } from './half.ts';
 import { whatHoldingMeans } from './holding.ts';
 import { judge } from './judge.ts';
 import { painLighter } from './judge-returning.ts';
-import { miniAim } from './mini-aim.ts';
 import type { Past } from './past.ts';
 import type { Change } from './prescribe-exercise.ts';
 import { madeLoadable } from './rack.ts';
@@ -60,7 +60,7 @@ function written(
     load: verdict.load,
     aims: verdict.aims.slice(0, sets),
     mostSets,
-    miniAim: miniAim(verdict.aims[0] ?? range[0], each.last),
+    miniAim: firstMiniAim(verdict.aims[0] ?? range[0], each.last),
     low: verdict.low ?? range[0],
     top: verdict.top,
     reserve: verdict.gentle ? [reserve[0] + 1, reserve[1] + 1] : reserve,

@@ -1,8 +1,8 @@
 import type { Range } from '../program/program.ts';
+import { countedReserve } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
-import { loadAtRepsToFailure, oneRepMax, repsToFailureAt } from '../training/strength.ts';
+import { loadForReps, oneRepMax, repsToFailureAt } from '../training/strength.ts';
 import { type Bout, reserveOfSet } from './bout.ts';
-import { LIMITS } from './limits.ts';
 import type { Rack } from './rack.ts';
 
 /** What one set tells about strength: its load, its reps and how many more could have been done. */
@@ -39,11 +39,11 @@ export function loadFor(
   evidence: Evidence,
 ): Mass | null {
   const max = maxOf(rack, evidence);
-  return max === null ? null : rack.setting(loadAtRepsToFailure(max, reps + reserve));
+  return max === null ? null : rack.setting(loadForReps(max, reps, reserve));
 }
 
 function maxOf(rack: Rack, { load, reps, reserve }: Evidence): number | null {
   const lifted = rack.system(load);
   if (lifted === null || lifted <= 0 || reps < 1) return null;
-  return oneRepMax(lifted, reps + Math.min(reserve, LIMITS.trustedReserve));
+  return oneRepMax(lifted, reps + countedReserve(reserve));
 }

@@ -47,15 +47,14 @@ export function gateOf(question: GateQuestion): Gate {
   const most = mostOf(question);
   const step = stepAbove(rack, first.load);
   if (step === null) return { kind: 'top', target: most };
-  const worth = timed ? LIMITS.secondsPerRep : 1;
-  const least = Math.min(most, range[1] + failedTries * worth);
+  const spare = failedTries * (timed ? LIMITS.secondsPerRep : 1);
   const opens = (reps: number, inReserve: number): boolean =>
-    opensAt(question, step, { ...first, reps, reserve: inReserve });
+    reps - spare >= range[1] &&
+    opensAt(question, step, { ...first, reps: reps - spare, reserve: inReserve });
 
-  let target = least;
-  if (!timed) while (target < most && !opens(target, reserve[0])) target += 1;
+  let target = Math.min(most, range[1] + spare);
+  while (target < most && !opens(target, reserve[0])) target += 1;
 
-  if (first.reps < least) return { kind: 'closed', step, target };
   if (opens(first.reps, first.reserve)) {
     return { kind: 'open', step, to: furthest(question, step), far: false, target };
   }

@@ -49,8 +49,15 @@ export function build(each: Case): Verdict {
   return held(each, aims.counts, [effort(each, aims), ...towardsNext(each)]);
 }
 
-function effort(each: Case, { more, tooHard, counts }: Aims): Reason {
+function effort(each: Case, { more, tooHard, tooEasy, counts }: Aims): Reason {
   const { load, reserve, last, range } = each;
+  if (tooEasy !== null) {
+    const left = last.sets[tooEasy]?.reserve ?? 0;
+    return because(
+      'hold-fill-reserve',
+      told(each.exercise, { load, set: tooEasy + 1, left, wanted: reserve[1], aims: [...counts] }),
+    );
+  }
   if (more !== null) {
     return because(
       'hold-add-rep',

@@ -7,8 +7,6 @@ export const LIMITS = {
   smallestStep: 0.01,
   /** A jump is at most this share, or one step where the step is larger (ACSM 2009: 2–10 %). */
   largestJump: 0.1,
-  /** Reps in reserve above this count as this many when a load is chosen (Hackett 2017). */
-  trustedReserve: 5,
   /** Sets with more in reserve than this tell nothing about strength kept or slipping. Ours. */
   reserveForStrength: 3,
   /** A first set with so many in reserve was too light. Ours. */
@@ -21,6 +19,8 @@ export const LIMITS = {
   landingShare: 2 / 3,
   /** Sessions for which the low end stays at that share after such a landing. Ours. */
   landingSessions: 6,
+  /** A heavier load given up within so many sessions was a try that failed. Ours. */
+  shortTry: 4,
   /** An ease goes to the loadable load at or below this share. Common practice. */
   easeTo: 0.95,
   /** Where the ease would be a longer way down than `largestJump`, only a first set under this share of the low end counts as a miss. Ours. */
@@ -47,9 +47,6 @@ export const LIMITS = {
   steadySessions: 3,
   lighterWeekDays: 7,
   lighterWeekEveryDays: 28,
-  /** The first mini-set of a cluster stops at so many reps at most; under the fewest the cluster is over. Ours. */
-  fewestMiniReps: 3,
-  mostMiniReps: 5,
   /** More load for a cluster asks for so many mini-sets. Ours. */
   minisForUp: 3,
 } as const;

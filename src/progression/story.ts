@@ -71,7 +71,7 @@ function landed(run: readonly Bout[]): boolean {
 /** The low end of the range for a while after a step that was too large for it. */
 export const landingLow = (low: number): number => Math.ceil(low * LIMITS.landingShare);
 
-/** L, heavier, L, heavier, L … with the low end never reached at the heavier load. */
+/** L, heavier, L, heavier, L … with the heavier load given up each time. */
 function failedTries(runs: readonly Run[], low: number): number {
   const load = runs.at(-1)?.load;
   let tries = 0;
@@ -79,10 +79,16 @@ function failedTries(runs: readonly Run[], low: number): number {
     const heavier = runs[at - 1];
     const same = runs[at - 2];
     if (load === undefined || !heavier || same?.load !== load || heavier.load <= load) break;
-    if (reached(heavier.bouts, low)) break;
+    if (!isGivenUp(heavier, runs[at], low)) break;
     tries += 1;
   }
   return tries;
+}
+
+/** The low end was never reached at a load, or it was eased again within four sessions. */
+function isGivenUp(run: Run, next: Run | undefined, low: number): boolean {
+  const eased = next?.bouts[0]?.result.exercise.move === 'ease';
+  return !reached(run.bouts, low) || (eased && run.bouts.length <= LIMITS.shortTry);
 }
 
 /** Follows returns: each sets the load before it as the goal; reaching it, or easing after misses, ends it. */

@@ -1,5 +1,6 @@
 import type { Exercise, Program } from '../program/program.ts';
 import { directMuscles } from '../training/muscles.ts';
+import { plannedClusterHardSets, weeklyVolume } from '../training/volume.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';
 import { trackOf } from './track.ts';
@@ -15,26 +16,27 @@ export function maySpareSet(
 ): boolean {
   if (setsOf(exercise) - 1 < LIMITS.fewestSets) return false;
   const without = new Set([...dropped, trackOf(exercise)]);
-  return directMuscles(exercise.lift.trains).every((muscle) => {
-    const perRotation = program.days
-      .flatMap(({ exercises }) => exercises)
-      .map(
-        (each) =>
-          (each.lift.trains[muscle] ?? 0) * (hardSets(each) - (without.has(trackOf(each)) ? 1 : 0)),
-      )
-      .reduce((sum, sets) => sum + sets, 0);
-    const weekly = (perRotation * program.daysPerWeek) / program.days.length;
-    return weekly >= LIMITS.fewestWeeklySets;
-  });
+  const rotation = program.days.flatMap(({ exercises }) => exercises);
+  const perRotation = weeklyVolume(
+    rotation.map((each) => ({
+      trains: each.lift.trains,
+      hardSets: hardSets(each, without.has(trackOf(each)) ? 1 : 0),
+    })),
+  );
+  const rotations = program.daysPerWeek / program.days.length;
+  return directMuscles(exercise.lift.trains).every(
+    (muscle) => (perRotation.get(muscle) ?? 0) * rotations >= LIMITS.fewestWeeklySets,
+  );
 }
 
 /** Straight sets, or the lead and mini-sets of a cluster. */
 export const setsOf = (exercise: Exercise): number =>
   exercise.style === 'cluster' ? exercise.mostSets : exercise.sets;
 
-/** Hard sets of an exercise as planned. A cluster's mini-sets count for half a set each here. */
-function hardSets(exercise: Exercise): number {
-  return exercise.style === 'cluster' ? 1 + (exercise.mostSets - 1) / 2 : exercise.sets;
+/** Hard sets of an exercise as planned, so many sets or mini-sets dropped. */
+function hardSets(exercise: Exercise, dropped: number): number {
+  const sets = setsOf(exercise) - dropped;
+  return exercise.style === 'cluster' ? plannedClusterHardSets(exercise.range, sets) : sets;
 }
 
 /** Tracks of the program whose last session was done with a set dropped. */

@@ -73,3 +73,13 @@ describe('reps in reserve that nobody gave', () => {
     expect(nine).toMatchObject({ move: 'up', kg: five.kg, aims: five.aims });
   });
 });
+
+describe('a set that ended with more in reserve than wanted', () => {
+  it('aims at the reps that leave what is wanted, up to the high end', () => {
+    const next = nextTime(straight(), [{ kg: 80, reps: [6, 6, 6], rir: [4, 3, 2], daysAgo: 3 }]);
+    expect(next).toMatchObject({ move: 'hold', kg: 80, aims: [8, 7, 6] });
+    expect(next.words[0]).toBe(
+      'Set 1 ended with 4 in reserve where 2 are enough: same 80 kg, more reps (8, 7, 6).',
+    );
+  });
+});

@@ -16,6 +16,13 @@ export const HOLDING_RULES = [
       `Set ${f.number('set')} ended with ${f.number('left')} in reserve where ${f.number('wanted')} should be left: same ${f.load('load')}, and stop earlier. Fewer reps are no miss down to ${f.number('low')}.`,
   ),
   rule(
+    'hold-fill-reserve',
+    'ours',
+    OURS,
+    (f) =>
+      `Set ${f.number('set')} ended with ${f.number('left')} in reserve where ${f.number('wanted')} ${f.number('wanted') === 1 ? 'is' : 'are'} enough: same ${f.load('load')}, more reps (${f.numbers('aims').join(', ')}).`,
+  ),
+  rule(
     'hold-reach-target',
     'ours',
     'steps of 2–10 %: ACSM 2009, MSSE 41(3):687–708; gate: ours',
