@@ -23,6 +23,7 @@ export function clockSetByMs(from: Reading, to: Reading): number {
 }
 
 function steadyMs(from: Reading, to: Reading): number | null {
-  if (from.boot === null || from.boot !== to.boot || from.up === null || to.up === null) return null;
+  if (from.boot === null || from.boot !== to.boot || from.up === null || to.up === null)
+    return null;
   return to.up - from.up;
 }

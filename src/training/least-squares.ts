@@ -1,0 +1,38 @@
+/** A straight line through points. */
+export interface Line {
+  readonly slope: number;
+  readonly intercept: number;
+  /** Standard error of the slope; 0 with fewer than three points. */
+  readonly slopeError: number;
+  readonly interceptError: number;
+  /** Share of the variance that the line explains, 0 to 1. */
+  readonly r2: number;
+}
+
+/**
+ * The line with the least sum of squared vertical distances. Sums are taken about the means, which
+ * keeps the digits that large values would lose. Points on one x have no slope: it is 0 there.
+ */
+export function leastSquares(points: readonly (readonly [x: number, y: number])[]): Line {
+  const count = points.length;
+  const mean = (of: 0 | 1): number =>
+    count === 0 ? 0 : points.reduce((sum, point) => sum + point[of], 0) / count;
+  const [meanX, meanY] = [mean(0), mean(1)];
+  let [xx, xy, yy] = [0, 0, 0];
+  for (const [x, y] of points) {
+    xx += (x - meanX) ** 2;
+    xy += (x - meanX) * (y - meanY);
+    yy += (y - meanY) ** 2;
+  }
+  const slope = xx === 0 ? 0 : xy / xx;
+  const intercept = meanY - slope * meanX;
+  const residual = points.reduce((sum, [x, y]) => sum + (y - meanY - slope * (x - meanX)) ** 2, 0);
+  const variance = count > 2 && xx > 0 ? residual / (count - 2) : 0;
+  return {
+    slope,
+    intercept,
+    slopeError: xx > 0 ? Math.sqrt(variance / xx) : 0,
+    interceptError: xx > 0 ? Math.sqrt(variance * (1 / count + meanX ** 2 / xx)) : 0,
+    r2: yy === 0 ? 1 : 1 - residual / yy,
+  };
+}

@@ -1,0 +1,110 @@
+import { type Mass, massOf, micrograms, type Quantity } from './mass.ts';
+import { EMPTY_TABLE, type SumTable, type Weights } from './sum-table.ts';
+
+/** Pieces of one mass that can be put together: pairs of a plate, single plates, bands. */
+export interface Piece {
+  /** What one piece is. */
+  readonly one: Quantity;
+  readonly count: number;
+}
+
+/** Everything that pieces add up to, nothing included. */
+export interface PieceSums {
+  readonly largest: Mass;
+  /** The largest sum at or below `wish`; null under 0. */
+  readonly atOrBelow: (wish: Mass) => Mass | null;
+  /** The smallest sum at or above `wish`; null above the largest. */
+  readonly atOrAbove: (wish: Mass) => Mass | null;
+  /**
+   * Every way to make `sum` with the fewest pieces: how many of each piece, in the order given.
+   * None where it cannot be made.
+   */
+  readonly fewest: (sum: Mass) => readonly (readonly number[])[];
+}
+
+/** A table of sums that grew past this goes on in the other one, where that is smaller. */
+const LARGE_TABLE = 4000;
+
+/**
+ * The sums of pieces, exact. Within one unit they fall on few values (some hundreds in a full
+ * rack), across units on every product of these. So each unit has its own table, and a question is
+ * one search in the larger table for each sum of the smaller.
+ */
+export function pieceSums(pieces: readonly Piece[]): PieceSums {
+  const [few, many] = tablesOf(pieces);
+  const largest = few.sums.at(-1)! + many.sums.at(-1)!;
+
+  const atOrBelow = (wish: Mass): Mass | null => {
+    let best = -1;
+    for (const part of few.sums) {
+      if (part > wish) break;
+      const rest = many.sums[countUpTo(many.sums, wish - part) - 1]!;
+      best = Math.max(best, part + rest);
+    }
+    return best < 0 ? null : micrograms(best);
+  };
+
+  const atOrAbove = (wish: Mass): Mass | null => {
+    let best = Number.POSITIVE_INFINITY;
+    for (const part of few.sums) {
+      const rest = many.sums[countUpTo(many.sums, wish - part - 1)];
+      if (rest !== undefined) best = Math.min(best, part + rest);
+      if (part >= wish) break;
+    }
+    return Number.isFinite(best) ? micrograms(best) : null;
+  };
+
+  const fewest = (sum: Mass): readonly (readonly number[])[] => {
+    const countWith = (part: number): number => few.fewest(part) + many.fewest(sum - part);
+    const least = few.sums.reduce(
+      (best, part) => Math.min(best, countWith(part)),
+      Number.POSITIVE_INFINITY,
+    );
+    if (!Number.isFinite(least)) return [];
+    return few.sums
+      .filter((part) => countWith(part) === least)
+      .flatMap((part) =>
+        few
+          .ways(part)
+          .flatMap((a) =>
+            many.ways(sum - part).map((b) => pieces.map((_, at) => a.get(at) ?? b.get(at) ?? 0)),
+          ),
+      );
+  };
+
+  return { largest: micrograms(largest), atOrBelow, atOrAbove, fewest };
+}
+
+/** The two tables, the smaller one first. */
+function tablesOf(pieces: readonly Piece[]): readonly [SumTable, SumTable] {
+  const tables = { kg: EMPTY_TABLE, lb: EMPTY_TABLE };
+  for (const [at, piece] of pieces.entries()) {
+    const weights: Weights = { at, masses: massesOf(piece) };
+    const own = piece.one.unit;
+    const other = own === 'kg' ? 'lb' : 'kg';
+    const grown = tables[own].with(weights);
+    const isLarge =
+      grown.sums.length > LARGE_TABLE && tables[other].sums.length < tables[own].sums.length;
+    if (isLarge) tables[other] = tables[other].with(weights);
+    else tables[own] = grown;
+  }
+  const { kg, lb } = tables;
+  return kg.sums.length <= lb.sums.length ? [kg, lb] : [lb, kg];
+}
+
+/** Masses of none, one, two … of a piece; rounded once, so that two of 0.25 lb are 0.5 lb exactly. */
+function massesOf({ one, count }: Piece): readonly number[] {
+  const most = massOf(one) > 0 ? Math.max(0, count) : 0;
+  return Array.from({ length: most + 1 }, (_, n) => massOf({ ...one, amount: one.amount * n }));
+}
+
+/** How many of the rising `values` are at or below `limit`. */
+function countUpTo(values: readonly number[], limit: number): number {
+  let [from, to] = [0, values.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (values[middle]! <= limit) from = middle + 1;
+    else to = middle;
+  }
+  return from;
+}
