@@ -23,17 +23,17 @@ interface Setting {
   readonly change: Change | null;
 }
 
+/** Moves that a lighter week puts off; a start or a return stays as it is. */
+const MOVED: ReadonlySet<string> = new Set(['up', 'hold', 'ease']);
+
 /** A session of a track that has been trained before. */
 export function draftLater(each: TrainedBefore, setting: Setting): Draft {
   const { change, lighter } = setting;
   const judged = judge(change?.kind === 'go-on' ? { ...each, painGone: true } : each);
-  if (lighter && (judged.move === 'hold' || judged.move === 'up' || judged.move === 'ease')) {
-    return written(each, judged.askPain ? judged : lighterWeek(each), {
-      halved: true,
-      dropped: false,
-    });
-  }
-  const verdict = change ? changed(each, judged, change) : judged;
+  const isEasy = lighter && MOVED.has(judged.move);
+  const planned = isEasy && !judged.askPain ? lighterWeek(each) : judged;
+  const verdict = change ? changed(each, planned, change) : planned;
+  if (isEasy) return written(each, verdict, { halved: true, dropped: false });
   const { drop } = each;
   const fewer = drop.kind === 'begins' || drop.kind === 'stays' || verdict.dropSet;
   const dropped = !verdict.gentle && (fewer ?? false);

@@ -1,5 +1,4 @@
 import type { Day, Exercise, Program } from '../program/program.ts';
-import { directMuscles, type Muscle } from '../training/muscles.ts';
 import type { Reason } from '../training/rule.ts';
 import { lighterWeekOf, lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
@@ -8,7 +7,6 @@ import { prescribeExercise } from './prescribe-exercise.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
 import { painAnswer } from './read-case.ts';
 import { because } from './rules/progression-rules.ts';
-import { withWarmUp } from './warm-up.ts';
 
 /** Today's session of one day of the program. The same past always gives the same prescription. */
 export function prescribe(
@@ -21,16 +19,15 @@ export function prescribe(
   const week = lighterWeekOf(past, today);
   const leftOut = (each: Exercise): boolean => painAnswer(past, each, today) === 'leave-out';
   const dropped = new Set<string>();
-  const warm = new Set<Muscle>();
   const exercises: PrescribedExercise[] = [];
   for (const exercise of day.exercises.filter((each) => !leftOut(each))) {
     const cold = prescribeExercise(program, exercise, past, circumstances, { dropped });
     if (cold.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(cold.track);
-    exercises.push(exercise.warmUp ? withWarmUp(cold, warm, circumstances.gear) : cold);
-    for (const muscle of directMuscles(cold.trains)) warm.add(muscle);
+    exercises.push(cold);
   }
   const proposal = week ? null : lighterWeekProposal(program, past, today);
   const warnings: Reason[] = [
+    ...exercises.flatMap(notLoadable),
     ...(week ? [because('lighter-week', { until: lastDayOf(week).toString() })] : []),
     ...(proposal ? [proposal] : []),
     ...day.exercises
@@ -49,6 +46,14 @@ export function prescribe(
     warnings,
   };
 }
+
+const NOT_LOADABLE: ReadonlySet<string> = new Set(['start-not-loadable', 'gear-changed']);
+
+/** What the gear cannot make is worth knowing before the session, with the lift's name. */
+const notLoadable = ({ why, name }: PrescribedExercise): readonly Reason[] =>
+  why
+    .filter(({ rule }) => NOT_LOADABLE.has(rule))
+    .map(({ rule, facts }) => ({ rule, facts: { ...facts, name } }));
 
 const lastDayOf = (week: Circumstances['today']): Circumstances['today'] =>
   week.add({ days: LIMITS.lighterWeekDays - 1 });

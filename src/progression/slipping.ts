@@ -7,6 +7,9 @@ import { type Bout, reserveOfSet } from './bout.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';
 
+/** So many of the latest sessions are looked at, however old, to tell whether there are enough. */
+const ENOUGH_BOUTS = 12;
+
 /** A track that lost strength in both of its last two sessions. */
 export interface Slip {
   /** Median of the three best sessions of the last 56 days, in micrograms (or seconds). */
@@ -61,14 +64,17 @@ export function slipOf(
   bodyMassOn: Past['bodyMassOn'],
   today: Temporal.PlainDate,
 ): Slip | null {
+  const since = today.subtract({ days: LIMITS.slipDays });
+  const isRecent = ({ result }: Bout): boolean =>
+    Temporal.PlainDate.compare(result.date, since) >= 0;
   const shown = countedBouts(bouts)
+    .filter((bout, at, all) => isRecent(bout) || at >= all.length - ENOUGH_BOUTS)
     .map((bout) => ({ bout, strength: strengthOf(bout, bodyMassOn) }))
     .filter((each): each is { bout: Bout; strength: number } => each.strength !== null);
   const [before, last] = shown.slice(-2);
   if (shown.length < LIMITS.slipSessions || !before || !last) return null;
-  const since = today.subtract({ days: LIMITS.slipDays });
   const references = shown
-    .filter(({ bout }) => Temporal.PlainDate.compare(bout.result.date, since) >= 0)
+    .filter(({ bout }) => isRecent(bout))
     .sort((a, b) => b.strength - a.strength)
     .slice(0, 3);
   const reference = median(references.map(({ strength }) => strength));

@@ -93,7 +93,7 @@ describe('the size of a step', () => {
   it('is at least 1 %: with 0.5 kg plates 140 kg goes to 142, not to 141', () => {
     const kg = (amount: number) => ({ amount, unit: 'kg' as const });
     const gear = aGear({
-      plates: [25, 20, 15, 10, 5, 2.5, 1.25, 1, 0.5].map((amount) => ({
+      plates: [25, 20, 15, 10, 5, 2.5, 2, 1.5, 1, 0.5].map((amount) => ({
         stamped: kg(amount),
         count: 4,
       })),

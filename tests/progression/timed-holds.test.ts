@@ -14,7 +14,7 @@ describe('a timed hold of 30–60 s', () => {
 
   it('takes one loadable step when every set reached the high end', () => {
     const next = nextTime(hold, [{ kg: 0, reps: [60, 60, 60], daysAgo: 3 }]);
-    expect(next).toMatchObject({ move: 'up', kg: 2.5, aims: [30, 30, 30] });
+    expect(next).toMatchObject({ move: 'up', kg: 1.25, aims: [30, 30, 30] });
   });
 
   it('aims on to 90 s where no load can be added', () => {

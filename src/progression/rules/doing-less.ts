@@ -28,7 +28,7 @@ export const DOING_LESS_RULES = [
   ),
   rule('one-set-fewer', 'ours', CARRIED, (f) => {
     const sets = f.text('style') === 'cluster' ? 'mini-set' : 'set';
-    return `One ${sets} fewer than planned, at the same load, while the cut costs strength.`;
+    return `One ${sets} fewer than planned while the cut costs strength.`;
   }),
   rule('set-comes-back', 'ours', OURS, () => 'Holding again: the dropped set comes back.'),
   rule(

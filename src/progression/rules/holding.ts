@@ -99,11 +99,10 @@ export const HOLDING_RULES = [
     (f) =>
       `The lead set is there with ${f.number('done')}: same ${f.load('load')}, and do ${f.number('wanted')} mini-sets this time.`,
   ),
-  rule(
-    'hold-lighter-week',
-    'common practice',
-    COMMON,
-    (f) => `Lighter week: the same ${f.load('load')}, half the sets, two reps fewer in each.`,
+  rule('hold-lighter-week', 'common practice', COMMON, (f) =>
+    f.text('style') === 'cluster'
+      ? `Lighter week: the same ${f.load('load')}, the lead set two reps shorter and one mini-set.`
+      : `Lighter week: the same ${f.load('load')}, half the sets, two reps fewer in each.`,
   ),
   rule(
     'holding-wins',

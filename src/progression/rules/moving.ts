@@ -10,7 +10,7 @@ export const MOVING_RULES = [
     'ours',
     OURS,
     (f) =>
-      `The program starts at ${f.load('wish')}, which cannot be made with your gear: ${f.load('load')} instead.`,
+      `${f.has('name') ? `${f.text('name')}: the` : 'The'} program starts at ${f.load('wish')}, which cannot be made with your gear: ${f.load('load')} instead.`,
   ),
   rule('start-ask', 'common practice', COMMON, (f) =>
     f.text('counts') === 'seconds'
@@ -148,7 +148,8 @@ export const MOVING_RULES = [
     'gear-changed',
     'ours',
     OURS,
-    (f) => `${f.load('wish')} cannot be made with your gear any more: ${f.load('load')} instead.`,
+    (f) =>
+      `${f.has('name') ? `${f.text('name')}: ` : ''}${f.load('wish')} cannot be made with your gear any more: ${f.load('load')} instead.`,
   ),
   rule('own-load', 'ours', OURS, (f) => `${f.load('load')}, as you chose.`),
   rule(
