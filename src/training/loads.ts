@@ -69,9 +69,9 @@ function madeFor(gear: Gear, need: LoadNeed): Loads {
   const step = need.step ?? massOf(gear.freeStep);
   const by = step > 0 ? step : gear.unit === 'kg' ? kilograms(1) : pounds(1);
   const bar = need.loading === 'barbell' ? barOf(gear, need.bar) : undefined;
-  if (bar) return steps(emptyMass(bar), by);
-  if (need.loading === 'bodyweight') return eitherOf([bandLoads(gear), steps(NO_MASS, by)]);
-  return steps(by, by);
+  if (bar) return steps(emptyMass(bar), by, 0);
+  if (need.loading === 'bodyweight') return eitherOf([bandLoads(gear), steps(NO_MASS, by, 0)]);
+  return steps(NO_MASS, by, 1);
 }
 
 const MADE_BY: Readonly<Record<Loading, (gear: Gear, need: LoadNeed) => readonly Loads[]>> = {
@@ -118,20 +118,21 @@ function bandLoads(gear: Gear): Loads {
   };
 }
 
-/** `first`, and every whole number of steps above it, up to `last` where there is an end. */
-function steps(first: Mass, step: Mass, last: Mass | null = null): Loads {
+/** Whole numbers of steps on top of `base`, from `fewest` steps up to a load of `last`. */
+function steps(base: Mass, step: Mass, fewest: 0 | 1, last: Mass | null = null): Loads {
   const by = exactStep(step);
-  const at = (count: number): Mass => micrograms(first + Math.round(count * by));
-  const top = last === null ? null : at(Math.floor((last - first) / by));
+  const at = (count: number): Mass => micrograms(base + Math.round(count * by));
+  const first = at(fewest);
+  const top = last === null ? null : at(Math.floor((last - base) / by));
   return {
     atOrBelow: (wish) => {
       if (wish < first) return null;
-      return top !== null && wish >= top ? top : at(Math.floor((wish - first) / by));
+      return top !== null && wish >= top ? top : at(Math.floor((wish - base) / by));
     },
     atOrAbove: (wish) => {
       if (wish <= first) return first;
       // Half a microgram less, as that much may have been rounded away.
-      return top !== null && wish > top ? null : at(Math.ceil((wish - 0.5 - first) / by));
+      return top !== null && wish > top ? null : at(Math.ceil((wish - 0.5 - base) / by));
     },
     lightest: first,
     heaviest: top,
@@ -147,7 +148,7 @@ function exactStep(step: Mass): number {
 
 function stackLoads({ lowest, step, highest }: Stack): Loads {
   const [first, by, last] = [massOf(lowest), massOf(step), massOf(highest)];
-  return by > 0 && last > first ? steps(first, by, last) : sums(first, []);
+  return by > 0 && last > first ? steps(first, by, 0, last) : sums(first, []);
 }
 
 /** What any of several sets of loads can make. */
