@@ -1,0 +1,102 @@
+import { COMMON, OURS, rule } from '../progression/rules/facts.ts';
+import type { Facts, Reason, Rule } from '../training/rule.ts';
+import { CUT_LIMITS } from './cut-limits.ts';
+import { missingText, stayText } from './verdict-words.ts';
+
+const BAND = 'Helms 2014, JISSN 11:20';
+const VOLUME =
+  '6 to 10 hard sets: common practice; at least 4: Iversen 2021, Sports Med 51(10):2079–2095; in a deficit evidence is insufficient (Roth 2022, Eur J Appl Physiol 122:1129–1151)';
+const LESS =
+  'ours, carried over from maintenance in energy balance (Bickel 2011; Spiering 2021); in a deficit evidence is insufficient (Roth 2022)';
+
+const one = (value: number): string => value.toFixed(1);
+
+/** Rules of the weekly review. */
+const RULES = [
+  rule(
+    'lose-far-too-fast',
+    'printed',
+    `${BAND}; the line at 1.5 %: ours`,
+    (f) =>
+      `You lose ${one(f.number('rate'))} % a week, far above the ${f.number('low')}–${f.number('high')} % planned, in two reviews running: slow down. If you did not intend this, see a doctor.`,
+  ),
+  rule('not-enough-data', 'ours', OURS, missingText),
+  rule(
+    'lose-slower',
+    'printed',
+    `${BAND}; the leaner, the slower: ISSN 2017, JISSN 14:16; two reviews running: ours`,
+    (f) =>
+      `You lose ${one(f.number('rate'))} % a week (± ${one(f.number('error'))}), above the ${f.number('low')}–${f.number('high')} % planned, in two reviews running: slow down. The leaner you are, the slower it should be.`,
+  ),
+  rule(
+    'pause-cut',
+    'common practice',
+    'two weeks at maintenance: common practice; when: ours',
+    (f) =>
+      `${f.percent('kept')} of your strength is left and no set can go any more: pause the cut for two weeks at maintenance.`,
+  ),
+  rule(
+    'pause-cut-long',
+    'common practice',
+    'two weeks at maintenance: common practice; after 16 weeks: ours',
+    (f) =>
+      `${f.number('weeks')} weeks without a pause: hold your weight for two weeks, then go on with the cut.`,
+  ),
+  rule(
+    'do-less-in-file',
+    'ours',
+    LESS,
+    (f) =>
+      `Do less: ${f.text('name')} has done one set fewer since ${f.text('since')}. Take that set out of the program: ${f.number('from')} → ${f.number('to')}.`,
+  ),
+  rule('do-less', 'ours', LESS, (f) =>
+    f.has('since')
+      ? `Do less: ${f.text('name')} does one set fewer since ${f.text('since')}, until it holds again.`
+      : `Do less: ${f.text('name')} slips, ${f.percent('by')} under your best of eight weeks. It does one set fewer from the next session on.`,
+  ),
+  rule(
+    'may-do-more-under',
+    'common practice',
+    VOLUME,
+    (f) =>
+      `You may do more: ${f.text('muscle')} had ${one(f.number('sets'))} hard sets a week, under ${CUT_LIMITS.weeklySets[0]}, and nothing that trains it slips. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
+  ),
+  rule(
+    'may-do-more-plateau',
+    'ours',
+    VOLUME,
+    (f) =>
+      `You may do more: nothing slips, and ${f.text('muscle')} (${one(f.number('sets'))} hard sets a week) has not gained a rep or load in four weeks. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
+  ),
+  rule('stay-the-course', 'common practice', COMMON, stayText),
+  rule(
+    'slower-than-planned',
+    'printed',
+    BAND,
+    (f) =>
+      `Slower than planned: ${one(f.number('rate'))} % a week, where ${f.number('low')}–${f.number('high')} % is the plan.`,
+  ),
+  rule(
+    'over-range',
+    'common practice',
+    VOLUME,
+    (f) =>
+      `${f.text('muscles')} had more than ${CUT_LIMITS.weeklySets[1]} hard sets a week in the last two weeks.`,
+  ),
+  rule(
+    'sessions-missed',
+    'common practice',
+    COMMON,
+    (f) =>
+      `${f.number('done')} of ${f.number('planned')} planned sessions were done in the last two weeks; missed days move on, they are not doubled up.`,
+  ),
+] as const;
+
+/** Names a rule of the weekly review. */
+export type CutRule = (typeof RULES)[number]['key'];
+
+/** Every rule of the weekly review: its key, the sentence for the lifter, its source and how well founded it is. */
+export const cutRules: readonly Rule<CutRule>[] = RULES;
+
+/** Says that a rule of this room was used, and what it saw. */
+export const because = (rule: CutRule, facts: Facts = {}): Reason<CutRule> => ({ rule, facts });

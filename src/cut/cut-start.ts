@@ -1,0 +1,30 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Program } from '../program/program.ts';
+import type { SessionDone } from '../progression/past.ts';
+import { CUT_LIMITS } from './cut-limits.ts';
+
+/**
+ * First day of the cut that the program is in: the day it names, else the first session under
+ * `aim: cut` with none such in the 28 days before. A changed program file does not restart a cut.
+ * Null outside a cut, and before its first session. A session whose aim was not kept counts as
+ * one of the present aim.
+ */
+export function cutStart(
+  program: Pick<Program, 'aim' | 'cutFrom'>,
+  sessions: readonly SessionDone[],
+): Temporal.PlainDate | null {
+  if (program.aim !== 'cut') return null;
+  if (program.cutFrom !== null) return Temporal.PlainDate.from(program.cutFrom);
+  let start: Temporal.PlainDate | null = null;
+  let last: Temporal.PlainDate | null = null;
+  for (const { aim, date, setsDone } of sessions) {
+    if ((aim ?? 'cut') !== 'cut' || setsDone === 0) continue;
+    if (last === null || daysBetween(last, date) > CUT_LIMITS.endedAfterDays) start = date;
+    last = date;
+  }
+  return start;
+}
+
+/** Whole days from `from` to `to`, negative when `to` is earlier. */
+export const daysBetween = (from: Temporal.PlainDate, to: Temporal.PlainDate): number =>
+  from.until(to, { largestUnit: 'days' }).days;

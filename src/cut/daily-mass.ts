@@ -1,0 +1,23 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Mass } from '../training/mass.ts';
+import { micrograms } from '../training/mass.ts';
+
+/** One body mass reading. */
+export interface WeighIn {
+  /** The local day weighed. */
+  readonly date: Temporal.PlainDate;
+  readonly mass: Mass;
+}
+
+/** One reading a day, in order of date: the mean where there were several. */
+export function dailyMasses(weighIns: readonly WeighIn[]): WeighIn[] {
+  const days = new Map<string, { date: Temporal.PlainDate; sum: number; count: number }>();
+  for (const { date, mass } of weighIns) {
+    const key = date.toString();
+    const day = days.get(key) ?? { date, sum: 0, count: 0 };
+    days.set(key, { date, sum: day.sum + mass, count: day.count + 1 });
+  }
+  return [...days.values()]
+    .sort((a, b) => Temporal.PlainDate.compare(a.date, b.date))
+    .map(({ date, sum, count }) => ({ date, mass: micrograms(Math.round(sum / count)) }));
+}

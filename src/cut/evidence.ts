@@ -1,0 +1,120 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Exercise, Program } from '../program/program.ts';
+import { boutsOf } from '../progression/bout.ts';
+import type { Past } from '../progression/past.ts';
+import { type Slip, slipOf } from '../progression/slipping.ts';
+import { trackOf } from '../progression/track.ts';
+import { CUT_LIMITS } from './cut-limits.ts';
+import { cutStart, daysBetween } from './cut-start.ts';
+import type { WeighIn } from './daily-mass.ts';
+import { type JudgedRate, judgeRate } from './judge-rate.ts';
+import { keptByLift, keptHeadline, type LiftKept } from './kept.ts';
+import { strengthTracks } from './strength-tracks.ts';
+import { type WorkDone, workDone } from './work-done.ts';
+
+/** What a weekly review is made from. */
+export interface ReviewQuestion {
+  readonly program: Program;
+  readonly past: Past;
+  readonly weighIns: readonly WeighIn[];
+  readonly today: Temporal.PlainDate;
+  /** The lifter's answer to the health questions: without it, nothing is said about losing weight. */
+  readonly weightAdvice: boolean;
+}
+
+/** One exercise of the program and how it goes. */
+export interface Watched {
+  readonly exercise: Exercise;
+  readonly day: string;
+  /** Position in its day, from 0. */
+  readonly index: number;
+  readonly track: string;
+  /** Null where it does not slip. */
+  readonly slip: Slip | null;
+}
+
+/** Everything that the rules of the weekly review look at. */
+export interface Evidence {
+  readonly program: Program;
+  /** The results that can still matter, with all sessions and decisions. */
+  readonly past: Past;
+  readonly today: Temporal.PlainDate;
+  /** Null outside a cut. */
+  readonly cutFrom: Temporal.PlainDate | null;
+  /** Null outside a cut, and where nothing may be said about losing weight. */
+  readonly rate: JudgedRate | null;
+  readonly lifts: readonly LiftKept[];
+  /** Median over the compound lifts; null while none is known. */
+  readonly kept: number | null;
+  /** Of the last 14 days. */
+  readonly work: WorkDone;
+  readonly exercises: readonly Watched[];
+  /** Days from the first session to today, both counted; 0 before it. */
+  readonly daysTrained: number;
+}
+
+/** Looks at the past once, for all rules. */
+export function evidenceOf(question: ReviewQuestion): Evidence {
+  const { program, weighIns, today, weightAdvice } = question;
+  const cutFrom = cutStart(program, question.past.sessions);
+  const past = recent(question.past, today, cutFrom);
+  const lifts = cutFrom ? keptByLift(strengthTracks(past, cutFrom), today, past.bodyMassOn) : [];
+  const first = question.past.sessions.find(({ setsDone }) => setsDone > 0)?.date;
+  return {
+    program,
+    past,
+    today,
+    cutFrom,
+    rate:
+      cutFrom && weightAdvice
+        ? judgeRate(
+            {
+              weighIns,
+              today,
+              cutFrom,
+              monthlyCycle: program.monthlyCycle,
+              bodyMassOn: past.bodyMassOn,
+            },
+            program.rate,
+          )
+        : null,
+    lifts,
+    kept: keptHeadline(lifts),
+    work: workDone(past, today.subtract({ days: CUT_LIMITS.workDays - 1 }), today),
+    exercises: watched(program, past, today),
+    daysTrained: first ? daysBetween(first, today) + 1 : 0,
+  };
+}
+
+/** Years of results do not matter to this week: those of the cut and of the last 120 days do. */
+function recent(past: Past, today: Temporal.PlainDate, cutFrom: Temporal.PlainDate | null): Past {
+  const lately = today.subtract({ days: 120 });
+  const before = cutFrom?.subtract({ days: CUT_LIMITS.daysBefore });
+  const from = before && Temporal.PlainDate.compare(before, lately) < 0 ? before : lately;
+  return {
+    ...past,
+    results: past.results.filter(
+      ({ date }) =>
+        Temporal.PlainDate.compare(date, from) >= 0 && Temporal.PlainDate.compare(date, today) <= 0,
+    ),
+  };
+}
+
+function watched(program: Program, past: Past, today: Temporal.PlainDate): Watched[] {
+  const slips = new Map<string, Slip | null>();
+  return program.days.flatMap((day) =>
+    day.exercises.map((exercise, index) => {
+      const track = trackOf(exercise);
+      if (!slips.has(track)) slips.set(track, presentSlip(past, track, today));
+      return { exercise, day: day.name, index, track, slip: slips.get(track) ?? null };
+    }),
+  );
+}
+
+/** A track that was left for four weeks does not slip any more. */
+function presentSlip(past: Past, track: string, today: Temporal.PlainDate): Slip | null {
+  const bouts = boutsOf(past, track);
+  const last = bouts.at(-1)?.result.date;
+  if (!last || daysBetween(last, today) >= CUT_LIMITS.presentDays) return null;
+  return slipOf(bouts, past.bodyMassOn, today);
+}

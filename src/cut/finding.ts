@@ -1,0 +1,62 @@
+import type { Temporal } from 'temporal-polyfill';
+import type { Decision } from '../progression/past.ts';
+import { setsOf } from '../progression/weekly-sets.ts';
+import type { Reason } from '../training/rule.ts';
+import { CUT_LIMITS } from './cut-limits.ts';
+import { daysBetween } from './cut-start.ts';
+import type { Watched } from './evidence.ts';
+
+/** A change of one number in the program file. */
+export interface ProgramChange {
+  readonly day: string;
+  /** Position of the exercise in its day, from 0. */
+  readonly index: number;
+  readonly lift: string;
+  /** The key whose number changes: `sets`, or `most_sets` of a cluster. */
+  readonly key: 'sets' | 'most_sets';
+  readonly from: number;
+  readonly to: number;
+}
+
+/** One thing that the review found. */
+export interface Finding {
+  readonly reason: Reason;
+  /** Lift, track or muscle that a yes or no is about; null for the whole program. */
+  readonly subject: string | null;
+  /** What a yes does to the program file; empty where there is nothing to change. */
+  readonly changes: readonly ProgramChange[];
+}
+
+export const finding = (
+  reason: Reason,
+  subject: string | null = null,
+  changes: readonly ProgramChange[] = [],
+): Finding => ({ reason, subject, changes });
+
+/** The change of an exercise's sets by one up or down. */
+export function changeBy({ exercise, day, index }: Watched, by: 1 | -1): ProgramChange {
+  const from = setsOf(exercise);
+  return {
+    day,
+    index,
+    lift: exercise.lift.key,
+    key: exercise.style === 'cluster' ? 'most_sets' : 'sets',
+    from,
+    to: from + by,
+  };
+}
+
+/** Has the lifter turned this down within the last three weeks? */
+export function isTurnedDown(
+  { reason, subject }: Finding,
+  decisions: readonly Decision[],
+  today: Temporal.PlainDate,
+): boolean {
+  return decisions.some(
+    (decision) =>
+      decision.rule === reason.rule &&
+      decision.answer === 'no' &&
+      decision.subject === subject &&
+      daysBetween(decision.date, today) < CUT_LIMITS.quietDays,
+  );
+}

@@ -1,0 +1,27 @@
+import { CUT_LIMITS } from './cut-limits.ts';
+import { because } from './cut-rules.ts';
+import type { Evidence } from './evidence.ts';
+import { type Finding, finding } from './finding.ts';
+
+/** Says what is missing before the week can be judged; nothing when all is there. */
+export function judgeData(evidence: Evidence): Finding[] {
+  const { rate, lifts, daysTrained, today, cutFrom } = evidence;
+  if (daysTrained === 0) return [finding(because('not-enough-data', { noSession: true }))];
+  const now = rate?.now;
+  const most = lifts.reduce((sessions, lift) => Math.max(sessions, lift.sessions), 0);
+  const known = lifts.some(({ state }) => state === 'known');
+  const blind = !known && lifts.some(({ state }) => state === 'weigh-in-missing');
+  const facts = {
+    ...(now?.kind === 'unknown' && now.weighInsMissing > 0
+      ? { weighInsMissing: now.weighInsMissing }
+      : {}),
+    ...(now?.kind === 'unknown' ? { rateFrom: now.earliest.toString() } : {}),
+    ...(daysTrained < CUT_LIMITS.workDays
+      ? { judgedFrom: today.add({ days: CUT_LIMITS.workDays - daysTrained }).toString() }
+      : {}),
+    // One more than there are, so that none is told from not known.
+    ...(cutFrom && !known && !blind ? { sessionsOfALift: most + 1 } : {}),
+    ...(blind ? { bodyMass: true } : {}),
+  };
+  return Object.keys(facts).length === 0 ? [] : [finding(because('not-enough-data', facts))];
+}

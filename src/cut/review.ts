@@ -1,0 +1,58 @@
+import type { Temporal } from 'temporal-polyfill';
+import type { Mass } from '../training/mass.ts';
+import { MUSCLES, type Muscle } from '../training/muscles.ts';
+import { CUT_LIMITS } from './cut-limits.ts';
+import { type Evidence, evidenceOf, type ReviewQuestion } from './evidence.ts';
+import { type Verdict, verdict } from './verdict.ts';
+import { type WorkDone, weeksOfWork } from './work-done.ts';
+
+/** The weekly review, whole. */
+export interface Review {
+  readonly evidence: Evidence;
+  readonly verdict: Verdict;
+  /** Calendar weeks, oldest first, the present one last. */
+  readonly weeks: readonly WorkDone[];
+  /** Sessions a week that the program plans. */
+  readonly planned: number;
+  /** Muscles trained in these weeks. */
+  readonly muscles: readonly Muscle[];
+  /** Trend of body weight today, and at the start of the cut; null where it is not known or not to be shown. */
+  readonly body: { readonly now: Mass; readonly atStart: Mass | null } | null;
+  readonly today: Temporal.PlainDate;
+}
+
+/** Reviews the last `weeks` calendar weeks and says what to do next. */
+export function review(question: ReviewQuestion, weeks: number): Review {
+  const evidence = evidenceOf(question);
+  const { program, today, past, weightAdvice } = question;
+  const work = weeksOfWork(past, today, weeks);
+  const now = weightAdvice ? past.bodyMassOn(today) : null;
+  const { cutFrom } = evidence;
+  return {
+    evidence,
+    verdict: verdict(evidence),
+    weeks: work,
+    planned: program.daysPerWeek,
+    muscles: musclesOf(work),
+    body:
+      now === null ? null : { now, atStart: cutFrom ? startMass(cutFrom, past.bodyMassOn) : null },
+    today,
+  };
+}
+
+/** The trend on the first day of the cut, or the first within its first week. */
+export function startMass(
+  cutFrom: Temporal.PlainDate,
+  bodyMassOn: (date: Temporal.PlainDate) => Mass | null,
+): Mass | null {
+  for (let day = 0; day <= CUT_LIMITS.waterDays; day += 1) {
+    const found = bodyMassOn(cutFrom.add({ days: day }));
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+function musclesOf(weeks: readonly WorkDone[]): Muscle[] {
+  const trained = new Set(weeks.flatMap(({ hardSets }) => [...hardSets.keys()]));
+  return MUSCLES.filter((muscle) => trained.has(muscle));
+}

@@ -1,0 +1,80 @@
+import type { Temporal } from 'temporal-polyfill';
+import type { Problem } from '../text/problem.ts';
+import {
+  kilograms,
+  type Mass,
+  MICROGRAMS,
+  massText,
+  micrograms,
+  type Unit,
+} from '../training/mass.ts';
+import { daysBetween } from './cut-start.ts';
+import type { WeighIn } from './daily-mass.ts';
+
+/** A reading that looks like a slip of the finger. The lifter is asked, never refused. */
+export interface WeighInDoubt {
+  readonly problem: Problem;
+  /** What was probably meant; null where nothing is near. */
+  readonly meant: Mass | null;
+}
+
+/** An adult's body weight lies between these. Ours, wide. */
+const LIKELY = { lowest: kilograms(30), highest: kilograms(300) } as const;
+
+/** A reading may differ from the last by this share at once, and by so much more with each day since. Ours. */
+const NEAR = 0.05;
+const NEAR_A_DAY = 0.002;
+const NEAR_MOST = 0.25;
+
+/** Slips of the finger, the likeliest first: a lost or doubled decimal point, the other unit. */
+const SLIPS: readonly number[] = [
+  1 / 10,
+  10,
+  1 / 100,
+  MICROGRAMS.lb / MICROGRAMS.kg,
+  MICROGRAMS.kg / MICROGRAMS.lb,
+];
+
+/**
+ * Asks about a reading that is far from the one before it (or, without one, far from any adult's
+ * body weight), with what was probably meant: 824 after 82.6 was 82.4. Null for a likely reading.
+ * `earlier` may be in any order; only readings up to `date` count.
+ */
+export function weighInDoubt(
+  mass: Mass,
+  date: Temporal.PlainDate,
+  earlier: readonly WeighIn[],
+  unit: Unit,
+): WeighInDoubt | null {
+  const last = lastBefore(earlier, date);
+  const likely = last ? nearTo(last, date) : inLikelyRange;
+  if (likely(mass)) return null;
+  const slip = SLIPS.find((factor) => likely(micrograms(Math.round(mass * factor))));
+  const meant = slip === undefined ? null : micrograms(Math.round(mass * slip));
+  const found = massText(mass, unit);
+  return {
+    meant,
+    problem: {
+      what: last
+        ? `${found} is far from the ${massText(last.mass, unit)} of ${last.date.toString()}.`
+        : `${found} is an unlikely body weight.`,
+      fix: meant
+        ? `Was it ${massText(meant, unit)}? Enter that, or say once more that ${found} is right.`
+        : `Check the number, or say once more that ${found} is right.`,
+    },
+  };
+}
+
+function lastBefore(earlier: readonly WeighIn[], date: Temporal.PlainDate): WeighIn | null {
+  return earlier.reduce<WeighIn | null>((latest, each) => {
+    if (daysBetween(each.date, date) < 0) return latest;
+    return latest && daysBetween(each.date, latest.date) > 0 ? latest : each;
+  }, null);
+}
+
+function nearTo(last: WeighIn, date: Temporal.PlainDate): (mass: Mass) => boolean {
+  const allowed = Math.min(NEAR_MOST, NEAR + NEAR_A_DAY * daysBetween(last.date, date));
+  return (mass) => Math.abs(mass / last.mass - 1) <= allowed;
+}
+
+const inLikelyRange = (mass: Mass): boolean => mass >= LIKELY.lowest && mass <= LIKELY.highest;

@@ -1,0 +1,113 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Past, Result } from '../progression/past.ts';
+import { MUSCLES, type Muscle } from '../training/muscles.ts';
+import { type VolumeEntry, weeklyVolume } from '../training/volume.ts';
+import { CUT_LIMITS } from './cut-limits.ts';
+import { effectiveClusterReps, hardSetsOf } from './set-credit.ts';
+
+/** The work of some days. */
+export interface WorkDone {
+  readonly from: Temporal.PlainDate;
+  /** Last day, included. */
+  readonly to: Temporal.PlainDate;
+  /** Hard sets by fractional counting; only muscles that were trained. */
+  readonly hardSets: ReadonlyMap<Muscle, number>;
+  /** Days on which the muscle got a hard set or more. */
+  readonly days: ReadonlyMap<Muscle, number>;
+  /** Reps close to failure inside clusters; never compared with straight sets. */
+  readonly clusterReps: number;
+  /** Mean reps in reserve of the work sets that were rated; null without one. */
+  readonly meanReserve: number | null;
+  /** Sessions with at least one work set. */
+  readonly sessions: number;
+  /** Some of it was part of a lighter week: it is not judged. */
+  readonly lighter: boolean;
+}
+
+/** Adds up what was done from one day to another, both included. */
+export function workDone(
+  past: Pick<Past, 'results' | 'sessions'>,
+  from: Temporal.PlainDate,
+  to: Temporal.PlainDate,
+): WorkDone {
+  const inside = (date: Temporal.PlainDate) =>
+    Temporal.PlainDate.compare(date, from) >= 0 && Temporal.PlainDate.compare(date, to) <= 0;
+  return addUp(
+    past.results.filter(({ date }) => inside(date)),
+    past.sessions.filter(({ date, setsDone }) => setsDone > 0 && inside(date)).length,
+    from,
+    to,
+  );
+}
+
+/**
+ * The last `count` calendar weeks, Monday to Sunday, oldest first; the last of them is the week of
+ * `today`, as far as it has come.
+ */
+export function weeksOfWork(
+  past: Pick<Past, 'results' | 'sessions'>,
+  today: Temporal.PlainDate,
+  count: number,
+): WorkDone[] {
+  const first = mondayOf(today).subtract({ weeks: count - 1 });
+  const results = new Map<string, Result[]>();
+  for (const result of past.results) pushTo(results, mondayOf(result.date).toString(), result);
+  const sessions = new Map<string, number>();
+  for (const { date, setsDone } of past.sessions) {
+    const week = mondayOf(date).toString();
+    if (setsDone > 0) sessions.set(week, (sessions.get(week) ?? 0) + 1);
+  }
+  return Array.from({ length: count }, (_, at) => {
+    const from = first.add({ weeks: at });
+    const week = from.toString();
+    return addUp(results.get(week) ?? [], sessions.get(week) ?? 0, from, from.add({ days: 6 }));
+  });
+}
+
+/** The Monday on or before a date. */
+export const mondayOf = (date: Temporal.PlainDate): Temporal.PlainDate =>
+  date.subtract({ days: date.dayOfWeek - 1 });
+
+function addUp(
+  results: readonly Result[],
+  sessions: number,
+  from: Temporal.PlainDate,
+  to: Temporal.PlainDate,
+): WorkDone {
+  const perDay = new Map<string, VolumeEntry[]>();
+  const reserves: number[] = [];
+  let clusterReps = 0;
+  for (const result of results) {
+    const entry = { trains: result.exercise.trains, hardSets: hardSetsOf(result) };
+    pushTo(perDay, result.date.toString(), entry);
+    clusterReps += effectiveClusterReps(result);
+    for (const { reserve } of result.sets) if (reserve !== null) reserves.push(reserve);
+  }
+  const volumes = [...perDay.values()].map(weeklyVolume);
+  const hardSets = new Map<Muscle, number>();
+  const days = new Map<Muscle, number>();
+  for (const muscle of MUSCLES) {
+    const each = volumes.map((volume) => volume.get(muscle) ?? 0);
+    const sum = each.reduce((a, b) => a + b, 0);
+    if (sum === 0) continue;
+    hardSets.set(muscle, sum);
+    days.set(muscle, each.filter((sets) => sets >= CUT_LIMITS.setsForDay).length);
+  }
+  return {
+    from,
+    to,
+    hardSets,
+    days,
+    clusterReps,
+    meanReserve:
+      reserves.length === 0 ? null : reserves.reduce((a, b) => a + b, 0) / reserves.length,
+    sessions,
+    lighter: results.some(({ lighter }) => lighter),
+  };
+}
+
+function pushTo<T>(lists: Map<string, T[]>, key: string, value: T): void {
+  const list = lists.get(key);
+  if (list) list.push(value);
+  else lists.set(key, [value]);
+}

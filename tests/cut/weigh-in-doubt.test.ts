@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { weighInDoubt } from '../../src/cut/weigh-in-doubt.ts';
+import { problemText } from '../../src/text/problem.ts';
+import { kilograms, pounds } from '../../src/training/mass.ts';
+import { day } from './made.ts';
+
+const earlier = [
+  { date: day('2026-11-20'), mass: kilograms(82.8) },
+  { date: day('2026-11-24'), mass: kilograms(82.6) },
+];
+const today = day('2026-11-25');
+
+describe('a weigh-in that may be a slip of the finger', () => {
+  it.each([
+    [824, 82.4],
+    [8.24, 82.4],
+    [8240, 82.4],
+  ])('asks whether %d was %d', (typed, meant) => {
+    expect(weighInDoubt(kilograms(typed), today, earlier, 'kg')?.meant).toBe(kilograms(meant));
+  });
+
+  it('asks whether pounds were typed as kilograms, and the other way round', () => {
+    expect(weighInDoubt(kilograms(181.7), today, earlier, 'kg')?.meant).toBe(pounds(181.7));
+    expect(weighInDoubt(pounds(82.4), today, earlier, 'lb')?.meant).toBe(kilograms(82.4));
+  });
+
+  it('says so in a sentence', () => {
+    const doubt = weighInDoubt(kilograms(824), today, earlier, 'kg');
+    expect(doubt && problemText(doubt.problem)).toBe(
+      '824 kg is far from the 82.6 kg of 2026-11-24. Was it 82.4 kg? Enter that, or say once more that 824 kg is right.',
+    );
+  });
+
+  it('lets water pass, and more the longer the last weigh-in is ago', () => {
+    expect(weighInDoubt(kilograms(85.1), today, earlier, 'kg')).toBeNull();
+    expect(weighInDoubt(kilograms(74), today, earlier, 'kg')).not.toBeNull();
+    expect(weighInDoubt(kilograms(74), day('2027-02-25'), earlier, 'kg')).toBeNull();
+  });
+
+  it('asks about the first one only where no adult weighs so much', () => {
+    expect(weighInDoubt(kilograms(140), today, [], 'kg')).toBeNull();
+    expect(weighInDoubt(kilograms(824), today, [], 'kg')?.meant).toBe(kilograms(82.4));
+  });
+
+  it('has no guess where nothing is near', () => {
+    expect(weighInDoubt(kilograms(60), today, earlier, 'kg')?.meant).toBeNull();
+  });
+
+  it('compares a late entry with what was before it', () => {
+    const later = [...earlier, { date: day('2026-12-24'), mass: kilograms(60) }];
+    expect(weighInDoubt(kilograms(82.5), today, later, 'kg')).toBeNull();
+  });
+});
