@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { weeksOfWork, workDone } from '../../src/cut/work-done.ts';
+import { day, LIFTS, madePast, madeResult } from './made.ts';
+
+const MONDAY = '2026-09-07';
+const bench = (on: string, counts: readonly number[], reserve: number | null = 1) =>
+  madeResult({ lift: LIFTS.bench, on, load: 80, counts, reserve });
+const week = (results: Parameters<typeof madePast>[0]) =>
+  workDone(madePast(results), day(MONDAY), day('2026-09-13'));
+
+describe('the work of a week', () => {
+  it('counts direct sets whole and indirect ones half', () => {
+    // Pelland 2024, fractional counting: four sets of bench are 4 for the chest and 2 for the triceps.
+    const { hardSets } = week([bench(MONDAY, [8, 8, 7, 6])]);
+    expect(hardSets.get('chest')).toBe(4);
+    expect(hardSets.get('triceps')).toBe(2);
+    expect(hardSets.has('quads')).toBe(false);
+  });
+
+  it('counts sets that end near failure, and those without a word on effort as asked for', () => {
+    expect(week([bench(MONDAY, [8, 8], 4)]).hardSets.get('chest')).toBe(2);
+    expect(week([bench(MONDAY, [8, 8], 5)]).hardSets.has('chest')).toBe(false);
+    expect(week([bench(MONDAY, [8, 8], null)]).hardSets.get('chest')).toBe(2);
+  });
+
+  it('counts a timed hold from the low end of its range on', () => {
+    const plank = madeResult({
+      lift: LIFTS.plank,
+      on: MONDAY,
+      load: 0,
+      counts: [45, 29],
+      range: [30, 60],
+    });
+    expect(week([plank]).hardSets.get('abs')).toBe(1);
+  });
+
+  it('counts a cluster by its effective reps, and tells them', () => {
+    // Training rules, section 2: the 60 % rule. 15 to failure: reps 10–15 are six; minis 5, 4: nine more.
+    const raise = madeResult({
+      lift: LIFTS.raise,
+      on: MONDAY,
+      load: 8,
+      counts: [15, 5, 4],
+      reserve: 0,
+      style: 'cluster',
+      range: [12, 15],
+    });
+    const work = week([raise]);
+    expect(work.clusterReps).toBe(15);
+    expect(work.hardSets.get('side-delts')).toBe(2.5);
+  });
+
+  it('tells on how many days a muscle was trained: an indirect set alone is no day', () => {
+    const { days } = week([
+      bench(MONDAY, [8, 8]),
+      bench('2026-09-09', [8]),
+      madeResult({ lift: LIFTS.pullUp, on: '2026-09-11', load: 0, counts: [8] }),
+    ]);
+    expect(days.get('chest')).toBe(2);
+    expect(days.get('triceps')).toBe(1);
+    expect(days.get('biceps')).toBe(0);
+  });
+
+  it('takes the mean of what was rated', () => {
+    const { meanReserve } = week([
+      bench(MONDAY, [8, 8], 2),
+      bench('2026-09-09', [8, 8], 1),
+      bench('2026-09-11', [5], null),
+    ]);
+    expect(meanReserve).toBe(1.5);
+    expect(week([bench(MONDAY, [8], null)]).meanReserve).toBeNull();
+  });
+});
+
+describe('calendar weeks', () => {
+  it('run from Monday to Sunday, and end with the present one', () => {
+    const past = madePast([
+      bench(MONDAY, [8]),
+      bench('2026-09-13', [8, 8]),
+      bench('2026-09-14', [8, 8, 8]),
+    ]);
+    const weeks = weeksOfWork(past, day('2026-09-16'), 3);
+    expect(weeks.map(({ from, to }) => `${from} ${to}`)).toEqual([
+      '2026-08-31 2026-09-06',
+      '2026-09-07 2026-09-13',
+      '2026-09-14 2026-09-20',
+    ]);
+    expect(weeks.map(({ hardSets }) => hardSets.get('chest') ?? 0)).toEqual([0, 3, 3]);
+    expect(weeks.map(({ sessions }) => sessions)).toEqual([0, 2, 1]);
+  });
+});
