@@ -29,7 +29,7 @@ export const enterModes = ({ taps }: ModeWishes): string =>
  * To be written on every way out, whatever was on: every mode that this program may have changed
  * goes back, the primary screen and the cursor included. Writing it twice does no harm.
  */
-export const leaveModes = ({ progress }: ModeWishes): string =>
+export const leaveModes = ({ progress }: Pick<ModeWishes, 'progress'>): string =>
   `${FLASH_OFF}${TAPS_OFF}${PASTE_OFF}${progress ? PROGRESS_OFF : ''}${titleCode('')}${ESC}[23;2t${ESC}[?1049l${ESC}[?25h${ESC}[0m`;
 
 /** Sets the window's title. */

@@ -1,0 +1,55 @@
+import type { ActId } from '../keymap.ts';
+import { type Act, ask, draftOf, RUNNER, show, withDraft } from '../outcome.ts';
+
+const INTERRUPTED = 130;
+
+const begin: Act = (acting) => {
+  const { screen } = acting.model.ui;
+  if (screen.kind !== 'preview') return ask(acting);
+  return ask(acting, { do: 'begin', day: screen.today.prescription.day });
+};
+
+const otherDay: Act = (acting) => {
+  const { screen } = acting.model.ui;
+  if (screen.kind !== 'preview') return ask(acting);
+  const { days, prescription } = screen.today;
+  const next = days[(days.indexOf(prescription.day) + 1) % days.length];
+  const today = acting.bench.today(next);
+  return show(acting, { kind: 'preview', today, chosen: 0 });
+};
+
+const answer =
+  (cautions: 'read' | 'doctor-first'): Act =>
+  (acting) => {
+    const { choices } = acting.model;
+    const to = { kind: 'preview', today: acting.bench.today(), chosen: 0 } as const;
+    return ask(acting, { do: 'keep', choices: { ...choices, cautions }, to });
+  };
+
+const back: Act = (acting) => {
+  const { screen } = acting.model.ui;
+  return show(acting, 'back' in screen ? screen.back : RUNNER);
+};
+
+/** `esc` first puts away what was typed; `q` means it. */
+const leave: Act = (acting) =>
+  acting.name === 'esc' && draftOf(acting.model)
+    ? withDraft(acting, null)
+    : ask(acting, { do: 'leave', status: 0 });
+
+/** What keys do to the screens themselves. */
+export const SCREEN_ACTS = {
+  begin,
+  'other-day': otherDay,
+  yes: answer('doctor-first'),
+  no: answer('read'),
+  back,
+  leave,
+  interrupt: (acting) => ask(acting, { do: 'leave', status: INTERRUPTED }),
+  help: (acting) => ({
+    ui: { ...acting.model.ui, help: { scroll: 0 }, message: null },
+    effects: [],
+  }),
+  settings: (acting) => show(acting, { kind: 'settings', back: acting.model.ui.screen, chosen: 0 }),
+  type: (acting) => ask(acting, { do: 'type', key: { kind: 'named', name: 'enter' } }),
+} satisfies Partial<Record<ActId | 'begin', Act>>;

@@ -1,0 +1,124 @@
+import { presentLoad } from '../../session/aim.ts';
+import type { SessionCommand } from '../../session/command.ts';
+import type { SetPlace } from '../../session/events.ts';
+import { confirming } from '../as-planned.ts';
+import { draftNumbers } from '../entry.ts';
+import type { ActId } from '../keymap.ts';
+import {
+  type Act,
+  type Acting,
+  ask,
+  draftOf,
+  type Outcome,
+  RUNNER,
+  send,
+  show,
+  tell,
+  withDraft,
+} from '../outcome.ts';
+import { placeOf } from '../phase.ts';
+import { setsOfRole } from '../set-plan.ts';
+import { typedCommands } from '../typed-commands.ts';
+
+/** Seconds by which one key changes a rest: of straight sets, of a cluster. */
+const REST_STEP = { straight: 30, cluster: 5 } as const;
+
+const unitOf = ({ model }: Acting) => model.session?.prescription.unit ?? 'kg';
+
+const main: Act = (acting) => {
+  const { phase, model } = acting;
+  if (!phase || phase.kind === 'closed') return ask(acting);
+  if (model.session?.pausedSince) return send(acting, [{ do: 'resume' }]);
+  const typed = typedCommands(acting.model);
+  if (typeof typed === 'string') return tell(acting, typed);
+  if (phase.kind === 'all-done') {
+    const commands: SessionCommand[] = [
+      ...typed,
+      ...confirming(model.session),
+      { do: 'close', how: 'finished' },
+    ];
+    return send(acting, commands, { kind: 'summary', scroll: 0 });
+  }
+  if (phase.kind !== 'lifting') {
+    return asked(acting, phase.next) ?? send(acting, [...typed, { do: 'start' }], RUNNER);
+  }
+  const numbers = draftOf(model)?.of === null ? draftNumbers(draftOf(model), unitOf(acting)) : null;
+  if (typeof numbers === 'string') return tell(acting, numbers);
+  const putDown: SessionCommand = numbers ? { do: 'put-down', numbers } : { do: 'put-down' };
+  return send(acting, [...typed, putDown], RUNNER);
+};
+
+/** What has to be known before the first set of an exercise: is there pain, which load. */
+function asked(acting: Acting, { exercise }: SetPlace): Outcome | null {
+  const { session, ui } = acting.model;
+  const state = session?.exercises[exercise];
+  if (!session || !state || state.done.length > 0) return null;
+  if (state.prescribed.askPain && !ui.painAsked.includes(exercise)) {
+    const screen = { kind: 'pain', exercise, moment: 'last-time', chosen: 0 } as const;
+    const outcome = show(acting, screen);
+    return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
+  }
+  if (presentLoad(state) !== null) return null;
+  return show(acting, { kind: 'load', exercise, purpose: 'first-session', typed: '' });
+}
+
+const save: Act = (acting) => {
+  if (acting.phase?.kind === 'all-done' && !draftOf(acting.model)) return main(acting);
+  if (draftOf(acting.model)?.of === null) return main(acting);
+  const typed = typedCommands(acting.model);
+  return typeof typed === 'string' ? tell(acting, typed) : send(acting, typed, RUNNER);
+};
+
+const changeRest =
+  (sign: 1 | -1): Act =>
+  (acting) => {
+    const place = acting.phase && placeOf(acting.phase);
+    const by = REST_STEP[place?.role === 'mini' ? 'cluster' : 'straight'] * sign;
+    return send(acting, [{ do: 'change-rest', by }]);
+  };
+
+const skip: Act = (acting) => {
+  const place = acting.phase && placeOf(acting.phase);
+  return send(acting, [{ do: place?.role === 'warm-up' ? 'skip-warm-ups' : 'skip-set' }], RUNNER);
+};
+
+const undo: Act = (acting) => {
+  // What was typed and not saved goes first: it is the newest act.
+  if (draftOf(acting.model)) return withDraft(acting, null);
+  return send(acting, [{ do: 'undo' }], RUNNER);
+};
+
+const takeOffer: Act = (acting) => {
+  const { offer, session } = acting.model;
+  const place = acting.phase && placeOf(acting.phase);
+  const exercise = place?.exercise ?? session?.current;
+  if (!offer || exercise === null || exercise === undefined)
+    return tell(acting, 'There is no offer.');
+  return send(acting, [{ do: 'replace', exercise, by: offer.by, because: 'after-a-miss' }], RUNNER);
+};
+
+const addSet: Act = (acting) => {
+  const place = acting.phase && placeOf(acting.phase);
+  const state = place && acting.model.session?.exercises[place.exercise];
+  const outcome = send(acting, [{ do: 'add-set' }]);
+  const sets = state ? setsOfRole(state, 'straight') + 1 : null;
+  return sets === null
+    ? outcome
+    : { ...outcome, ui: { ...outcome.ui, message: `${sets} sets now. u takes it back.` } };
+};
+
+/** What keys do to the session's sets and rests. */
+export const SET_ACTS = {
+  main,
+  save,
+  undo,
+  redo: (acting) => send(acting, [{ do: 'redo' }], RUNNER),
+  longer: changeRest(1),
+  shorter: changeRest(-1),
+  'skip-set': skip,
+  'take-offer': takeOffer,
+  'add-set': addSet,
+  'not-yet': (acting) => send(acting, [{ do: 'withdraw-start' }], RUNNER),
+  'end-cluster': (acting) => send(acting, [{ do: 'end-cluster' }], RUNNER),
+  pause: (acting) => send(acting, [{ do: acting.model.session?.pausedSince ? 'resume' : 'pause' }]),
+} satisfies Partial<Record<ActId, Act>>;

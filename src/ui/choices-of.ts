@@ -1,0 +1,191 @@
+import type { SessionCommand } from '../session/command.ts';
+import type { SessionState } from '../session/state.ts';
+import type { Bench, Choices } from '../workbench/bench.ts';
+import { asPlannedTexts, confirming } from './as-planned.ts';
+import type { Effect } from './effect.ts';
+import { RUNNER } from './outcome.ts';
+import type { Model, Screen } from './ui-state.ts';
+import { loadText } from './words.ts';
+
+/** One row of a list to choose from. */
+export interface Choice {
+  readonly label: string;
+  /** A quieter word behind it. */
+  readonly detail?: string;
+  readonly effects: readonly Effect[];
+  /** Shown at once, where no effect has to be carried out first. */
+  readonly to?: Screen;
+}
+
+export interface ChoiceList {
+  readonly title: string;
+  readonly words: string | null;
+  readonly choices: readonly Choice[];
+}
+
+const sent = (commands: readonly SessionCommand[], to: Screen = RUNNER): readonly Effect[] => [
+  { do: 'send', commands, to },
+];
+
+/** The list of a screen that is one; null for the others. */
+export function choicesOf({ ui, session, choices }: Model, bench: Bench): ChoiceList | null {
+  const { screen } = ui;
+  switch (screen.kind) {
+    case 'exercises':
+      return exerciseList(session);
+    case 'swap':
+      return swapList(screen, session?.prescription.unit ?? 'kg');
+    case 'pain':
+      return painList(screen, session, bench);
+    case 'finish':
+      return finishList(session);
+    case 'stale':
+      return STALE;
+    case 'settings':
+      return settingsList(choices, screen.back);
+    default:
+      return null;
+  }
+}
+
+function exerciseList(session: Model['session']): ChoiceList {
+  const rows = (session?.exercises ?? []).map((exercise, index): Choice => {
+    const { prescribed, done } = exercise;
+    const unit = session?.prescription.unit ?? 'kg';
+    const sets = done.map(({ count }) => count).join(', ');
+    const load = prescribed.load === null ? '' : loadText(prescribed.load, prescribed, unit);
+    const detail = exercise.leftOut
+      ? `left out${sets && ` after ${sets}`}`
+      : [load, sets && `done ${sets}`].filter(Boolean).join(' · ');
+    return {
+      label: prescribed.name,
+      detail,
+      effects: sent([{ do: 'choose-exercise', exercise: index }]),
+    };
+  });
+  return { title: 'Exercises', words: 'Space goes on with the chosen one.', choices: rows };
+}
+
+function swapList(screen: Extract<Screen, { kind: 'swap' }>, unit: 'kg' | 'lb'): ChoiceList {
+  const { exercise, lifts } = screen;
+  return {
+    title: 'Another lift',
+    words:
+      lifts.length > 0
+        ? 'Same muscles, same kind of load.'
+        : 'The catalogue has no other lift like this one.',
+    choices: lifts.map((by) => ({
+      label: by.name,
+      detail: by.load === null ? 'asks for a load' : loadText(by.load, by, unit),
+      effects: sent([{ do: 'replace', exercise, by, because: 'other-lift' }]),
+    })),
+  };
+}
+
+function painList(
+  { exercise, moment }: Extract<Screen, { kind: 'pain' }>,
+  session: Model['session'],
+  bench: Bench,
+): ChoiceList {
+  const state = session?.exercises[exercise];
+  if (!state || !session) return { title: 'Pain', words: null, choices: [] };
+  const { prescribed } = state;
+  const lighter = bench.lighter(prescribed);
+  const lifts = bench.alternatives(prescribed);
+  const { unit } = session.prescription;
+  const now = moment === 'now';
+  const rows: Choice[] = [
+    // Marking pain has left the rest out already.
+    now
+      ? { label: 'Leave the rest of it out', effects: [], to: RUNNER }
+      : { label: 'Leave it out today', effects: sent([{ do: 'skip-exercise', exercise }]) },
+  ];
+  if (lighter?.load) {
+    rows.push({
+      label: 'Go lighter',
+      detail: loadText(lighter.load, lighter, unit),
+      effects: sent([{ do: 'replace', exercise, by: lighter, because: 'lighter' }]),
+    });
+  }
+  if (lifts.length > 0) {
+    rows.push({
+      label: 'Another lift',
+      effects: [],
+      to: { kind: 'swap', exercise, lifts, chosen: 0 },
+    });
+  }
+  const chosen = sent([{ do: 'choose-exercise', exercise }]);
+  rows.push({
+    label: 'Go on as planned',
+    ...(now ? { effects: chosen } : { effects: [], to: RUNNER }),
+  });
+  const words = {
+    now: 'Pain is not effort. A sharp or spreading pain: stop, and get help.',
+    'last-time': `Pain was marked at ${prescribed.name} last time. What shall it be today?`,
+  };
+  return { title: `Pain: ${prescribed.name}`, words: words[moment], choices: rows };
+}
+
+function finishList(session: SessionState | null): ChoiceList {
+  const planned = session ? asPlannedTexts(session) : [];
+  const words = planned.length > 0 ? [`Saved as planned: ${planned.join('; ')}.`] : [];
+  const commands: SessionCommand[] = [...confirming(session), { do: 'close', how: 'as-it-is' }];
+  const close: Choice = {
+    label: planned.length > 0 ? 'Close it, these numbers are right' : 'Close it as it is',
+    detail: 'an unfinished exercise neither moves up nor counts as a miss',
+    effects: sent(commands, { kind: 'summary', scroll: 0 }),
+  };
+  return {
+    title: 'Finish early?',
+    words: words.join(' ') || null,
+    choices: [{ label: 'Go on with the session', effects: [], to: RUNNER }, close, DISCARD],
+  };
+}
+
+const DISCARD: Choice = {
+  label: 'Discard the session',
+  detail: 'it will not count at all',
+  effects: [
+    { do: 'send', commands: [{ do: 'discard' }] },
+    { do: 'leave', status: 0 },
+  ],
+};
+
+const STALE: ChoiceList = {
+  title: 'A session is still open',
+  words: 'Nothing was done in it for over twelve hours.',
+  choices: [
+    { label: 'Go on with it', effects: [], to: RUNNER },
+    {
+      label: 'Close it as it is',
+      effects: sent([{ do: 'close', how: 'as-it-is' }], { kind: 'summary', scroll: 0 }),
+    },
+    DISCARD,
+  ],
+};
+
+const SWITCHES = [
+  ['bell', 'Bell', 'at both ends of a rest'],
+  ['flash', 'Flash of the screen', 'at the same moments'],
+  ['speech', 'Spoken words', 'by the speech program of this machine'],
+  ['notification', 'Desktop notification', 'where the terminal shows them'],
+  ['taps', 'Taps on the screen', 'plain text selection then needs shift'],
+] as const;
+
+function settingsList(choices: Choices, back: Screen): ChoiceList {
+  const keep = (next: Choices, row: number): readonly Effect[] => [
+    { do: 'keep', choices: next, to: { kind: 'settings', back, chosen: row } },
+  ];
+  const rows = SWITCHES.map(([key, label, detail], row): Choice => {
+    const on = choices[key];
+    const effects = keep({ ...choices, [key]: !on }, row);
+    return { label: `${on ? '[x]' : '[ ]'} ${label}`, detail, effects };
+  });
+  const plain = choices.theme === 'plain';
+  const theme: Choice = {
+    label: `${plain ? '[ ]' : '[x]'} Colour`,
+    detail: 'on marks and lines; words say everything too',
+    effects: keep({ ...choices, theme: plain ? 'colour' : 'plain' }, SWITCHES.length),
+  };
+  return { title: 'Sounds and screen', words: null, choices: [...rows, theme] };
+}

@@ -1,0 +1,16 @@
+import type { SessionCommand } from '../session/command.ts';
+import type { Key } from '../terminal/key.ts';
+import type { Choices } from '../workbench/bench.ts';
+import type { Screen } from './ui-state.ts';
+
+/** What a key asks of the world outside the screens; carried out in one place. */
+export type Effect =
+  /** Opens the day's session and shows the runner. */
+  | { readonly do: 'begin'; readonly day: string }
+  /** Sends commands in order, stops at the first problem, and shows `to` when there was none. */
+  | { readonly do: 'send'; readonly commands: readonly SessionCommand[]; readonly to?: Screen }
+  /** Keeps the choices and shows `to`. */
+  | { readonly do: 'keep'; readonly choices: Choices; readonly to?: Screen }
+  /** Hands a key to the text field that has the focus. */
+  | { readonly do: 'type'; readonly key: Key }
+  | { readonly do: 'leave'; readonly status: number };

@@ -1,0 +1,85 @@
+import type { Bench } from '../workbench/bench.ts';
+import { choicesOf } from './choices-of.ts';
+import { footerLines } from './footer.ts';
+import { indented, type Line, line, paragraph } from './line.ts';
+import { type Phase, phaseOf } from './phase.ts';
+import { helpLines, listLines } from './screens/lists.ts';
+import { loadLines } from './screens/load.ts';
+import { cautionLines, titled, whyLines } from './screens/pages.ts';
+import { previewLines } from './screens/preview.ts';
+import { runnerLines } from './screens/runner.ts';
+import { summaryLines } from './screens/summary.ts';
+import { marginOf, targetLines, targetsOf } from './taps.ts';
+import { isTooSmall, tooSmallLines } from './too-small.ts';
+import type { Model } from './ui-state.ts';
+import { windowOf } from './window.ts';
+
+/** A whole screen: exactly as many lines as the terminal has, none wider than it. */
+export interface Frame {
+  readonly lines: readonly Line[];
+  /** Row at which a text field is laid over, counted from 0; null without one. */
+  readonly field: number | null;
+}
+
+export function frameOf(model: Model, bench: Bench): Frame {
+  const { size, session, now, ui } = model;
+  if (isTooSmall(size)) return { lines: tooSmallLines(size), field: null };
+  const phase = session ? phaseOf(session, now) : null;
+  const margin = marginOf(size.columns);
+  const columns = size.columns - 2 * margin;
+  const foot = footLines(model, phase, columns);
+  const rows = size.rows - foot.length;
+  const body = ui.help
+    ? windowOf(helpLines(model, phase, columns), rows, ui.help.scroll)
+    : bodyLines(model, phase, bench, columns, rows);
+  const lines = [...body, ...foot].map((one) => indented(one, margin));
+  return { lines, field: ui.screen.kind === 'note' && !ui.help ? NOTE_ROW : null };
+}
+
+/** Targets for taps, or the keys. */
+function footLines(model: Model, phase: Phase | null, columns: number): readonly Line[] {
+  if (model.ui.help) return [line('any key goes back')];
+  return model.choices.taps
+    ? targetLines(targetsOf(model, phase), columns)
+    : footerLines(model, phase, columns, model.size.rows >= 24 ? 2 : 1);
+}
+
+const NOTE_ROW = 2;
+
+function bodyLines(
+  model: Model,
+  phase: Phase | null,
+  bench: Bench,
+  columns: number,
+  rows: number,
+): readonly Line[] {
+  const { screen, message } = model.ui;
+  if (screen.kind === 'runner') return runnerLines(model, phase, bench, columns, rows);
+  const said = message ? paragraph(message, columns, 'alert').slice(0, 2) : [];
+  return [...pageLines(model, bench, columns, rows - said.length), ...said];
+}
+
+function pageLines(model: Model, bench: Bench, columns: number, rows: number): readonly Line[] {
+  const { screen } = model.ui;
+  const unit = model.session?.prescription.unit;
+  switch (screen.kind) {
+    case 'preview':
+      return previewLines(model, screen, bench, columns, rows);
+    case 'cautions':
+      return windowOf(cautionLines(columns), rows, screen.scroll);
+    case 'why': {
+      const lines = whyLines(screen.exercises, unit ?? 'kg', bench, columns);
+      return windowOf(lines, rows, screen.scroll);
+    }
+    case 'summary':
+      return windowOf(summaryLines(model, bench, columns), rows, screen.scroll);
+    case 'load':
+      return windowOf(loadLines(model, screen, bench, columns), rows, 0);
+    case 'note':
+      return windowOf(titled('Note', null, columns), rows, 0);
+    default: {
+      const list = choicesOf(model, bench);
+      return list && 'chosen' in screen ? listLines(list, screen.chosen, columns, rows) : [];
+    }
+  }
+}

@@ -1,0 +1,68 @@
+import type { SetPlace } from '../session/events.ts';
+import { stageNow } from '../session/stage-now.ts';
+import type { RunningRest, SessionState } from '../session/state.ts';
+import type { Reading } from '../training/reading.ts';
+
+/** Where the session stands at an instant, as the screens tell it apart. */
+export type Phase =
+  | { readonly kind: 'ready'; readonly next: SetPlace }
+  | {
+      readonly kind: 'lifting';
+      readonly set: SetPlace;
+      readonly elapsedMs: number;
+      /** To the seconds aimed at, of a timed hold; null for reps. */
+      readonly holdLeftMs: number | null;
+      /** Started by itself at the early end of its rest. */
+      readonly byItself: boolean;
+      readonly lastOne: boolean;
+    }
+  | {
+      readonly kind: 'resting';
+      readonly next: SetPlace;
+      /** The end that is counted down to. */
+      readonly end: 'early' | 'late';
+      readonly leftMs: number;
+      readonly toLateMs: number;
+      readonly elapsedMs: number;
+      readonly running: RunningRest;
+      readonly lastOne: boolean;
+    }
+  /** The late end has passed. */
+  | {
+      readonly kind: 'over';
+      readonly next: SetPlace;
+      readonly overMs: number;
+      readonly running: RunningRest;
+    }
+  | { readonly kind: 'all-done' }
+  | { readonly kind: 'closed' };
+
+export function phaseOf(session: SessionState, now: Reading): Phase {
+  const stage = stageNow(session, now);
+  switch (stage.kind) {
+    case 'ready':
+      return { kind: 'ready', next: stage.next };
+    case 'lifting': {
+      const { set, liftedMs, holdLeftMs, byItself, lastOne } = stage;
+      return { kind: 'lifting', set, elapsedMs: liftedMs, holdLeftMs, byItself, lastOne };
+    }
+    case 'resting': {
+      const { next, running, restedMs, toEarlyMs, toLateMs, passed, lastOne } = stage;
+      if (passed === 'both') {
+        return { kind: 'over', next, running, overMs: restedMs - running.rest.to * 1000 };
+      }
+      const early = passed === 'neither';
+      const leftMs = early ? toEarlyMs : toLateMs;
+      const times = { leftMs, toLateMs, elapsedMs: restedMs };
+      return { kind: 'resting', next, end: early ? 'early' : 'late', ...times, running, lastOne };
+    }
+    default:
+      return { kind: stage.kind };
+  }
+}
+
+/** The set that the lifter does or will do next. */
+export function placeOf(phase: Phase): SetPlace | null {
+  if (phase.kind === 'lifting') return phase.set;
+  return phase.kind === 'all-done' || phase.kind === 'closed' ? null : phase.next;
+}

@@ -1,0 +1,33 @@
+import type { PrescribedExercise } from '../progression/prescription.ts';
+import type { Unit } from '../training/mass.ts';
+import { loadText, rangeText, secondsText } from './words.ts';
+
+/** What is asked for, in one sentence: `80 kg · 3 sets of 6 reps · 1–2 in reserve`. */
+export function planText(exercise: PrescribedExercise, unit: Unit): string {
+  const load =
+    exercise.load === null ? 'a load to choose' : loadText(exercise.load, exercise, unit);
+  const reserve =
+    exercise.counts === 'seconds' ? [] : [`${rangeText(exercise.reserve)} in reserve`];
+  return [load, setsText(exercise), ...reserve].join(' · ');
+}
+
+function setsText(exercise: PrescribedExercise): string {
+  const { sets, minis, counts, perSide } = exercise;
+  const side = perSide ? ' a side' : '';
+  const aims = sets.map(({ aim }) => aim);
+  const [first] = aims;
+  if (minis)
+    return `${first} ${counts}, then mini-sets of ${minis.aim}, ${minis.mostSets} sets at most`;
+  const same = aims.every((aim) => aim === first);
+  const number = `${aims.length} ${aims.length === 1 ? 'set' : 'sets'} of`;
+  return `${number} ${same ? first : aims.join(', ')} ${counts}${side}`;
+}
+
+/** `rest 3 min to 5 min`. */
+export function restText({ rest, minis }: PrescribedExercise): string {
+  const ends =
+    rest.from === rest.to
+      ? secondsText(rest.from)
+      : `${secondsText(rest.from)} to ${secondsText(rest.to)}`;
+  return minis ? `${ends} between its parts` : `rest ${ends}`;
+}

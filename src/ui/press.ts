@@ -1,0 +1,68 @@
+import type { Key } from '../terminal/key.ts';
+import type { Bench } from '../workbench/bench.ts';
+import { ENTRY_ACTS } from './acts/entry-acts.ts';
+import { LOAD_ACTS, PLAN_ACTS } from './acts/plan-acts.ts';
+import { SCREEN_ACTS } from './acts/screen-acts.ts';
+import { SET_ACTS } from './acts/set-acts.ts';
+import { type ActId, bindingFor, bindingsOf, keyName } from './keymap.ts';
+import { type Act, type Acting, ask, type Outcome, tell } from './outcome.ts';
+import { phaseOf } from './phase.ts';
+import { targetAt, targetsOf } from './taps.ts';
+import { isTooSmall } from './too-small.ts';
+import type { Model, ScreenKind } from './ui-state.ts';
+
+const ACTS: Readonly<Record<ActId, Act>> = {
+  ...SCREEN_ACTS,
+  ...SET_ACTS,
+  ...ENTRY_ACTS,
+  ...PLAN_ACTS,
+};
+
+/** Screens on which an act means something of its own. */
+const SPECIAL: Readonly<Partial<Record<ScreenKind, Partial<Record<ActId, Act>>>>> = {
+  load: LOAD_ACTS,
+  preview: { main: SCREEN_ACTS.begin },
+  note: { save: SCREEN_ACTS.type },
+};
+
+/** What a key leads to: the next state of the screens, and what is asked of the world. */
+export function press(model: Model, key: Key, bench: Bench): Outcome {
+  const phase = model.session ? phaseOf(model.session, model.now) : null;
+  const acting: Acting = { model, phase, bench, name: keyName(key) ?? '' };
+  if (model.ui.help && acting.name !== 'ctrl-c') return closeHelp(acting);
+  if (key.kind === 'tap') return tapped(acting, key.column, key.row);
+  const { kind } = model.ui.screen;
+  const binding = bindingFor(kind, acting.name);
+  if (!binding) return kind === 'note' ? ask(acting, { do: 'type', key }) : unknown(acting);
+  const may = binding.when(model, phase);
+  return may === true ? perform(acting, binding.act) : tell(acting, may);
+}
+
+const perform = (acting: Acting, act: ActId): Outcome =>
+  (SPECIAL[acting.model.ui.screen.kind]?.[act] ?? ACTS[act])(acting);
+
+/** Any key but the arrows takes the help away; what it would do otherwise waits for the next press. */
+function closeHelp(acting: Acting): Outcome {
+  const { ui } = acting.model;
+  const by = { down: 1, up: -1, 'page-down': 8, 'page-up': -8 }[acting.name];
+  const help = by === undefined ? null : { scroll: Math.max(0, (ui.help?.scroll ?? 0) + by) };
+  return { ui: { ...ui, help }, effects: [] };
+}
+
+function tapped(acting: Acting, column: number, row: number): Outcome {
+  const { model, phase } = acting;
+  if (!model.choices.taps || isTooSmall(model.size)) return ask(acting);
+  const target = targetAt(targetsOf(model, phase), model.size, column, row);
+  const binding = target && bindingsOf(model.ui.screen.kind).find(({ act }) => act === target.act);
+  if (!binding) return ask(acting);
+  const may = binding.when(model, phase);
+  const name = binding.keys[0] ?? '';
+  return may === true ? perform({ ...acting, name }, binding.act) : tell(acting, may);
+}
+
+/** A key that means nothing here is no error, but the lifter should see that it was heard. */
+function unknown(acting: Acting): Outcome {
+  return acting.name === '' || acting.model.ui.screen.kind !== 'runner'
+    ? ask(acting)
+    : tell(acting, `${acting.name} does nothing here; ? shows the keys.`);
+}

@@ -1,0 +1,139 @@
+import type { SetPlace } from '../../session/events.ts';
+import type { SessionState } from '../../session/state.ts';
+import { elapsedMs } from '../../training/reading.ts';
+import { blockDigits } from '../digits.ts';
+import { putDown } from '../entry.ts';
+import type { Phase } from '../phase.ts';
+import { type PlannedSet, plannedSet } from '../set-plan.ts';
+import type { Model } from '../ui-state.ts';
+import { clockText, countText, loadDigits, loadText, placeText, rangeText } from '../words.ts';
+
+/** What the runner says largest. */
+export interface Headline {
+  /** The state, one or two words. */
+  readonly word: string;
+  /** Name of the lift. */
+  readonly title: string;
+  /** Which set of how many. */
+  readonly place: string;
+  /** For block digits; empty where there is nothing to show so. */
+  readonly digits: string;
+  /** What the digits mean, most important first. */
+  readonly caption: readonly string[];
+}
+
+export function headline(model: Model, phase: Phase): Headline {
+  const { session } = model;
+  if (!session || phase.kind === 'closed') return nothing('DONE');
+  if (phase.kind === 'all-done') return allDone(session, model);
+  const place = phase.kind === 'lifting' ? phase.set : phase.next;
+  const head = restOrLift(model, session, phase, place);
+  return session.pausedSince ? { ...head, word: 'PAUSED', caption: ['p goes on'] } : head;
+}
+
+const nothing = (word: string): Headline => ({
+  word,
+  title: '',
+  place: '',
+  digits: '',
+  caption: [],
+});
+
+function allDone(session: SessionState, { now }: Model): Headline {
+  const sets = putDown(session).length;
+  const minutes = Math.round(elapsedMs(session.openedAt, now) / 60_000);
+  return {
+    ...nothing('DONE'),
+    title: 'Every set is done',
+    digits: String(sets),
+    caption: [`${sets === 1 ? 'set' : 'sets'} in ${minutes} min`],
+  };
+}
+
+function restOrLift(
+  model: Model,
+  session: SessionState,
+  phase: Exclude<Phase, { kind: 'all-done' | 'closed' }>,
+  place: SetPlace,
+): Headline {
+  const plan = plannedSet(session, place);
+  const exercise = session.exercises[place.exercise]?.prescribed;
+  if (!plan || !exercise) return nothing('READY');
+  const name = {
+    title: exercise.perSide ? `${exercise.name}, each side` : exercise.name,
+    place: placeText(place, plan.of),
+  };
+  if (phase.kind === 'resting') {
+    const cluster = place.role === 'mini';
+    const until = phase.end === 'early' ? 'until the next set may start' : 'until it should start';
+    const latest =
+      phase.end === 'early' && phase.running.rest.to > phase.running.rest.from
+        ? ` · ${clockText(phase.toLateMs)} at the latest`
+        : '';
+    return {
+      ...name,
+      word: phase.end === 'early' ? 'REST' : 'READY',
+      digits: cluster ? String(Math.ceil(phase.leftMs / 1000)) : clockText(phase.leftMs),
+      caption: cluster ? miniCaption(plan, phase.lastOne) : [`${until}${latest}`],
+    };
+  }
+  const word = { ready: 'READY', over: 'LIFT', lifting: 'LIFT' }[phase.kind];
+  const lastOne = phase.kind === 'lifting' && phase.lastOne;
+  if (plan.load === null) {
+    return {
+      ...name,
+      word: 'READY',
+      digits: '',
+      caption: ['No load is known yet: space asks for it.'],
+    };
+  }
+  const caption = [setCaption(session, exercise, plan, place, lastOne)];
+  if (phase.kind === 'over') caption.push(`the rest ended ${clockText(phase.overMs)} ago`);
+  if (phase.kind === 'lifting' && exercise.counts === 'seconds') {
+    const seconds = Math.floor(phase.elapsedMs / 1000);
+    return { ...name, word, digits: String(seconds), caption: [`of ${plan.count} seconds`] };
+  }
+  const warm = place.role === 'warm-up' && phase.kind !== 'lifting';
+  return {
+    ...name,
+    word: warm ? 'WARM UP' : word,
+    digits: loadAndAim(model, session, exercise, plan, phase.kind === 'lifting'),
+    caption,
+  };
+}
+
+const miniCaption = ({ count }: PlannedSet, last: boolean): string[] => [
+  last ? 'LAST ONE, it starts by itself' : 'seconds, then it starts by itself',
+  `${count} reps to match`,
+];
+
+/** `80 × 6`; where that is too wide, the load before the set and the reps in it. */
+function loadAndAim(
+  { size }: Model,
+  session: SessionState,
+  exercise: SessionState['exercises'][number]['prescribed'],
+  plan: PlannedSet,
+  lifting: boolean,
+): string {
+  const load = plan.load === null ? '' : loadDigits(plan.load, exercise, session.prescription.unit);
+  const both = load === '' ? String(plan.count) : `${load} × ${plan.count}`;
+  const rows = size.rows >= 24 ? 7 : 5;
+  if (blockDigits(both, size.columns - 2, rows)) return both;
+  return lifting || load === '' ? String(plan.count) : load;
+}
+
+function setCaption(
+  session: SessionState,
+  exercise: SessionState['exercises'][number]['prescribed'],
+  plan: PlannedSet,
+  place: SetPlace,
+  lastOne: boolean,
+): string {
+  const { unit } = session.prescription;
+  const load = plan.load === null ? '' : `${loadText(plan.load, exercise, unit)} × `;
+  const count = `${load}${countText(plan.count, exercise)}`;
+  if (place.role === 'mini')
+    return `${count}${lastOne ? ', the last one' : place.index === 0 ? '' : ', as the first'}`;
+  if (plan.reserve === null) return count;
+  return `${count}, stop with ${rangeText(plan.reserve)} in reserve`;
+}

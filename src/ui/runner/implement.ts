@@ -1,0 +1,66 @@
+import type { PrescribedExercise } from '../../progression/prescription.ts';
+import type { SessionState } from '../../session/state.ts';
+import type { Mass } from '../../training/mass.ts';
+import type { Bench } from '../../workbench/bench.ts';
+import { putDown } from '../entry.ts';
+import { type Line, line, paragraph } from '../line.ts';
+import { type Phase, placeOf } from '../phase.ts';
+import { plannedSet } from '../set-plan.ts';
+
+/** What to put on and take off before the next set. */
+export function implementLines(
+  session: SessionState,
+  phase: Phase,
+  bench: Bench,
+  columns: number,
+): Line[] {
+  const next = nextLoad(session, phase);
+  if (!next || phase.kind === 'lifting') return [];
+  const change = bench.plateChange(
+    next.exercise,
+    loadNow(session, phase, next.exercise),
+    next.load,
+  );
+  const words = change ?? bench.madeUp(next.exercise, next.load)?.words;
+  return words ? paragraph(words, columns, change ? 'strong' : 'plain') : [];
+}
+
+/** The implement from the side, where there is room. */
+export function pictureLines(
+  session: SessionState,
+  phase: Phase,
+  bench: Bench,
+  columns: number,
+): Line[] {
+  const next = nextLoad(session, phase);
+  if (!next) return [];
+  const picture = bench.madeUp(next.exercise, next.load)?.picture(Math.min(columns, 72)) ?? [];
+  return picture.map((row) => line(row, 'drawn'));
+}
+
+interface Wanted {
+  readonly exercise: PrescribedExercise;
+  readonly load: Mass;
+}
+
+function nextLoad(session: SessionState, phase: Phase): Wanted | null {
+  const place = placeOf(phase);
+  const load = place && plannedSet(session, place)?.load;
+  const exercise = place && session.exercises[place.exercise]?.prescribed;
+  return exercise && load !== null && load !== undefined ? { exercise, load } : null;
+}
+
+/** What is on the bar now, when the next set uses the same one: the load of the set before. */
+function loadNow(session: SessionState, phase: Phase, next: PrescribedExercise): Mass | null {
+  const place = placeOf(phase);
+  if (place?.role === 'warm-up' && place.index > 0)
+    return next.warmUp[place.index - 1]?.load ?? null;
+  const here = place && session.exercises[place.exercise];
+  if (here && here.done.length === 0 && here.warmUpsDone > 0) {
+    return next.warmUp[here.warmUpsDone - 1]?.load ?? null;
+  }
+  const last = putDown(session).at(-1);
+  const before = last?.exercise;
+  if (!last || before?.loading !== next.loading || before.bar !== next.bar) return null;
+  return next.loading === 'barbell' || before.lift === next.lift ? last.set.load : null;
+}

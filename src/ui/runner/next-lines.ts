@@ -1,0 +1,18 @@
+import type { SessionState } from '../../session/state.ts';
+import { type Line, paragraph } from '../line.ts';
+import { type Phase, placeOf } from '../phase.ts';
+import { plannedSet } from '../set-plan.ts';
+import { countText, loadText, rangeText } from '../words.ts';
+
+/** During a rest: what the next set asks for, since the digits show the time. */
+export function nextLines(session: SessionState, phase: Phase, columns: number): Line[] {
+  const place = placeOf(phase);
+  if (phase.kind !== 'resting' || !place) return [];
+  const plan = plannedSet(session, place);
+  const exercise = session.exercises[place.exercise]?.prescribed;
+  if (!plan || !exercise || place.role === 'mini') return [];
+  const load =
+    plan.load === null ? '' : `${loadText(plan.load, exercise, session.prescription.unit)} × `;
+  const reserve = plan.reserve ? `, ${rangeText(plan.reserve)} in reserve` : '';
+  return paragraph(`next ${load}${countText(plan.count, exercise)}${reserve}`, columns, 'plain', 5);
+}

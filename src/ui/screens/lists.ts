@@ -1,0 +1,58 @@
+import stringWidth from 'string-width';
+import type { ChoiceList } from '../choices-of.ts';
+import { bindingsOf, labelOf, shownKey } from '../keymap.ts';
+import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
+import type { Phase } from '../phase.ts';
+import type { Model } from '../ui-state.ts';
+import { scrollTo, windowOf } from '../window.ts';
+import { titled } from './pages.ts';
+
+/** Something to choose from, the chosen row always in sight. */
+export function listLines(
+  { title, words, choices }: ChoiceList,
+  chosen: number,
+  columns: number,
+  rows: number,
+): Line[] {
+  const head = titled(title, words, columns);
+  const blocks = choices.map(({ label, detail = '' }, index) => {
+    const mark = index === chosen ? '▸ ' : '  ';
+    const role = index === chosen ? 'chosen' : 'plain';
+    const oneLine = stringWidth(label) + stringWidth(detail) + 5 <= columns;
+    const first: Line = [span(mark, 'drawn'), span(label, role)];
+    if (detail === '') return [first];
+    return oneLine
+      ? [[...first, span(`   ${detail}`)]]
+      : [first, ...paragraph(detail, columns - 4).map((one) => indented(one, 4))];
+  });
+  const before = blocks.slice(0, chosen).reduce((sum, one) => sum + one.length, head.length);
+  const end = before + (blocks[chosen]?.length ?? 0);
+  return windowOf([...head, ...blocks.flat()], rows, scrollTo(before, end, rows));
+}
+
+/** The keys of here: what each does, or why it does nothing now. */
+export function helpLines(model: Model, phase: Phase | null, columns: number): Line[] {
+  const rows = bindingsOf(model.ui.screen.kind).map((binding) => {
+    const may = binding.when(model, phase);
+    const keys =
+      binding.keys.length > 4
+        ? `${binding.keys[0]}–${binding.keys[9]}`
+        : binding.keys.map(shownKey).join(' ');
+    return { keys, label: labelOf(binding, phase), reason: may === true ? null : may };
+  });
+  const width = Math.min(14, Math.max(...rows.map(({ keys }) => keys.length)) + 2);
+  const shown = (keys: string, label: string, works: boolean): Line[] => {
+    const [first = BLANK, ...more] = paragraph(label, columns - width);
+    const key = span(keys.padEnd(width), works ? 'strong' : 'plain');
+    return [[key, ...first], ...more.map((one) => indented(one, width))];
+  };
+  const works = rows.filter(({ reason }) => reason === null);
+  const waits = rows.filter(({ reason }) => reason !== null);
+  return [
+    line('The keys of here', 'strong'),
+    BLANK,
+    ...works.flatMap(({ keys, label }) => shown(keys, label, true)),
+    ...(waits.length > 0 ? [BLANK, line('Not now', 'strong'), BLANK] : []),
+    ...waits.flatMap(({ keys, label, reason }) => shown(keys, `${label}: ${reason}`, false)),
+  ];
+}

@@ -1,0 +1,108 @@
+import type { PrescribedExercise } from '../../progression/prescription.ts';
+import { massNumber, massText, type Unit } from '../../training/mass.ts';
+import type { Bench, Today } from '../../workbench/bench.ts';
+import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
+import { planText, restText } from '../plan-words.ts';
+import type { Model, Screen } from '../ui-state.ts';
+import { scrollTo, windowOf } from '../window.ts';
+import { dayText, loadText } from '../words.ts';
+
+type Preview = Extract<Screen, { kind: 'preview' }>;
+
+const INDENT = 2;
+
+/** Before the session: what was done last time, what is due, what changes and why. */
+export function previewLines(
+  { choices }: Model,
+  screen: Preview,
+  bench: Bench,
+  columns: number,
+  rows: number,
+): Line[] {
+  const { today, chosen } = screen;
+  const head = headLines(today, choices.cautions === 'doctor-first', bench, columns);
+  const blocks = today.prescription.exercises.map((exercise, index) => [
+    BLANK,
+    ...exerciseLines(exercise, index === chosen, today.prescription.unit, bench, columns),
+  ]);
+  const before = blocks.slice(0, chosen).reduce((sum, one) => sum + one.length, head.length);
+  const scroll = scrollTo(before + 1, before + (blocks[chosen]?.length ?? 0), rows);
+  return windowOf([...head, ...blocks.flat()], rows, scroll);
+}
+
+const STATES: Readonly<Record<Today['state'], string | null>> = {
+  due: null,
+  open: 'This session is open: space goes on where you left it.',
+  'done-today': 'You have trained today already. This is the session after it.',
+};
+
+function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: number): Line[] {
+  const { prescription, minutes, state } = today;
+  const title = [span(prescription.program), span(' · '), span(prescription.day, 'strong')];
+  const facts = `${dayText(prescription.date)} · ${Math.round(minutes)} min`;
+  const said = [
+    doctorFirst ? 'You answered yes to a question about your health: see a doctor first.' : null,
+    STATES[state],
+    prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
+    ...prescription.warnings.map((reason) => bench.reasonWords(reason).text),
+  ].filter((text) => text !== null);
+  const wide = spread(title, [span(facts)], columns);
+  return [
+    ...(wide === title ? [title, line(facts)] : [wide]),
+    ...(said.length > 0 ? [BLANK] : []),
+    ...said.flatMap((text) => paragraph(`! ${text}`, columns, 'alert', 2)),
+  ];
+}
+
+function exerciseLines(
+  exercise: PrescribedExercise,
+  isChosen: boolean,
+  unit: Unit,
+  bench: Bench,
+  columns: number,
+): Line[] {
+  const inner = columns - INDENT;
+  const text = (words: string, role: 'plain' | 'quiet' | 'strong' = 'plain') =>
+    paragraph(words, inner, role, 2).map((one) => indented(one, INDENT));
+  const [reason] = exercise.why;
+  const name: Line = [span(isChosen ? '▸ ' : '  ', 'drawn'), span(exercise.name, 'strong')];
+  return [
+    spread(name, [span(moveText(exercise, unit), 'strong')], columns),
+    ...text(planText(exercise, unit), 'strong'),
+    ...text(lastText(exercise, unit)),
+    ...(reason ? text(bench.reasonWords(reason).text) : []),
+    ...(exercise.askPain ? text('Pain was marked last time; you will be asked first.') : []),
+    ...(isChosen ? chosenTexts(exercise, unit, bench).flatMap((words) => text(words)) : []),
+  ];
+}
+
+/** What only the chosen exercise shows. */
+function chosenTexts(exercise: PrescribedExercise, unit: Unit, bench: Bench): string[] {
+  const { warmUp, load, note } = exercise;
+  const steps = warmUp.map((set) => `${massNumber(set.load, unit)} × ${set.reps}`);
+  const made = load === null ? null : bench.madeUp(exercise, load);
+  return [
+    restText(exercise),
+    steps.length > 0 ? `warm-up ${steps.join(', ')}` : null,
+    made ? made.words : null,
+    note,
+  ].filter((text) => text !== null && text !== '') as string[];
+}
+
+/** What progression does, in a word or two: `up 2.5 kg`, `hold`, `first time`. */
+function moveText({ move, load, last }: PrescribedExercise, unit: Unit): string {
+  if (move === 'start') return 'first time';
+  const change = load === null || !last ? 0 : load - last.load;
+  if (change === 0 || move === 'hold') return move;
+  const sign = change > 0 ? '+' : '−';
+  return `${move} ${sign}${massText(Math.abs(change) as typeof last extends null ? never : NonNullable<typeof load>, unit)}`;
+}
+
+function lastText(exercise: PrescribedExercise, unit: Unit): string {
+  const { last } = exercise;
+  if (!last) return 'not done before';
+  const rated = last.reserves.some((one) => one !== null);
+  const reserves = last.reserves.map((one) => one ?? '?').join(', ');
+  const load = loadText(last.load, exercise, unit);
+  return `${dayText(last.date)}: ${load} · ${last.counts.join(', ')} ${exercise.counts}${rated ? ` · ${reserves} in reserve` : ''}`;
+}

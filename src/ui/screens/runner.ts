@@ -1,0 +1,96 @@
+import { stageNow } from '../../session/stage-now.ts';
+import { elapsedMs } from '../../training/reading.ts';
+import type { Bench } from '../../workbench/bench.ts';
+import { blockDigits } from '../digits.ts';
+import { type Line, line, paragraph, span, spread, widthOf } from '../line.ts';
+import { type Phase, placeOf } from '../phase.ts';
+import { restLine } from '../rest-line.ts';
+import { entryLines } from '../runner/entry-lines.ts';
+import { type Headline, headline } from '../runner/headline.ts';
+import { implementLines, pictureLines } from '../runner/implement.ts';
+import { nextLines } from '../runner/next-lines.ts';
+import { sessionLine, setsLeft } from '../session-line.ts';
+import { type Block, block, stacked } from '../stack.ts';
+import type { Model } from '../ui-state.ts';
+import { minutesText, secondsText } from '../words.ts';
+
+/** Rows that block digits may take at a height of screen. */
+const digitRows = (rows: number): number => (rows >= 36 ? 14 : rows >= 24 ? 7 : 5);
+
+/** The runner: the one thing that matters now in block digits, everything else quiet. */
+export function runnerLines(
+  model: Model,
+  phase: Phase | null,
+  bench: Bench,
+  columns: number,
+  rows: number,
+): Line[] {
+  const { session, size } = model;
+  if (!session || !phase) return [];
+  const head = headline(model, phase);
+  const digits = blockDigits(head.digits, columns, digitRows(size.rows)) ?? [head.digits];
+  const resting = phase.kind === 'resting' ? [line(restLine(phase, columns), 'drawn')] : [];
+  const caption = head.caption.flatMap((text) => paragraph(text, columns, 'strong'));
+  const top: Block[] = [
+    block([topLine(model, phase, columns)], 6),
+    block(stateLines(head, columns), 0, 1),
+    block(
+      digits.map((row) => line(row)),
+      0,
+      1,
+    ),
+    block(caption, 1, 1),
+    block(resting, 5, 1),
+    block(entryLines(model, phase, columns), 1, 1),
+    block(nextLines(session, phase, columns), 2, 1),
+    block(implementLines(session, phase, bench, columns), 3),
+    block(pictureLines(session, phase, bench, columns), 7, 1),
+    block(noteLines(model, phase, columns), 8, 1),
+  ];
+  return stacked(top, [block(messageLines(model, columns), 0)], rows);
+}
+
+function topLine({ session, now }: Model, phase: Phase, columns: number): Line {
+  if (!session) return [];
+  const { prescription } = session;
+  const left = setsLeft(session);
+  const facts = `${left} ${left === 1 ? 'set' : 'sets'} left · ${minutesText(elapsedMs(session.openedAt, now))}`;
+  const name =
+    columns >= 60 ? `${prescription.program} · ${prescription.day}  ` : `${prescription.day}  `;
+  const marks = sessionLine(
+    session,
+    placeOf(phase)?.exercise ?? null,
+    columns - name.length - facts.length - 2,
+  );
+  return spread([span(name), ...marks], [span(facts)], columns);
+}
+
+/** State as a word, reversed; the lift and which set it is beside it, or below where that is too wide. */
+function stateLines({ word, title, place }: Headline, columns: number): Line[] {
+  const state: Line = [span(` ${word} `, 'state')];
+  const full: Line = [...state, span('  '), span(title, 'strong'), span(`   ${place}`)];
+  if (widthOf(full) <= columns) return [full];
+  return [
+    spread(state, [span(place)], columns),
+    ...paragraph(title, columns, 'strong').slice(0, 1),
+  ];
+}
+
+function noteLines({ session }: Model, phase: Phase, columns: number): Line[] {
+  const place = placeOf(phase);
+  const exercise = place && session?.exercises[place.exercise]?.prescribed;
+  if (!exercise) return [];
+  const words = [exercise.note, exercise.caution, exercise.form].filter((one) => one !== null);
+  return words.slice(0, 2).flatMap((text) => paragraph(text, columns, 'quiet'));
+}
+
+function messageLines(model: Model, columns: number): Line[] {
+  const { ui, offer, session, now } = model;
+  const set = session ? stageNow(session, now).clockSetMs : 0;
+  if (ui.message) return paragraph(ui.message, columns, 'alert').slice(0, 2);
+  if (offer) return paragraph(`${offer.words} o takes it.`, columns).slice(0, 2);
+  if (set === 0) return [];
+  const way = set > 0 ? 'forward' : 'back';
+  const words = `The clock was set ${way} by ${secondsText(Math.round(Math.abs(set) / 1000))}; the rest is kept by the machine's own time.`;
+  return paragraph(words, columns).slice(0, 2);
+}

@@ -1,0 +1,68 @@
+import { worksOf } from '../../session/done-sets.ts';
+import type { LiftWork, SessionState } from '../../session/state.ts';
+import { summaryOf } from '../../session/summary.ts';
+import type { Bench } from '../../workbench/bench.ts';
+import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
+import type { Model } from '../ui-state.ts';
+import { loadText, secondsText } from '../words.ts';
+
+/** After the session: done against the plan, bests, time, and what comes next time. */
+export function summaryLines({ session, now }: Model, bench: Bench, columns: number): Line[] {
+  if (!session) return [];
+  const { minutes, setsDone, setsPlanned } = summaryOf(session, now);
+  const { effectiveReps, clusters, bests, next } = bench.review();
+  const facts = [`${setsDone} of ${setsPlanned} sets`, `${Math.round(minutes)} min`];
+  if (effectiveReps !== null) facts.push(`${effectiveReps} effective reps in clusters`);
+  const inset = (text: string, role: 'plain' | 'strong' = 'plain') =>
+    paragraph(text, columns - 2, role, 2).map((one) => indented(one, 2));
+  return [
+    spread([span('Done', 'strong'), span(` · ${session.prescription.day}`)], [], columns),
+    ...paragraph(facts.join(' · '), columns),
+    ...(clusters
+      ? paragraph(
+          `Clusters took ${secondsText(clusters.spent)}; as straight sets the same work takes ${secondsText(clusters.asStraight)}.`,
+          columns,
+        )
+      : []),
+    ...session.exercises
+      .flatMap(worksOf)
+      .flatMap((work) => [
+        BLANK,
+        line(work.prescribed.name, 'strong'),
+        ...workTexts(work, session).flatMap((text) => inset(text)),
+      ]),
+    ...(bests.length > 0
+      ? [BLANK, line('Bests', 'strong'), ...bests.flatMap((text) => inset(text))]
+      : []),
+    ...(next.length > 0 ? [BLANK, line('Next time', 'strong')] : []),
+    ...next.flatMap(({ name, plan, why }) => [
+      ...inset(`${name} · ${plan}`, 'strong'),
+      ...inset(why),
+    ]),
+  ];
+}
+
+function workTexts(
+  { prescribed, judgedBy, done, pain }: LiftWork,
+  session: SessionState,
+): string[] {
+  const { unit } = session.prescription;
+  if (done.length === 0) return [pain ? 'left out, pain marked' : 'left out'];
+  const loads = [...new Set(done.map(({ load }) => load))];
+  const asked = judgedBy ?? prescribed;
+  const counts =
+    loads.length === 1
+      ? `${loadText(loads[0] ?? done[0]?.load ?? asked.load ?? (0 as never), asked, unit)} · ${done.map(({ count }) => count).join(', ')}`
+      : done.map(({ load, count }) => `${loadText(load, asked, unit)} × ${count}`).join(', ');
+  const reserves = done.some(({ reserve }) => reserve !== null)
+    ? ` · ${done.map(({ reserve }) => reserve ?? '?').join(', ')} in reserve`
+    : '';
+  const aims = asked.minis
+    ? `${asked.sets[0]?.aim ?? ''} and mini-sets of ${asked.minis.aim}`
+    : asked.sets.map(({ aim }) => aim).join(', ');
+  return [
+    `did  ${counts}${reserves}`,
+    `plan ${aims} ${asked.counts}`,
+    ...(pain ? ['pain marked'] : []),
+  ];
+}

@@ -1,0 +1,136 @@
+import type { Bench } from '../../workbench/bench.ts';
+import { asPlannedTexts } from '../as-planned.ts';
+import { choicesOf } from '../choices-of.ts';
+import { entryTarget, fieldText } from '../entry.ts';
+import { footerHints } from '../footer.ts';
+import { textOf } from '../line.ts';
+import { draftOf } from '../outcome.ts';
+import { type Phase, phaseOf } from '../phase.ts';
+import { headline } from '../runner/headline.ts';
+import { implementLines } from '../runner/implement.ts';
+import { nextLines } from '../runner/next-lines.ts';
+import { helpLines } from '../screens/lists.ts';
+import { loadLines } from '../screens/load.ts';
+import { cautionLines, whyLines } from '../screens/pages.ts';
+import { previewLines } from '../screens/preview.ts';
+import { summaryLines } from '../screens/summary.ts';
+import type { Model } from '../ui-state.ts';
+import { savedText, secondsText } from '../words.ts';
+
+/** Wide enough that nothing is broken into lines: a screen reader wants whole sentences. */
+const WIDE = 10_000;
+
+/**
+ * A screen as sentences, in the order in which they should be spoken. They change when something
+ * happens, never because a second went by: a screen reader would read out every one.
+ */
+export function spokenLines(model: Model, bench: Bench): readonly string[] {
+  const { ui, session, now } = model;
+  const phase = session ? phaseOf(session, now) : null;
+  const body = ui.help ? helpLines(model, phase, WIDE).map(textOf) : bodyTexts(model, phase, bench);
+  const said = ui.message ? [ui.message] : model.offer ? [`${model.offer.words} o takes it.`] : [];
+  const keys = footerHints(model, phase).map(({ keys, label }) => `${keys}: ${label}`);
+  return [...body.map((text) => text.trim()).filter(Boolean), ...said, `Keys. ${keys.join('. ')}.`];
+}
+
+function bodyTexts(model: Model, phase: Phase | null, bench: Bench): readonly string[] {
+  const { screen } = model.ui;
+  const unit = model.session?.prescription.unit ?? 'kg';
+  switch (screen.kind) {
+    case 'runner':
+      return phase ? runnerTexts(model, phase, bench) : [];
+    case 'preview':
+      return previewLines(model, screen, bench, WIDE, WIDE).map(spokenText);
+    case 'cautions':
+      return cautionLines(WIDE).map(textOf);
+    case 'why':
+      return whyLines(screen.exercises, unit, bench, WIDE).map(textOf);
+    case 'summary':
+      return summaryLines(model, bench, WIDE).map(textOf);
+    case 'load':
+      return [
+        ...loadLines(model, screen, bench, WIDE)
+          .map(textOf)
+          .filter((text) => !/[█▀▄]/.test(text)),
+        screen.typed === '' ? '' : `Typed: ${screen.typed}.`,
+      ];
+    case 'note':
+      return ['Note. Type it, then enter.'];
+    default:
+      return listTexts(model, bench);
+  }
+}
+
+/** Columns that were set apart by blanks are set apart by a full stop. */
+const spokenText = (line: Parameters<typeof textOf>[0]): string =>
+  textOf(line).replace('▸ ', 'Chosen: ').trim().replace(/ {2,}/g, '. ');
+
+function listTexts(model: Model, bench: Bench): readonly string[] {
+  const list = choicesOf(model, bench);
+  const { screen } = model.ui;
+  if (!list || !('chosen' in screen)) return [];
+  const rows = list.choices.map(({ label, detail }, index) => {
+    const words = detail ? `${label}, ${detail}` : label;
+    return index === screen.chosen ? `Chosen: ${words}` : words;
+  });
+  return [list.title, ...(list.words ? [list.words] : []), ...rows];
+}
+
+function runnerTexts(model: Model, phase: Phase, bench: Bench): readonly string[] {
+  const { session } = model;
+  if (!session) return [];
+  const { word, title, place, caption } = headline(model, phase);
+  const name = [title, place].filter(Boolean).join(', ');
+  const change = implementLines(session, phase, bench, WIDE).map(textOf);
+  if (session.pausedSince) return [`Paused. ${name}.`, 'p goes on.'];
+  if (phase.kind === 'all-done') {
+    const planned = asPlannedTexts(session);
+    return ['Every set is done.', ...(planned.length > 0 ? ['Saved as planned:'] : []), ...planned];
+  }
+  if (phase.kind === 'resting') {
+    const next = nextLines(session, phase, WIDE).map(textOf);
+    const last = phase.lastOne ? ['Last one.'] : [];
+    return [
+      ...savedTexts(model, phase),
+      restMoment(phase),
+      ...last,
+      `Next: ${name}.`,
+      ...next,
+      ...change,
+    ];
+  }
+  const [first] = caption;
+  return [...savedTexts(model, phase), `${word}. ${name}.`, first ?? '', ...change];
+}
+
+/** The start, the half, ten seconds and the ends of a rest, each once. */
+function restMoment({
+  running,
+  elapsedMs,
+  end,
+  leftMs,
+}: Extract<Phase, { kind: 'resting' }>): string {
+  const { from, to } = running.rest;
+  if (end === 'late') return 'Ready: lift when you are.';
+  if (leftMs <= 10_000 && from > 20) return 'Ten seconds.';
+  if (elapsedMs >= from * 500 && from > 40) return 'Half of the rest is over.';
+  const latest = to > from ? `, at most ${secondsText(to)}` : '';
+  return `Rest for ${secondsText(from)}${latest}.`;
+}
+
+function savedTexts(model: Model, phase: Phase): readonly string[] {
+  const { session } = model;
+  const draft = draftOf(model);
+  const target = session && entryTarget(session, phase, draft);
+  if (!session || !target) return [];
+  if (draft) {
+    const text = fieldText(target, draft, draft.field, session.prescription.unit);
+    const field = {
+      count: target.exercise.counts,
+      reserve: 'in reserve',
+      load: session.prescription.unit,
+    };
+    return [`${text} ${field[draft.field]}`];
+  }
+  return target.of ? [`${target.exercise.name} ${savedText(target.of, target.exercise)}.`] : [];
+}

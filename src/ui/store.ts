@@ -1,0 +1,168 @@
+import type { SessionCommand } from '../session/command.ts';
+import type { Cue } from '../terminal/cue.ts';
+import type { Key } from '../terminal/key.ts';
+import { problemText } from '../text/problem.ts';
+import type { Bench } from '../workbench/bench.ts';
+import type { Clock } from '../workbench/clock.ts';
+import { cuesBetween } from './cues-between.ts';
+import type { Effect } from './effect.ts';
+import { nextWake } from './next-wake.ts';
+import { RUNNER } from './outcome.ts';
+import { phaseOf, placeOf } from './phase.ts';
+import { press } from './press.ts';
+import { typedCommands } from './typed-commands.ts';
+import { atStart, type Model, type Screen, type Size } from './ui-state.ts';
+
+/** The world outside the screens, as far as they act on it. */
+export interface StorePorts {
+  readonly bench: Bench;
+  readonly clock: Pick<Clock, 'read' | 'after'>;
+  readonly play: (cue: Cue) => void;
+  /** Hands a key to the text field that has the focus. */
+  readonly type: (key: Key) => void;
+  readonly leave: (status: number) => void;
+}
+
+export interface Store {
+  readonly model: () => Model;
+  readonly subscribe: (listener: () => void) => () => void;
+  readonly key: (key: Key) => void;
+  readonly resize: (size: Size) => void;
+  /** Keeps a note; an empty one goes back without a word. */
+  readonly note: (text: string) => void;
+  /** Looks at the clock now: after the process was stopped, or by its own timer. */
+  readonly tick: () => void;
+  readonly stop: () => void;
+}
+
+/** The one store of the screens: keys and time go in, models come out, effects are carried out here. */
+export function createStore(start: Screen, size: Size, ports: StorePorts): Store {
+  const { bench, clock } = ports;
+  const listeners = new Set<() => void>();
+  let callOff = () => {};
+  let stopped = false;
+  let model: Model = {
+    ui: atStart(start),
+    session: bench.live()?.state() ?? null,
+    now: clock.read(),
+    size,
+    choices: bench.choices(),
+    offer: null,
+  };
+  model = { ...model, offer: offerOf(model, bench) };
+
+  const set = (next: Model) => {
+    const before = model;
+    model = next;
+    for (const cue of cuesBetween(before, next)) ports.play(cue);
+    schedule();
+    for (const listener of listeners) listener();
+  };
+  const schedule = () => {
+    callOff();
+    const wake = stopped ? null : nextWake(model);
+    if (wake !== null) callOff = clock.after(wake, tick);
+  };
+  const tick = () => {
+    const now = clock.read();
+    const typed = startsByItself(model, { ...model, now }) ? typedCommands(model) : [];
+    set({ ...model, now });
+    // What was typed while the rest ran is saved when the next mini-set starts.
+    if (typeof typed !== 'string' && typed.length > 0) carryOut([sending(typed, RUNNER)]);
+  };
+  const carryOut = (effects: readonly Effect[]) => {
+    for (const effect of effects) {
+      const problem = perform(effect);
+      if (problem === null) continue;
+      set({ ...model, ui: { ...model.ui, message: problem } });
+      return;
+    }
+  };
+  const perform = (effect: Effect): string | null => {
+    switch (effect.do) {
+      case 'begin': {
+        const begun = bench.begin(effect.day);
+        if ('what' in begun) return problemText(begun);
+        refresh(RUNNER);
+        return null;
+      }
+      case 'send':
+        return sendAll(effect.commands, effect.to);
+      case 'keep': {
+        const problem = bench.keep(effect.choices);
+        if (problem) return problemText(problem);
+        set({ ...model, choices: bench.choices() });
+        if (effect.to) set({ ...model, ui: { ...model.ui, screen: effect.to } });
+        return null;
+      }
+      case 'type':
+        ports.type(effect.key);
+        return null;
+      case 'leave':
+        ports.leave(effect.status);
+        return null;
+    }
+  };
+  const sendAll = (commands: readonly SessionCommand[], to?: Screen): string | null => {
+    const live = bench.live();
+    if (!live) return 'No session is open.';
+    for (const command of commands) {
+      const problem = live.send(command);
+      if (problem) {
+        refresh();
+        return problemText(problem);
+      }
+    }
+    refresh(to);
+    return null;
+  };
+  const refresh = (to?: Screen) => {
+    const session = bench.live()?.state() ?? null;
+    const ui = to ? { ...model.ui, screen: to } : model.ui;
+    const next = { ...model, ui, session, now: clock.read() };
+    set({ ...next, offer: offerOf(next, bench) });
+  };
+  schedule();
+  return {
+    model: () => model,
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+    key: (key) => {
+      const { ui, effects } = press({ ...model, now: clock.read() }, key, bench);
+      if (ui !== model.ui) set({ ...model, ui, now: clock.read() });
+      carryOut(effects);
+    },
+    resize: (next) => set({ ...model, size: next }),
+    note: (text) => {
+      const { screen } = model.ui;
+      const exercise = screen.kind === 'note' ? screen.exercise : null;
+      if (text.trim() === '') refresh(RUNNER);
+      else carryOut([sending([{ do: 'note', exercise, text }], RUNNER)]);
+    },
+    tick,
+    stop: () => {
+      stopped = true;
+      callOff();
+    },
+  };
+}
+
+const sending = (commands: readonly SessionCommand[], to: Screen): Effect => ({
+  do: 'send',
+  commands,
+  to,
+});
+
+function startsByItself(before: Model, after: Model): boolean {
+  if (!before.session || !after.session) return false;
+  const from = phaseOf(before.session, before.now);
+  const to = phaseOf(after.session, after.now);
+  return from.kind === 'resting' && to.kind === 'lifting' && to.byItself;
+}
+
+function offerOf({ session, now }: Model, bench: Bench) {
+  const place = session && placeOf(phaseOf(session, now));
+  return place ? bench.offer(place.exercise) : null;
+}

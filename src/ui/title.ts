@@ -1,0 +1,21 @@
+import { phaseOf } from './phase.ts';
+import type { Model } from './ui-state.ts';
+import { clockText } from './words.ts';
+
+/** Title of the window: the time left, so that a glance at the tab is enough. */
+export function titleOf({ session, now }: Model): string {
+  if (!session || session.stage.kind === 'closed') return 'holdfast';
+  if (session.pausedSince) return 'paused';
+  const phase = phaseOf(session, now);
+  if (phase.kind === 'resting') return `${clockText(phase.leftMs)} rest`;
+  if (phase.kind === 'over' || phase.kind === 'lifting') return 'lift';
+  return phase.kind === 'all-done' ? 'done' : 'ready';
+}
+
+/** Share of the rest that is over, 0 to 1; null while none runs. */
+export function progressOf({ session, now }: Model): number | null {
+  const phase = session && !session.pausedSince ? phaseOf(session, now) : null;
+  if (phase?.kind !== 'resting') return null;
+  const whole = phase.running.rest.to * 1000;
+  return whole > 0 ? Math.min(1, phase.elapsedMs / whole) : null;
+}

@@ -1,0 +1,68 @@
+import { draftNumbers, entryTarget, putDown } from './entry.ts';
+import { type Phase, placeOf } from './phase.ts';
+import type { Draft, Model } from './ui-state.ts';
+
+type When = (model: Model, phase: Phase | null) => true | string;
+
+const draftOf = ({ ui }: Model): Draft | null =>
+  ui.screen.kind === 'runner' ? ui.screen.draft : null;
+
+const during =
+  (kinds: readonly Phase['kind'][], reason: string): When =>
+  (_, phase) =>
+    phase && kinds.includes(phase.kind) ? true : reason;
+
+const BETWEEN: readonly Phase['kind'][] = ['ready', 'resting', 'over'];
+
+/** Whether a key does something now; the sentence why it does not, otherwise. */
+export const can = {
+  always: () => true,
+  act: () => true,
+  inSession: ({ session }) => (session ? true : 'No session is open.'),
+  save: (model, phase) => {
+    if (phase?.kind === 'all-done') return true;
+    return draftNumbers(draftOf(model), model.session?.prescription.unit ?? 'kg') === null
+      ? 'Nothing was typed; the set is saved as it stands.'
+      : true;
+  },
+  type: ({ session, ui }, phase) =>
+    session &&
+    phase &&
+    entryTarget(session, phase, ui.screen.kind === 'runner' ? ui.screen.draft : null)
+      ? true
+      : 'There is no set to put numbers on yet.',
+  undo: ({ session }) =>
+    session && session.events.length > 1 ? true : 'There is nothing to undo yet.',
+  redo: ({ session }) =>
+    session?.events.at(-1)?.type === 'undone' ? true : 'There is no undo to take back.',
+  takeOffer: ({ offer }) => (offer ? true : 'There is nothing on offer now.'),
+  goBack: ({ session }) =>
+    session && putDown(session).length > 0 ? true : 'There is no set before this one.',
+  goForth: (model) => (draftOf(model)?.of ? true : 'This is the newest set.'),
+  withdraw: ({ session }) =>
+    session?.stage.kind === 'lifting' ? true : 'No set was started by hand.',
+  changeRest: ({ session }) => (session?.stage.kind === 'resting' ? true : 'No rest is running.'),
+  pause: during([...BETWEEN, 'lifting'], 'There is nothing to pause.'),
+  endCluster: (_, phase) =>
+    phase && placeOf(phase)?.role === 'mini' ? true : 'No cluster is under way.',
+  changeLoad: during(BETWEEN, 'The load can be changed between sets.'),
+  changeExercise: (_, phase) => (phase && placeOf(phase) ? true : 'Every exercise is done.'),
+  askWhy: () => true,
+  addSet: ({ session }, phase) => {
+    if (phase?.kind === 'lifting') return 'A set can be added between sets.';
+    const place = phase && placeOf(phase);
+    const exercise = place && session?.exercises[place.exercise];
+    return exercise?.prescribed.style === 'cluster'
+      ? 'A cluster ends by its own rule; it takes no more sets.'
+      : true;
+  },
+  skipSet: during(BETWEEN, 'A set can be skipped before it starts.'),
+  finish: (_, phase) => (phase?.kind === 'lifting' ? 'Put the set down first.' : true),
+  begin: () => true,
+  otherDay: ({ ui }) => {
+    if (ui.screen.kind !== 'preview') return true;
+    if (ui.screen.today.state === 'open')
+      return 'A session is open; go on with it or close it first.';
+    return ui.screen.today.days.length > 1 ? true : 'The program has one day.';
+  },
+} satisfies Record<string, When>;

@@ -1,0 +1,76 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Range } from '../program/program.ts';
+import type { PrescribedExercise } from '../progression/prescription.ts';
+import type { SetNumbers, SetPlace } from '../session/events.ts';
+import type { DoneSet } from '../session/state.ts';
+import { BASIS } from '../training/lift.ts';
+import { type Mass, massNumber, massText, type Unit } from '../training/mass.ts';
+
+/** `6` or `6–8`. */
+export const rangeText = ([low, high]: Range): string =>
+  low === high ? `${low}` : `${low}–${high}`;
+
+/** Milliseconds as `m:ss`, rounded up to the second, as a clock that runs down shows them. */
+export function clockText(ms: number): string {
+  const seconds = Math.max(0, Math.ceil(ms / 1000));
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+}
+
+/** Seconds as the lifter says them: `12 s`, `3 min`, `2:30 min`. */
+export function secondsText(seconds: number): string {
+  if (seconds < 90) return `${seconds} s`;
+  return seconds % 60 === 0 ? `${seconds / 60} min` : `${clockText(seconds * 1000)} min`;
+}
+
+export const minutesText = (ms: number): string => `${Math.max(0, Math.round(ms / 60_000))} min`;
+
+/** A load in the words of its basis, short: `80 kg`, `12 kg a hand`, `body weight + 10 kg`. */
+export function loadText(load: Mass, exercise: PrescribedExercise, unit: Unit): string {
+  const basis = BASIS[exercise.loading];
+  if (basis === 'hand' && exercise.hands === 2) return `${massText(load, unit)} a hand`;
+  if (basis !== 'added') return massText(load, unit);
+  if (load === 0) return 'body weight';
+  return load > 0
+    ? `body weight + ${massText(load, unit)}`
+    : `body weight − ${massText(-load as Mass, unit)}`;
+}
+
+/** The load for block digits: `80`, `+10`, `-5`; empty for body weight alone. */
+export function loadDigits(load: Mass, exercise: PrescribedExercise, unit: Unit): string {
+  const digits = massNumber(load, unit);
+  if (BASIS[exercise.loading] !== 'added') return digits;
+  if (load === 0) return '';
+  return load > 0 ? `+${digits}` : digits;
+}
+
+/** `6 reps`, `1 rep`, `45 seconds`. */
+export const countText = (count: number, exercise: PrescribedExercise): string =>
+  exercise.counts === 'seconds'
+    ? `${count} ${count === 1 ? 'second' : 'seconds'}`
+    : `${count} ${count === 1 ? 'rep' : 'reps'}`;
+
+/** `6 reps, 2 in reserve`. */
+export function numbersText(numbers: SetNumbers, exercise: PrescribedExercise): string {
+  const count = countText(numbers.count, exercise);
+  return numbers.reserve === null ? count : `${count}, ${numbers.reserve} in reserve`;
+}
+
+/** `saved as planned: 6 reps, 2 in reserve`. */
+export const savedText = (set: DoneSet, exercise: PrescribedExercise): string =>
+  `${set.entered === 'as-planned' ? 'saved as planned' : 'saved'}: ${numbersText(set, exercise)}`;
+
+/** Which set of how many: `set 2 of 3`, `warm-up 1 of 3`, `lead set`, `mini-set 2 of 4`. */
+export function placeText(place: SetPlace, of: number): string {
+  if (place.role === 'lead') return 'lead set';
+  const name = { 'warm-up': 'warm-up', straight: 'set', mini: 'mini-set' }[place.role];
+  return `${name} ${place.index + 1} of ${of}`;
+}
+
+const WEEKDAYS = 'Mon Tue Wed Thu Fri Sat Sun'.split(' ');
+const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
+
+/** `2026-11-25` as `Wed 25 Nov`. */
+export function dayText(date: string): string {
+  const { dayOfWeek, day, month } = Temporal.PlainDate.from(date);
+  return `${WEEKDAYS[dayOfWeek - 1]} ${day} ${MONTHS[month - 1]}`;
+}
