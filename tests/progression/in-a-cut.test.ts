@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { prescribeExercise } from '../../src/progression/prescribe-exercise.ts';
 import { aGear } from './a-gear.ts';
 import { aPast, aResult, TODAY } from './a-past.ts';
-import { aLift, aProgram, straight } from './a-program.ts';
+import { aDay, aLift, aProgram, straight } from './a-program.ts';
 import { nextTime, play, tellOf } from './next-time.ts';
 
 const row = straight();
@@ -33,6 +33,13 @@ describe('a set missed twice running', () => {
     const once = nextTime(row, missedTwice, { program: { daysPerWeek: 1 } });
     expect(once).toMatchObject({ move: 'ease', kg: 95 });
     expect(once.rules).toContain('volume-at-floor');
+  });
+
+  it('eases the load where 3 sets on one of two days are 4.5 a week, and a set fewer would be 3', () => {
+    const squat = straight({ lift: aLift({ key: 'squat', trains: { quads: 1 } }) });
+    const days = [aDay('A', row), aDay('B', squat)];
+    const next = nextTime(row, missedTwice, { program: { days, daysPerWeek: 3 } });
+    expect(next).toMatchObject({ move: 'ease', kg: 95 });
   });
 
   it('counts only direct muscles towards that floor', () => {
@@ -77,6 +84,17 @@ describe('a dropped set', () => {
     expect(told.at(-1)?.rules).toContain('set-comes-back');
   });
 
+  it('stays while set 1 still misses now and then', () => {
+    const dropped = [
+      [5, 5],
+      [4, 4],
+      [5, 5],
+    ].map((reps, at) => {
+      return { kg: 100, reps, daysAgo: 9 - 3 * at, why: ['one-set-fewer'] };
+    });
+    expect(nextTime(row, dropped).aims).toHaveLength(2);
+  });
+
   it('comes back when the cut is over', () => {
     const after = nextTime(row, [{ kg: 100, reps: [5, 5], daysAgo: 3, why: ['one-set-fewer'] }], {
       program: { aim: 'maintain' },
@@ -115,6 +133,17 @@ describe('what holding means', () => {
     // Brzycki: 100 × 36 ÷ (37 − 7) = 120 kg.
     expect(nextTime(row, held, { past: lighter }).words).toContain(
       'Holding is winning in a cut: you are 5 kg lighter, and lift 1.50 × body weight where it was 1.41.',
+    );
+  });
+
+  it('claims no numbers where strength fell faster than body weight', () => {
+    const fallen = [...held.slice(0, 2), { kg: 100, reps: [5, 5, 5], rir: 1, daysAgo: 3 }];
+    const past = aPast(
+      fallen.map((each) => aResult(row, each)),
+      { body: (date) => (date.until(TODAY, { largestUnit: 'days' }).days > 30 ? 81 : 80) },
+    );
+    expect(nextTime(row, fallen, { past }).words).toContain(
+      'Holding is winning in a cut: the same load and reps on less food.',
     );
   });
 

@@ -29,7 +29,7 @@ const judged = ({ past }: Step) => {
   return last ? boutOf(last) : null;
 };
 
-describe('over random histories', () => {
+describe('over random histories', { timeout: 600_000 }, () => {
   it('every load that is prescribed can be loaded', () => {
     always((step) => {
       const { load } = step.prescribed;

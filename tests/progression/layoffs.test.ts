@@ -52,6 +52,14 @@ describe('a lift that was left alone', () => {
     expect(told.at(-1)?.rules).toEqual(['up-after-return']);
   });
 
+  it('does not pass its old load on the way back, however easy it was', () => {
+    const next = nextTime(straight(), [
+      { kg: 100, reps: [6, 6, 6], daysAgo: 23 },
+      { kg: 95, reps: [8, 8, 8], rir: 5, daysAgo: 3, move: 'return' },
+    ]);
+    expect(next).toMatchObject({ move: 'up', kg: 100, rules: ['up-after-return'] });
+  });
+
   it('takes no bigger step on the way back than the gate allows', () => {
     // 90 kg × 5 with one left: 95 kg still gives 4.5 with 1.5 in reserve, less than 5.
     const next = nextTime(straight(), [

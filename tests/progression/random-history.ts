@@ -66,6 +66,8 @@ export interface Step {
 export const histories = fc.record({
   exercise: fc.integer({ min: 0, max: EXERCISES.length - 1 }),
   gear: fc.integer({ min: 0, max: GEARS.length - 1 }),
+  /** What is owned after ten sessions. */
+  laterGear: fc.integer({ min: 0, max: GEARS.length - 1 }),
   aim: fc.constantFrom<Aim>('cut', 'cut', 'maintain', 'build'),
   start: fc.integer({ min: 4, max: 60 }),
   body: fc.constantFrom(70, 90, null),
@@ -75,7 +77,6 @@ export type History = typeof histories extends fc.Arbitrary<infer T> ? T : never
 
 /** Plays a history, and gives every step of it. */
 export function stepsOf({ start, body, sessions, ...given }: History): readonly Step[] {
-  const gear = GEARS[given.gear] ?? aGear();
   const planned = EXERCISES[given.exercise] ?? straight();
   const free = planned.lift.loading === 'bodyweight';
   const exercise = { ...planned, start: free ? null : kilograms(start) };
@@ -87,7 +88,8 @@ export function stepsOf({ start, body, sessions, ...given }: History): readonly 
   const results: Result[] = [];
   const steps: Step[] = [];
   let daysAgo = sessions.reduce((sum, { gap }) => sum + gap, 0);
-  for (const each of sessions) {
+  for (const [at, each] of sessions.entries()) {
+    const gear = GEARS[at < 10 ? given.gear : given.laterGear] ?? aGear();
     const today = TODAY.subtract({ days: daysAgo });
     const past = aPast(results, { body: bodyOn });
     const prescribed = prescribeExercise(program, exercise, past, { today, gear });

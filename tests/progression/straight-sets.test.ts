@@ -129,4 +129,36 @@ describe('straight sets of 5–8', () => {
       '102.5 kg was too heavy last time: first reach 10 reps in set 1 at 100 kg.',
     );
   });
+
+  it('counts a load that was reached once and given up within four sessions as a failed try', () => {
+    const next = nextTime(row, [
+      { kg: 95, reps: [8, 8, 8], daysAgo: 15 },
+      { kg: 100, reps: [5, 5, 5], daysAgo: 12, move: 'up' },
+      { kg: 100, reps: [4, 4, 4], daysAgo: 9 },
+      { kg: 100, reps: [4, 4, 4], daysAgo: 6 },
+      { kg: 95, reps: [8, 8, 8], daysAgo: 3, move: 'ease' },
+    ]);
+    expect(next).toMatchObject({ move: 'hold', kg: 95, aims: [9, 8, 8] });
+    expect(next.rules).toContain('hold-after-try');
+  });
+
+  it('counts a load that was never reached as a failed try, however long it was tried', () => {
+    const tried = [21, 18, 15, 12, 9].map((daysAgo) => ({ kg: 100, reps: [4, 4, 4], daysAgo }));
+    const next = nextTime(row, [
+      { kg: 95, reps: [8, 8, 8], daysAgo: 24 },
+      ...tried,
+      { kg: 95, reps: [8, 8, 8], daysAgo: 3, move: 'ease' },
+    ]);
+    expect(next).toMatchObject({ move: 'hold', kg: 95, aims: [9, 8, 8] });
+  });
+
+  it('counts a load that was kept for long, and eased in the end, as no failed try', () => {
+    const kept = [24, 21, 18, 15, 12, 9].map((daysAgo) => ({ kg: 100, reps: [6, 6, 6], daysAgo }));
+    const next = nextTime(row, [
+      { kg: 95, reps: [8, 8, 8], daysAgo: 27 },
+      ...kept,
+      { kg: 95, reps: [8, 8, 8], daysAgo: 3, move: 'ease' },
+    ]);
+    expect(next).toMatchObject({ move: 'up', kg: 97.5 });
+  });
 });
