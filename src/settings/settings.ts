@@ -6,8 +6,6 @@ import { gearSchema } from './gear-schema.ts';
  * journal's latest, for a machine without history.
  */
 export const settingsSchema = z.object({
-  /** Id of this device, and of the machine it was made on: a copied folder gets a new one. */
-  device: z.object({ id: z.string(), machine: z.string() }).nullable().default(null),
   /** Program file of the last session, absolute. */
   program: z.string().nullable().default(null),
   bell: z.boolean().default(true),

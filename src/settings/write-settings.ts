@@ -1,5 +1,6 @@
 import { copyFileSync, existsSync, mkdirSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
+import Conf from 'conf';
 import { Refusal } from '../text/problem.ts';
 import { LAST_GOOD_NAME, readSettings, SETTINGS_NAME } from './read-settings.ts';
 import { type Settings, settingsSchema } from './settings.ts';
@@ -8,15 +9,16 @@ import { type Settings, settingsSchema } from './settings.ts';
  * Changes some settings of this machine and returns them all. What is written is read back before
  * the copy of the last good file is renewed, since a nearly full disk can cut a file short without
  * an error.
+ *
+ * This file loads `conf`, which is slow to load: import it only where a setting is written.
  */
-export async function writeSettings(folder: string, change: Partial<Settings>): Promise<Settings> {
+export function writeSettings(folder: string, change: Partial<Settings>): Settings {
   const path = join(folder, `${SETTINGS_NAME}.json`);
   const before = readSettings(folder);
   const wanted = settingsSchema.parse({ ...before.settings, ...change });
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     if (before.problem && existsSync(path)) renameSync(path, join(folder, 'settings.damaged.json'));
-    const { default: Conf } = await import('conf');
     const conf = new Conf<Settings>({
       projectName: 'holdfast',
       cwd: folder,

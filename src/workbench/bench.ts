@@ -9,6 +9,8 @@ import type { LiveSession } from './live-session.ts';
 export interface Today {
   /** `open`: a session was begun and not closed; it goes on from its own copy. */
   readonly state: 'due' | 'open' | 'done-today';
+  /** Id of the open session; null where none is open. */
+  readonly session: string | null;
   readonly prescription: Prescription;
   /** Minutes that the session is expected to take. */
   readonly minutes: number;

@@ -1,0 +1,104 @@
+import type { PrescribedExercise } from '../progression/prescription.ts';
+import { barOf } from '../training/own-pieces.ts';
+import { loadHandle } from '../training/dumbbells.ts';
+import type { Gear, PlateKind } from '../training/gear.ts';
+import { inUnit, type Mass, type Unit } from '../training/mass.ts';
+import { loadBar } from '../training/plates.ts';
+import type { Reason } from '../training/rule.ts';
+import type { Bench, Today } from '../workbench/bench.ts';
+import { ruleOf } from '../workbench/rules.ts';
+import type { TodayJson } from './today-schema.ts';
+
+type ExerciseJson = TodayJson['exercises'][number];
+
+/** What `today --json` prints. */
+export function todayJson(
+  today: Today,
+  gear: Gear,
+  reasonWords: Bench['reasonWords'],
+): TodayJson {
+  const { prescription } = today;
+  const text = (reason: Reason) => reasonWords(reason).text;
+  return {
+    schema: 1,
+    program: prescription.program,
+    day: prescription.day,
+    date: prescription.date,
+    unit: prescription.unit,
+    minutes: today.minutes,
+    state: today.state,
+    session: today.session,
+    lighter: prescription.lighter,
+    warnings: prescription.warnings.map((reason) => ({ rule: reason.rule, text: text(reason) })),
+    exercises: prescription.exercises.map((exercise) =>
+      exerciseJson(exercise, prescription.unit, gear, text),
+    ),
+  };
+}
+
+function exerciseJson(
+  exercise: PrescribedExercise,
+  unit: Unit,
+  gear: Gear,
+  text: (reason: Reason) => string,
+): ExerciseJson {
+  const { load, minis, last, counts, reserve } = exercise;
+  const side = load === null ? null : sideFor(exercise, load, gear);
+  const bar = exercise.loading === 'barbell' ? barOf(gear, exercise.bar) : undefined;
+  const isTimed = counts === 'seconds';
+  return {
+    lift: exercise.lift,
+    name: exercise.name,
+    track: exercise.track,
+    style: exercise.style,
+    load: numberIn(load, unit),
+    basis: exercise.basis,
+    system: numberIn(exercise.system, unit),
+    bar: bar ? { name: bar.name, mass: bar.mass.amount, unit: bar.mass.unit } : null,
+    plates: side && side.map(({ stamped }) => stamped.amount),
+    plate_units: side && side.map(({ stamped }) => stamped.unit),
+    per_side: exercise.perSide,
+    sets: exercise.sets.map(({ aim, range: [low, high] }) => ({
+      aim,
+      reps: isTimed ? null : [low, high],
+      seconds: isTimed ? [low, high] : null,
+      reserve: isTimed ? null : [reserve[0], reserve[1]],
+    })),
+    sets_planned: exercise.setsPlanned,
+    cluster: minis && { most_sets: minis.mostSets, rest: exercise.rest, minis_aim: minis.aim },
+    rest: exercise.rest,
+    warm_up: exercise.warmUp.map((set) => ({
+      load: inUnit(set.load, unit),
+      reps: set.reps,
+      plates: sideFor(exercise, set.load, gear)?.map(({ stamped }) => stamped.amount) ?? null,
+    })),
+    move: exercise.move,
+    why: exercise.why.map((reason) => ({
+      rule: reason.rule,
+      text: text(reason),
+      facts: reason.facts,
+      source: ruleOf(reason.rule)?.source ?? '',
+    })),
+    last: last && {
+      date: last.date,
+      load: inUnit(last.load, unit),
+      reps: [...last.counts],
+      reserve: [...last.reserves],
+    },
+  };
+}
+
+const numberIn = (mass: Mass | null, unit: Unit): number | null =>
+  mass === null ? null : inUnit(mass, unit);
+
+/** Plates of one side; null where plates do not apply. */
+function sideFor(
+  { loading, bar, step, hands }: PrescribedExercise,
+  load: Mass,
+  gear: Gear,
+): readonly PlateKind[] | null {
+  if (step !== null) return null;
+  if (loading === 'barbell') return loadBar(gear, bar, load)?.side ?? null;
+  if (loading === 'dumbbell') return loadHandle(gear, hands, load)?.side ?? null;
+  return null;
+}

@@ -1,0 +1,62 @@
+import type { PrescribedExercise, PrescribedSet, Prescription } from '../progression/prescription.ts';
+import { loadWords } from '../progression/load-words.ts';
+import { rangeText } from '../text/durations.ts';
+import type { Bench, Today } from '../workbench/bench.ts';
+import { dayWords } from '../text/day-words.ts';
+
+/** Today as plain lines, for a pipe or a terminal that cannot show screens. */
+export function todayText(today: Today, bench: Pick<Bench, 'madeUp' | 'reasonWords'>): string {
+  const { prescription, minutes, state } = today;
+  const head = [
+    prescription.program,
+    `day ${prescription.day}`,
+    dayWords(prescription.date),
+    `about ${minutes} min`,
+  ].join(' · ');
+  const standing = {
+    due: [],
+    open: ['A session is open: "holdfast train" goes on where it stopped.'],
+    'done-today': ['You have trained today; this is what comes next.'],
+  }[state];
+  const warnings = prescription.warnings.map((reason) => `! ${bench.reasonWords(reason).text}`);
+  const exercises = prescription.exercises.map((exercise) =>
+    exerciseLines(exercise, prescription, bench).join('\n'),
+  );
+  return [[head, ...standing, ...warnings].join('\n'), ...exercises].join('\n\n');
+}
+
+function exerciseLines(
+  exercise: PrescribedExercise,
+  { unit }: Prescription,
+  bench: Pick<Bench, 'madeUp' | 'reasonWords'>,
+): string[] {
+  const { load, last, warmUp } = exercise;
+  const words = (mass: typeof load) =>
+    mass === null ? 'load to be chosen' : loadWords(mass, exercise.basis, unit);
+  const madeUp = load === null ? null : bench.madeUp(exercise, load);
+  return [
+    `${exercise.name}  ${words(load)}${madeUp ? `  (${madeUp.words})` : ''}`,
+    `  ${setsText(exercise)}, ${rangeText(exercise.reserve)} in reserve, rest ${restText(exercise)}`,
+    ...(warmUp.length > 0
+      ? [`  warm-up: ${warmUp.map((set) => `${words(set.load)} × ${set.reps}`).join(', ')}`]
+      : []),
+    ...(last
+      ? [`  last time, ${dayWords(last.date)}: ${words(last.load)} × ${last.counts.join(', ')}`]
+      : []),
+    ...exercise.why.map((reason) => `  ${exercise.move}: ${bench.reasonWords(reason).text}`),
+  ];
+}
+
+function setsText({ sets, minis, counts, perSide }: PrescribedExercise): string {
+  const each = counts === 'seconds' ? 's' : 'reps';
+  const side = perSide ? ' a side' : '';
+  if (minis) return `cluster: lead ${aims(sets)} ${each}${side}, then up to ${minis.mostSets - 1} × ${minis.aim}`;
+  return `${sets.length} ${sets.length === 1 ? 'set' : 'sets'}: ${aims(sets)} ${each}${side}`;
+}
+
+const aims = (sets: readonly PrescribedSet[]): string => sets.map(({ aim }) => aim).join(', ');
+
+const restText = ({ rest }: PrescribedExercise): string =>
+  rest.from >= 60 && rest.from % 60 === 0 && rest.to % 60 === 0
+    ? `${rangeText([rest.from / 60, rest.to / 60])} min`
+    : `${rangeText([rest.from, rest.to])} s`;

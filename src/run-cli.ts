@@ -1,0 +1,38 @@
+import { environment } from './terminal/environment.ts';
+import type { Ports } from './workbench/ports.ts';
+
+/**
+ * Runs the command line on these ports and leaves the exit status to the process, so that what is
+ * still on its way to a pipe arrives.
+ */
+export async function runCli(ports: Ports, argv: readonly string[]): Promise<void> {
+  // Ink, its colour library and React read these once, when they are imported.
+  for (const [name, value] of Object.entries(
+    environment({
+      env: process.env,
+      argv,
+      stdinIsTerminal: ports.stdin.isTTY === true,
+      stdoutIsTerminal: ports.stdout.isTTY === true,
+    }).variables,
+  )) {
+    if (value === undefined) delete process.env[name];
+    else process.env[name] = value;
+  }
+  ports.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    // A reader that has seen enough, as in `holdfast history | head -1`, is no error.
+    if (error.code !== 'EPIPE') {
+      process.stderr.write(`Nothing could be written: ${error.code}.\n`);
+      process.exitCode = 2;
+    }
+  });
+  try {
+    const { main } = await import('./commands/main.ts');
+    const status = await main(ports, argv);
+    process.exitCode ||= status;
+  } catch (error) {
+    process.stderr.write(
+      `holdfast met an error of its own: ${(error as Error).message} Every set it showed as saved is on disk. Please report it with what you did last.\n`,
+    );
+    process.exitCode = 70;
+  }
+}

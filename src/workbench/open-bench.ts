@@ -1,0 +1,152 @@
+import { prescribeExercise } from '../progression/prescribe-exercise.ts';
+import { alternativesFor, withLift } from '../progression/alternatives.ts';
+import { offerAfterSet } from '../progression/offer-after-set.ts';
+import type { PrescribedExercise } from '../progression/prescription.ts';
+import { rackFor } from '../progression/rack.ts';
+import type { Settings } from '../settings/settings.ts';
+import { type Problem, Refusal } from '../text/problem.ts';
+import type { Mass, Unit } from '../training/mass.ts';
+import type { Reason } from '../training/rule.ts';
+import type { Bench, Choices, NearLoads, Offer } from './bench.ts';
+import type { LiveSession } from './live-session.ts';
+import { madeUp, plateChangeWords } from './made-up.ts';
+import type { Workbench } from './open-workbench.ts';
+import { plannedExercise } from './planned-exercise.ts';
+import { reasonWords } from './reason-words.ts';
+import { runSession } from './run-session.ts';
+import { sessionReview } from './session-review.ts';
+import { openSessionOf, todayOf } from './today.ts';
+
+/** Lifts offered in place of one; more is no help to someone out of breath. */
+const ALTERNATIVES = 8;
+
+/** Writes settings of this machine. Given from outside, since what writes them is slow to load. */
+export type KeepSettings = (change: Partial<Settings>) => Settings;
+
+/** What the screens ask, answered by this workbench. */
+export function openBench(workbench: Workbench, keepSettings: KeepSettings): Bench {
+  const { ports } = workbench;
+  let live: LiveSession | null = null;
+  let settings = workbench.settings().settings;
+  const history = () => workbench.journal().history();
+  const bodyMass = () => history().bodyMassOn(workbench.today());
+  const unit = (): Unit => live?.state().prescription.unit ?? workbench.program().unit;
+  const anew = (
+    exercise: PrescribedExercise,
+    change?: Parameters<typeof prescribeExercise>[4],
+  ): PrescribedExercise => {
+    const program = workbench.program();
+    const planned = plannedExercise(exercise, program);
+    return prescribeExercise(program, planned, history(), workbench.circumstances(), change);
+  };
+  const withLoad = (exercise: PrescribedExercise, load: Mass) =>
+    anew(exercise, { change: { kind: 'load', load } });
+
+  return {
+    today: (day) => todayOf(workbench, day ?? null),
+    begin: (day) =>
+      orProblem(() => {
+        live = runSession(openWriter(workbench, day ?? null, keepSettings), ports.clock.read);
+        return live;
+      }),
+    live: () => live,
+    madeUp: (exercise, load) => madeUp(exercise, load, workbench.gear()),
+    plateChange: (exercise, from, to) => plateChangeWords(exercise, from, to, workbench.gear()),
+    alternatives: (exercise) => {
+      const program = workbench.program();
+      const planned = plannedExercise(exercise, program);
+      return alternativesFor(planned, program.lifts, workbench.gear())
+        .slice(0, ALTERNATIVES)
+        .map((lift) =>
+          prescribeExercise(
+            program,
+            withLift(planned, lift),
+            history(),
+            workbench.circumstances(),
+          ),
+        );
+    },
+    withLoad,
+    lighter: (exercise) => {
+      const lighter = anew(exercise, { change: { kind: 'lighter' } });
+      const isLighter = (lighter.load ?? 0) < (exercise.load ?? Number.POSITIVE_INFINITY);
+      return lighter.load !== null && isLighter ? lighter : null;
+    },
+    offer: (index) => {
+      const exercise = live?.state().exercises[index];
+      if (!exercise) return null;
+      const offer = offerAfterSet(
+        exercise.prescribed,
+        exercise.done.slice(exercise.doneBeforeChange),
+        workbench.gear(),
+        bodyMass(),
+      );
+      return offer && offered(withLoad(exercise.prescribed, offer.load), offer.reason);
+    },
+    nearestLoads: (exercise, wish) => nearLoads(exercise, wish),
+    reasonWords: (reason) => reasonWords(reason, unit()),
+    review: () => {
+      const session = live?.state();
+      if (!session) return { effectiveReps: null, clusters: null, bests: [], next: [] };
+      return sessionReview(session, {
+        history: history(),
+        program: workbench.program(),
+        circumstances: workbench.circumstances(),
+        now: ports.clock.read(),
+        sentence: (reason) => reasonWords(reason, unit()).text,
+      });
+    },
+    choices: () => choicesOf(settings),
+    keep: (choices) => {
+      const kept = orProblem(() => keepSettings(choices));
+      if (isProblem(kept)) return kept;
+      settings = kept;
+      return null;
+    },
+  };
+
+  function nearLoads(exercise: PrescribedExercise, wish: Mass): NearLoads {
+    const { loads } = rackFor(exercise, workbench.gear(), bodyMass());
+    const [below, above] = [loads.atOrBelow(wish), loads.atOrAbove(wish)];
+    return below === wish
+      ? { below: null, exact: wish, above: null }
+      : { below, exact: null, above };
+  }
+
+  function offered(by: PrescribedExercise, reason: Reason): Offer {
+    return { by, words: reasonWords(reason, unit()).text };
+  }
+}
+
+function openWriter(workbench: Workbench, day: string | null, keepSettings: KeepSettings) {
+  const journal = workbench.journal();
+  const open = openSessionOf(workbench);
+  if (open) return journal.resumeSession(open.session);
+  const { prescription } = todayOf(workbench, day);
+  // From now on the lifter's own copy of a shipped program is what is read and edited.
+  const program = workbench.ownProgramPath();
+  const writer = journal.beginSession(prescription);
+  if (workbench.settings().settings.program !== program) keepSettings({ program });
+  return writer;
+}
+
+const choicesOf = ({
+  bell,
+  flash,
+  speech,
+  notification,
+  taps,
+  theme,
+  cautions,
+}: Settings): Choices => ({ bell, flash, speech, notification, taps, theme, cautions });
+
+const isProblem = (value: object): value is Problem => 'what' in value;
+
+function orProblem<T extends object>(act: () => T): T | Problem {
+  try {
+    return act();
+  } catch (error) {
+    if (error instanceof Refusal) return error.problems[0] ?? { what: error.message };
+    throw error;
+  }
+}

@@ -1,0 +1,98 @@
+import { bestShown } from '../cut/shown-strength.ts';
+import type { History } from '../journal/history.ts';
+import type { Program } from '../program/program.ts';
+import { loadWords } from '../progression/load-words.ts';
+import type { Circumstances, Past, Result } from '../progression/past.ts';
+import { prescribe } from '../progression/prescribe.ts';
+import { prescribeExercise } from '../progression/prescribe-exercise.ts';
+import type { PrescribedExercise } from '../progression/prescription.ts';
+import { worksOf } from '../session/done-sets.ts';
+import { resultsOf } from '../session/results.ts';
+import type { SessionState } from '../session/state.ts';
+import { summaryOf } from '../session/summary.ts';
+import { clusterEffectiveReps, reserveOf } from '../training/effort.ts';
+import { type Mass, massText, type Unit } from '../training/mass.ts';
+import type { Reading } from '../training/reading.ts';
+import type { Reason } from '../training/rule.ts';
+import type { SessionReview } from './bench.ts';
+import { plannedExercise } from './planned-exercise.ts';
+
+export interface ReviewSources {
+  /** Once the session is part of it. */
+  readonly history: History;
+  readonly program: Program;
+  readonly circumstances: Circumstances;
+  readonly now: Reading;
+  readonly sentence: (reason: Reason) => string;
+}
+
+/** What a finished session came to, and what the next one will ask for. */
+export function sessionReview(session: SessionState, sources: ReviewSources): SessionReview {
+  const { history, now } = sources;
+  const results = resultsOf(session);
+  const before: Past = {
+    ...history,
+    results: history.results.filter((result) => result.session !== session.session),
+  };
+  return {
+    effectiveReps: clusterReps(results),
+    clusters: summaryOf(session, now).clusters,
+    bests: results.flatMap((result) => best(result, before, session.prescription.unit)),
+    next: nextTime(session, sources),
+  };
+}
+
+function clusterReps(results: readonly Result[]): number | null {
+  const clusters = results.filter(({ exercise }) => exercise.minis && exercise.counts === 'reps');
+  if (clusters.length === 0) return null;
+  return clusters.reduce((sum, { sets: [lead, ...minis], exercise }) => {
+    if (!lead) return sum;
+    const { reserve } = reserveOf(lead.reserve, exercise.reserve);
+    return (
+      sum +
+      clusterEffectiveReps(
+        { reps: lead.count, reserve },
+        minis.map(({ count }) => count),
+      )
+    );
+  }, 0);
+}
+
+/** A sentence where the session holds the best estimate of its track so far; none the first time. */
+function best(result: Result, before: Past, unit: Unit): string[] {
+  const now = bestShown(result, before.bodyMassOn);
+  const earlier = before.results
+    .filter(({ exercise }) => exercise.track === result.exercise.track)
+    .map((each) => bestShown(each, before.bodyMassOn) ?? 0);
+  const most = Math.max(0, ...earlier);
+  if (now === null || most === 0 || now <= most) return [];
+  const words = (estimate: number) => massText(estimate as Mass, unit, 1);
+  return [`${result.exercise.name}: best estimate so far, ${words(now)} for one rep (was ${words(most)}).`];
+}
+
+function nextTime(session: SessionState, sources: ReviewSources): SessionReview['next'] {
+  const { history, program, sentence } = sources;
+  const { day, unit } = session.prescription;
+  const circumstances = {
+    ...sources.circumstances,
+    today: sources.circumstances.today.add({ days: daysToSameDay(program) }),
+  };
+  const planned = program.days.find(({ name }) => name === day);
+  const due = planned ? prescribe(program, planned, history, circumstances).exercises : [];
+  return session.exercises.flatMap(worksOf).map(({ prescribed }) => {
+    const next =
+      due.find(({ track }) => track === prescribed.track) ??
+      prescribeExercise(program, plannedExercise(prescribed, program), history, circumstances);
+    return { name: next.name, plan: planWords(next, unit), why: next.why.map(sentence).join(' ') };
+  });
+}
+
+const daysToSameDay = ({ days, daysPerWeek }: Program): number =>
+  Math.max(1, Math.round((days.length * 7) / daysPerWeek));
+
+function planWords({ load, basis, sets, minis, counts }: PrescribedExercise, unit: Unit): string {
+  const aims = sets.map(({ aim }) => aim).join(', ');
+  const each = counts === 'seconds' ? 's' : 'reps';
+  const words = load === null ? 'load to be chosen' : loadWords(load, basis, unit);
+  return minis ? `${words} · lead ${aims} ${each}, minis ${minis.aim}` : `${words} · ${aims} ${each}`;
+}

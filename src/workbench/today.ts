@@ -1,0 +1,72 @@
+import type { OpenSession } from '../journal/history.ts';
+import type { Day, Program } from '../program/program.ts';
+import { dueDay } from '../progression/due-day.ts';
+import { prescribe } from '../progression/prescribe.ts';
+import type { Prescription } from '../progression/prescription.ts';
+import { nearestKey } from '../text/nearest.ts';
+import { Refusal } from '../text/problem.ts';
+import type { Today } from './bench.ts';
+import type { Workbench } from './open-workbench.ts';
+import { sessionMinutes } from './session-minutes.ts';
+
+/**
+ * What today asks for: the session that is open, else the day named, else the day that is due.
+ * @throws Refusal when the program has no day of that name, or cannot be read.
+ */
+export function todayOf(workbench: Workbench, dayName: string | null): Today {
+  const history = workbench.journal().history();
+  const open = openSessionOf(workbench);
+  if (open) {
+    const { prescription } = open.state;
+    return {
+      state: 'open',
+      session: open.session,
+      prescription,
+      minutes: sessionMinutes(prescription, history),
+      days: [prescription.day],
+    };
+  }
+  const program = workbench.program();
+  const prescription = prescriptionFor(workbench, program, dayName);
+  const date = workbench.today();
+  return {
+    state: history.sessions.some((done) => done.setsDone > 0 && done.date.equals(date))
+      ? 'done-today'
+      : 'due',
+    session: null,
+    prescription,
+    minutes: sessionMinutes(prescription, history),
+    days: program.days.map(({ name }) => name),
+  };
+}
+
+/** The session to go on with: the latest that is open and was fully understood. */
+export function openSessionOf(workbench: Workbench): OpenSession | null {
+  return workbench.journal().history().open.at(-1) ?? null;
+}
+
+function prescriptionFor(
+  workbench: Workbench,
+  program: Program,
+  dayName: string | null,
+): Prescription {
+  const history = workbench.journal().history();
+  const circumstances = workbench.circumstances();
+  if (dayName !== null) return prescribe(program, dayNamed(program, dayName), history, circumstances);
+  const due = dueDay(program, history, circumstances.today);
+  const prescription = prescribe(program, due.day, history, circumstances);
+  return due.rest
+    ? { ...prescription, warnings: [due.rest, ...prescription.warnings] }
+    : prescription;
+}
+
+function dayNamed({ days, name: program }: Program, name: string): Day {
+  const found = days.find((day) => day.name.toLowerCase() === name.toLowerCase());
+  if (found) return found;
+  const names = days.map((day) => day.name);
+  const near = nearestKey(name, names);
+  throw new Refusal({
+    what: `"${program}" has no day "${name}".`,
+    fix: near ? `Did you mean "${near}"?` : `Its days: ${names.join(', ')}.`,
+  });
+}

@@ -1,0 +1,43 @@
+/**
+ * The program with a clock and a disk that obey a test. Built beside the real one and never
+ * packed. Orders come as JSON lines over the socket named by HOLDFAST_DRIVEN; each is answered
+ * with one line once it has been carried out.
+ */
+import { createConnection } from 'node:net';
+import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
+import { systemPorts } from '../../src/workbench/system-ports.ts';
+import { runCli } from '../../src/run-cli.ts';
+import { DrivenClock } from './driven-clock.ts';
+import { DrivenFiles } from './driven-files.ts';
+import type { Order } from './order.ts';
+
+const { HOLDFAST_DRIVEN: socketPath, HOLDFAST_DRIVEN_WALL: wall, HOLDFAST_DRIVEN_ZONE: zone } =
+  process.env;
+if (!socketPath) throw new Error('HOLDFAST_DRIVEN names the socket that orders come from.');
+
+const clock = new DrivenClock(Number(wall), Number(zone ?? 0));
+const shippedPrograms = fileURLToPath(new URL('../../programs/', import.meta.url));
+const real = systemPorts(shippedPrograms);
+const files = new DrivenFiles(real.files);
+
+const carryOut: { readonly [K in Order['do']]: (order: Extract<Order, { do: K }>) => void } = {
+  pass: ({ ms }) => clock.pass(ms),
+  sleep: ({ ms }) => clock.sleep(ms),
+  'set-wall': ({ by }) => clock.setWallBy(by),
+  'set-zone': ({ minutes }) => clock.setZone(minutes),
+  fail: ({ code, after }) => files.failAfter(after, code),
+  mend: () => files.mend(),
+};
+
+const socket = createConnection(socketPath);
+// The test's socket must not keep a program alive that has ended.
+socket.unref();
+createInterface({ input: socket }).on('line', (line) => {
+  const order = JSON.parse(line) as Order;
+  (carryOut[order.do] as (order: Order) => void)(order);
+  // Give the screen its turn before the test looks at it.
+  setImmediate(() => socket.write('done\n'));
+});
+
+await runCli({ ...real, clock, files }, process.argv.slice(2));
