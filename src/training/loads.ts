@@ -21,6 +21,7 @@ import {
   platesOf,
   singlesOf,
 } from './own-pieces.ts';
+import { perGear } from './per-gear.ts';
 import { type Piece, pieceSums } from './piece-sums.ts';
 
 /** The loads that can be made for a lift. There is always at least one. */
@@ -47,21 +48,16 @@ export interface LoadNeed {
   readonly stack?: string | null;
 }
 
-const known = new WeakMap<Gear, Map<string, Loads>>();
-
 /**
  * The loads that can be made with what the lifter owns, exact. The load of a body weight lift is
  * its setting: 0, plates on the belt, or the assistance of bands as a negative mass. Where the
  * gear holds nothing for the lift (no such bar, no dumbbells), loads go by the gear's free step.
  */
-export function loadsFor(gear: Gear, need: LoadNeed): Loads {
-  const ofGear = known.get(gear) ?? new Map<string, Loads>();
-  known.set(gear, ofGear);
-  const key = JSON.stringify([need.loading, need.hands, need.bar, need.step, need.stack ?? null]);
-  const loads = ofGear.get(key) ?? madeFor(gear, need);
-  ofGear.set(key, loads);
-  return loads;
-}
+export const loadsFor: (gear: Gear, need: LoadNeed) => Loads = perGear(
+  madeFor,
+  ({ loading, hands, bar, step, stack }) =>
+    JSON.stringify([loading, hands, bar, step, stack ?? null]),
+);
 
 function madeFor(gear: Gear, need: LoadNeed): Loads {
   const owned = need.step === null ? MADE_BY[need.loading](gear, need) : [];

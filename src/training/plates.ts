@@ -2,6 +2,7 @@ import type { Bar, Gear, PlateKind } from './gear.ts';
 import { loadsFor } from './loads.ts';
 import { type Mass, massOf, minus } from './mass.ts';
 import { barOf, emptyMass, pairsOf, plateQuantity, platesOf } from './own-pieces.ts';
+import { perGear } from './per-gear.ts';
 import { pieceSums } from './piece-sums.ts';
 
 /** A bar and what is on it. */
@@ -31,6 +32,14 @@ export function loadBar(
   return side && { bar, side, total };
 }
 
+const pairSums = perGear(
+  (gear, bars: 1 | 2) => {
+    const kinds = platesOf(gear);
+    return { kinds, sums: pieceSums(pairsOf(kinds, bars)) };
+  },
+  (bars) => `${bars}`,
+);
+
 /** One side's plates for both sides of so many bars to weigh `plates`; null where that cannot be made. */
 export function sideFor(
   gear: Gear,
@@ -39,8 +48,8 @@ export function sideFor(
   from: readonly PlateKind[],
 ): readonly PlateKind[] | null {
   if (plates < 0) return null;
-  const kinds = platesOf(gear);
-  const sides = pieceSums(pairsOf(kinds, bars))
+  const { kinds, sums } = pairSums(gear, bars);
+  const sides = sums
     .fewest(plates)
     .map((counts) => counts.flatMap((count, at) => Array<PlateKind>(count).fill(kinds[at]!)));
   return sides.sort((a, b) => handled(from, a) - handled(from, b) || heavierFirst(a, b))[0] ?? null;
