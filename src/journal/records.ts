@@ -1,5 +1,5 @@
 import type { Decision } from '../progression/past.ts';
-import type { SessionEvent, Stamp } from '../session/events.ts';
+import type { SessionEvent, SessionFact, Stamp } from '../session/events.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Mass } from '../training/mass.ts';
 
@@ -11,10 +11,16 @@ export type LooseFact =
   | { readonly type: 'gear-set'; readonly gear: Gear }
   /** The event, set or session named by `of` never happened. */
   | { readonly type: 'deleted'; readonly of: string }
-  /** This device goes on with a session that another one opened, in its own file. */
-  | { readonly type: 'session-taken-over'; readonly session: string };
+  /** This device goes on with a session that another one opened, in its own file. `after`: the last event of the session that it had read. */
+  | { readonly type: 'session-taken-over'; readonly session: string; readonly after: string };
 
 export type LooseEvent = LooseFact & Stamp;
 
 /** Any line of a journal file. */
 export type JournalEvent = SessionEvent | LooseEvent;
+
+/** Corrections of sets and undos, written after their session was closed. */
+export type Correction = Extract<
+  SessionFact,
+  { readonly type: 'set-amended' | 'sets-confirmed' | 'undone' }
+>;

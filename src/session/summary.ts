@@ -1,4 +1,5 @@
 import { elapsedMs, type Reading } from '../training/reading.ts';
+import { exerciseSeconds } from '../training/set-clock.ts';
 import { worksOf } from './done-sets.ts';
 import { isCluster } from './next-set.ts';
 import { setsAsked, setsCountedIn } from './session-done.ts';
@@ -21,9 +22,8 @@ export interface ClusterTime {
   readonly asStraight: number;
 }
 
-/** Seconds a rep takes, and a full rest (Marshall 2012, J Sci Med Sport 15(2):153–158). */
-const SECONDS_PER_REP = 3;
-const FULL_REST_SECONDS = 180;
+/** A full rest, in seconds (Marshall 2012, J Sci Med Sport 15(2):153–158). */
+const FULL_REST = { from: 180, to: 180 };
 
 export function summaryOf(state: SessionState, now: Reading): SessionSummary {
   return {
@@ -60,8 +60,11 @@ function spentOn({ done }: LiftWork): number {
   return elapsedMs(lead.startedAt ?? lead.at, last.at) / 1000;
 }
 
-function asStraight({ done }: LiftWork): number {
-  const reps = done.reduce((sum, { count }) => sum + count, 0);
-  const sets = Math.ceil(reps / Math.max(1, done[0]?.count ?? 1));
-  return reps * SECONDS_PER_REP + (sets - 1) * FULL_REST_SECONDS;
+function asStraight({ done, prescribed: { counts, perSide } }: LiftWork): number {
+  const lead = Math.max(1, done[0]?.count ?? 1);
+  const sets: number[] = [];
+  for (let left = done.reduce((sum, { count }) => sum + count, 0); left > 0; left -= lead) {
+    sets.push(Math.min(left, lead));
+  }
+  return exerciseSeconds({ counts, sets, rest: FULL_REST, perSide, warmUps: 0 });
 }

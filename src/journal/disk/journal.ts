@@ -1,0 +1,71 @@
+import type { Prescription } from '../../progression/prescription.ts';
+import type { SessionFact } from '../../session/events.ts';
+import type { SessionState } from '../../session/state.ts';
+import type { Problem } from '../../text/problem.ts';
+import type { Reading } from '../../training/reading.ts';
+import type { History } from '../history.ts';
+import type { Correction, JournalEvent, LooseFact } from '../records.ts';
+import type { Device } from './device.ts';
+import type { Files } from './files.ts';
+
+/** The time, as far as the journal needs it. */
+export interface JournalClock {
+  readonly read: () => Reading;
+  /** Minutes that local time is ahead of UTC at an instant. */
+  readonly zone: (wall: number) => number;
+}
+
+export interface JournalSetting {
+  readonly dataDir: string;
+  readonly stateDir: string;
+  readonly configDir: string;
+  readonly files: Files;
+  readonly clock: JournalClock;
+  readonly device: Device;
+}
+
+/** A session that this process writes. */
+export interface SessionWriter {
+  readonly session: string;
+  /** As of what is on disk. */
+  readonly state: () => SessionState;
+  /**
+   * Writes the facts of one command at once; gives the new state once they are on disk.
+   * @param at the instant they were decided with
+   * @throws Refusal when they could not be saved: then none of them count, here or on disk.
+   */
+  readonly write: (facts: readonly SessionFact[], at: Reading) => SessionState;
+  readonly close: () => void;
+}
+
+/** What can be recorded outside a running session. */
+export type Recordable = Exclude<LooseFact, { type: 'session-taken-over' }> | Correction;
+
+/** A session from elsewhere, whole. */
+export interface SessionToImport {
+  readonly start: number;
+  readonly zone: number;
+  readonly facts: readonly SessionFact[];
+}
+
+/** The lifter's data on disk. Every function that writes returns once it is on disk, or throws a Refusal. */
+export interface Journal {
+  /** Read once, and kept in step with what this process writes. */
+  readonly history: () => History;
+  /** Forgets what was read, for what other devices or processes wrote since. */
+  readonly reload: () => void;
+  /** Opens a new session; takes the lock. */
+  readonly beginSession: (prescription: Prescription) => SessionWriter;
+  /** Goes on with an open session, taking it over from another device where need be; takes the lock. */
+  readonly resumeSession: (session: string) => SessionWriter;
+  /** Writes into this device's file of the day; gives the event. */
+  readonly record: (fact: Recordable) => JournalEvent;
+  readonly importSession: (session: SessionToImport) => void;
+  /** Events with the ids they had elsewhere; those of one file together. */
+  readonly importEvents: (events: readonly JournalEvent[]) => void;
+  /** Cuts half-written ends off this device's files; says what it did. Takes the lock. */
+  readonly repair: () => readonly string[];
+  readonly lock: () => boolean;
+  readonly release: () => void;
+  readonly problems: () => readonly Problem[];
+}

@@ -1,0 +1,118 @@
+import { createHash } from 'node:crypto';
+import { join } from 'node:path';
+import { Refusal } from '../../text/problem.ts';
+import { quietly, writeNewFile } from './append-file.ts';
+import type { Device } from './device.ts';
+import { codeOf, onDisk } from './disk-trouble.ts';
+import type { Files } from './files.ts';
+
+/** The process that holds a lock. */
+interface Holder {
+  readonly pid: number;
+  readonly boot: string | null;
+  readonly start: string | null;
+}
+
+/** One process at a time writes sessions into a data folder. */
+export interface Lock {
+  readonly isHeld: () => boolean;
+  /** Takes the lock where it is free or its holder is gone; false where another process has it. */
+  readonly take: () => boolean;
+  /** @throws Refusal where another process has it. */
+  readonly demand: () => void;
+  readonly release: () => void;
+}
+
+/**
+ * The lock of a data folder, kept in the local state folder: in the data it would travel to other
+ * devices, where its process is always "gone". It is stale as soon as its process is.
+ */
+export function lockFor(files: Files, stateDir: string, dataDir: string, device: Device): Lock {
+  let found: string | null = null;
+  const key = (): string => {
+    found ??= createHash('sha256').update(files.realPath(dataDir)).digest('hex').slice(0, 16);
+    return found;
+  };
+  const lockPath = (): string => join(stateDir, `${key()}.lock`);
+  const isGone = (holder: Holder | null): boolean => holder === null || !runs(holder, device);
+  let isHeld = false;
+
+  const grab = (name: string): boolean => {
+    const own = `${key()}.${device.random(8)}`;
+    const { pid, boot } = device;
+    const text = JSON.stringify({ pid, boot, start: device.startOf(pid) } satisfies Holder);
+    writeNewFile(files, stateDir, own, new TextEncoder().encode(text));
+    try {
+      // Linked, so that nobody ever sees a lock without its holder in it.
+      files.link(join(stateDir, own), name);
+      return true;
+    } catch (error) {
+      if (codeOf(error) === 'EEXIST') return false;
+      throw error;
+    } finally {
+      quietly(() => files.remove(join(stateDir, own)));
+    }
+  };
+
+  /** Only who holds this second lock may remove a stale one: else two could each take the other's. */
+  const takeFromGone = (): boolean => {
+    const path = lockPath();
+    const guard = `${path}.stale`;
+    if (!grab(guard)) {
+      if (isGone(readHolder(files, guard))) files.remove(guard);
+      if (!grab(guard)) return false;
+    }
+    try {
+      if (!isGone(readHolder(files, path))) return false;
+      if (files.read(path)) files.remove(path);
+      return grab(path);
+    } finally {
+      quietly(() => files.remove(guard));
+    }
+  };
+
+  const take = (): boolean => {
+    isHeld ||= onDisk(`No lock could be made in ${stateDir}`, () => {
+      const path = lockPath();
+      return grab(path) || (isGone(readHolder(files, path)) && takeFromGone());
+    });
+    return isHeld;
+  };
+
+  return {
+    isHeld: () => isHeld,
+    take,
+    demand: () => {
+      if (take()) return;
+      const holder = readHolder(files, lockPath());
+      throw new Refusal({
+        what: `Another holdfast is at work on ${dataDir}${holder ? ` (process ${holder.pid})` : ''}.`,
+        fix: 'Go on there, or end it first.',
+      });
+    },
+    release: () => {
+      if (!isHeld) return;
+      isHeld = false;
+      // One left behind is stale when this process has ended.
+      quietly(() => files.remove(lockPath()));
+    },
+  };
+}
+
+function readHolder(files: Files, path: string): Holder | null {
+  const bytes = files.read(path);
+  if (!bytes) return null;
+  try {
+    const holder = JSON.parse(new TextDecoder().decode(bytes));
+    return Number.isInteger(holder?.pid) ? holder : null;
+  } catch {
+    // A power cut can leave an empty file; nobody who runs wrote it.
+    return null;
+  }
+}
+
+function runs({ pid, boot, start }: Holder, device: Device): boolean {
+  if (boot !== device.boot) return false;
+  const now = device.startOf(pid);
+  return now !== null && (now === '' || !start || now === start);
+}

@@ -1,0 +1,131 @@
+import type { Damage, JournalFile } from './journal-file.ts';
+import { fileOf, type JournalLine, sequenceOf } from './line-codec.ts';
+import type { JournalEvent } from './records.ts';
+
+/** The events of one file id, wherever they were found. */
+export interface EventGroup {
+  /** Id of the file that they were first written to. */
+  readonly id: string;
+  /** In order of their sequence number, each once. */
+  readonly events: readonly JournalEvent[];
+  /** Some of it was not understood, or is missing. */
+  readonly foreign: boolean;
+  /** Events before the last are in no file. */
+  readonly hasHole: boolean;
+  /** Path of the file where the last event stands. */
+  readonly name: string;
+  /** This device made that file. */
+  readonly own: boolean;
+}
+
+interface Found {
+  readonly bySequence: Map<number, { readonly line: JournalLine; readonly file: JournalFile }>;
+  isDamaged: boolean;
+}
+
+/**
+ * Puts the events of all files together by the file that they were first written to. The same
+ * event met twice (in copies that a syncer left, or an import) counts once; holes are reported.
+ */
+export function eventGroups(files: readonly JournalFile[]): {
+  readonly groups: readonly EventGroup[];
+  /** Ids that lines of a newer version speak of. */
+  readonly namedByNewer: ReadonlySet<string>;
+  readonly damages: readonly Damage[];
+} {
+  const found = new Map<string, Found>();
+  const namedByNewer = new Set<string>();
+  for (const file of files) {
+    const ids = new Set<string>();
+    for (const line of file.lines) {
+      if (line.kind === 'damaged') continue;
+      if (line.kind === 'newer') for (const name of line.names) namedByNewer.add(name);
+      const id = line.kind === 'event' ? line.event.id : line.id;
+      ids.add(fileOf(id));
+      put(found, id, line, file);
+    }
+    // Which events a damaged line held cannot be known, so it counts against every id in its file.
+    if (!file.lines.some(({ kind }) => kind === 'damaged')) continue;
+    for (const id of ids) {
+      const group = found.get(id);
+      if (group) group.isDamaged = true;
+    }
+  }
+  const groups = [...found].map(([id, each]) => groupOf(id, each)).filter((each) => each !== null);
+  return {
+    groups,
+    namedByNewer,
+    damages: [...files.flatMap(damagesOf), ...groups.flatMap(holesOf)],
+  };
+}
+
+function put(found: Map<string, Found>, id: string, line: JournalLine, file: JournalFile): void {
+  const group = found.get(fileOf(id)) ?? { bySequence: new Map(), isDamaged: false };
+  found.set(fileOf(id), group);
+  if (!group.bySequence.has(sequenceOf(id))) group.bySequence.set(sequenceOf(id), { line, file });
+}
+
+function groupOf(id: string, { bySequence, isDamaged }: Found): EventGroup | null {
+  const inOrder = [...bySequence].sort(([a], [b]) => a - b);
+  const last = inOrder.at(-1);
+  if (!last) return null;
+  const events = inOrder.flatMap(([, { line }]) => (line.kind === 'event' ? [line.event] : []));
+  const isWhole = events.length === last[0] + 1;
+  const hasHole = !isDamaged && bySequence.size <= last[0];
+  const { name, own } = last[1].file;
+  return { id, events, foreign: isDamaged || !isWhole, hasHole, name, own };
+}
+
+function damagesOf({ name: file, lines, tail }: JournalFile): Damage[] {
+  const damages: Damage[] = [];
+  const damaged = lines.flatMap(({ kind }, at) => (kind === 'damaged' ? [at + 1] : []));
+  const newer = lines.filter(({ kind }) => kind === 'newer').length;
+  if (tail > 0) {
+    damages.push({
+      file,
+      kind: 'tail',
+      problem: {
+        what: `${file} ends in a line that was not written whole.`,
+        why: 'That happens when the power goes while it is being saved; what was shown as saved stands before it.',
+      },
+    });
+  }
+  if (damaged.length > 0) {
+    damages.push({
+      file,
+      kind: 'damaged',
+      problem: {
+        what: `${file} has ${damaged.length === 1 ? 'a damaged line' : 'damaged lines'}: ${damaged.slice(0, 5).join(', ')}.`,
+        why: 'It is left as it is, and its session moves no load.',
+        fix: 'Bring the file back from a backup if you have one.',
+      },
+    });
+  }
+  if (newer > 0) {
+    damages.push({
+      file,
+      kind: 'newer',
+      problem: {
+        what: `${file} was written by a newer version of holdfast.`,
+        why: 'What this version does not understand is kept and skipped, and its session moves no load.',
+        fix: 'Update holdfast on this device.',
+      },
+    });
+  }
+  return damages;
+}
+
+function holesOf({ hasHole, name: file }: EventGroup): Damage[] {
+  return hasHole
+    ? [
+        {
+          file,
+          kind: 'missing',
+          problem: {
+            what: `${file}: some events before the last are missing.`,
+            fix: 'If another device keeps this folder too, let it finish copying.',
+          },
+        },
+      ]
+    : [];
+}

@@ -1,0 +1,40 @@
+import type { Temporal } from 'temporal-polyfill';
+import type { Past } from '../progression/past.ts';
+import type { SessionState } from '../session/state.ts';
+import type { Gear } from '../training/gear.ts';
+import type { Mass } from '../training/mass.ts';
+import type { Damage } from './journal-file.ts';
+import type { JournalEvent } from './records.ts';
+
+export interface WeighIn {
+  /** Id of its event. */
+  readonly id: string;
+  readonly date: Temporal.PlainDate;
+  readonly mass: Mass;
+}
+
+/** A session that was opened and neither closed nor discarded. */
+export interface OpenSession {
+  readonly session: string;
+  readonly state: SessionState;
+  /** This device wrote to it last, so it can go on without taking over. */
+  readonly own: boolean;
+  readonly foreign: boolean;
+  /** Path of that file below the data folder. */
+  readonly file: string;
+}
+
+/** Everything that the journal holds, each event once, corrections applied. */
+export interface History extends Past {
+  /** In order of date, then of being written. */
+  readonly weighIns: readonly WeighIn[];
+  /** As last set on any device; null where it never was. */
+  readonly gear: Gear | null;
+  /** In order of their start. They are not among the sessions and results. */
+  readonly open: readonly OpenSession[];
+  /** The sessions that were closed, with their sets and the ids of these, in the order of `sessions`. */
+  readonly closed: readonly SessionState[];
+  readonly unreadable: readonly Damage[];
+  /** Every event as it stands in the files, each once. */
+  readonly events: readonly JournalEvent[];
+}

@@ -1,0 +1,82 @@
+import { readEvent } from './event-shape.ts';
+import type { JournalEvent } from './records.ts';
+
+/** The version that this program writes; a line of a newer one is kept and skipped. */
+export const LINE_VERSION = 1;
+
+/** CRC-32 (ISO 3309, as in zlib) of bytes, as an unsigned number. */
+export type Crc32 = (bytes: Uint8Array) => number;
+
+/** One line of a journal file as it was read. */
+export type JournalLine =
+  | { readonly kind: 'event'; readonly event: JournalEvent }
+  /** Whole, but of a newer version or of a kind that is not known. `names`: ids that it speaks of. */
+  | { readonly kind: 'newer'; readonly id: string; readonly names: readonly string[] }
+  | { readonly kind: 'damaged' };
+
+const DAMAGED: JournalLine = { kind: 'damaged' };
+const CHECK_DIGITS = 8;
+const SPACE = 0x20;
+const CARRIAGE_RETURN = 0x0d;
+
+const encoder = new TextEncoder();
+const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
+
+/**
+ * One event as a line: 8 hex digits of the CRC-32 of the JSON text's UTF-8 bytes, a space, the JSON
+ * text, a newline.
+ */
+export function encodeLine(event: JournalEvent, crc32: Crc32): Uint8Array {
+  const { id, at, zone, type, ...rest } = event;
+  const text = JSON.stringify({
+    v: LINE_VERSION,
+    seq: sequenceOf(id),
+    id,
+    at,
+    zone,
+    type,
+    ...rest,
+  });
+  const check = crc32(encoder.encode(text)).toString(16).padStart(CHECK_DIGITS, '0');
+  return encoder.encode(`${check} ${text}\n`);
+}
+
+/** Reads one line, given without its newline; a carriage return at its end is ignored. */
+export function decodeLine(line: Uint8Array, crc32: Crc32): JournalLine {
+  const end = line.at(-1) === CARRIAGE_RETURN ? line.length - 1 : line.length;
+  const json = line.subarray(CHECK_DIGITS + 1, end);
+  if (line[CHECK_DIGITS] !== SPACE || readCheck(line) !== crc32(json)) return DAMAGED;
+  let value: unknown;
+  try {
+    value = JSON.parse(decoder.decode(json));
+  } catch {
+    // The check value was right, so this was written so; no version of holdfast does that.
+    return DAMAGED;
+  }
+  return readLine(value);
+}
+
+function readLine(value: unknown): JournalLine {
+  if (typeof value !== 'object' || value === null) return DAMAGED;
+  const { v, seq, ...event } = value as Record<string, unknown>;
+  const { id } = event;
+  if (typeof v !== 'number' || typeof id !== 'string' || sequenceOf(id) !== seq) return DAMAGED;
+  const known = v === LINE_VERSION ? readEvent(event) : null;
+  return known ? { kind: 'event', event: known } : { kind: 'newer', id, names: namesIn(event) };
+}
+
+function readCheck(line: Uint8Array): number | null {
+  const digits = String.fromCharCode(...line.subarray(0, CHECK_DIGITS));
+  return /^[0-9a-f]{8}$/.test(digits) ? Number.parseInt(digits, 16) : null;
+}
+
+function namesIn({ of, session }: Record<string, unknown>): string[] {
+  return [of, session].flat().filter((name) => typeof name === 'string');
+}
+
+/** Id of the file that an event was first written to. */
+export const fileOf = (id: string): string => id.slice(0, id.lastIndexOf(':'));
+
+/** Place of an event in its file, from 0; NaN where the id carries none. */
+export const sequenceOf = (id: string): number =>
+  /:\d+$/.test(id) ? Number(id.slice(id.lastIndexOf(':') + 1)) : Number.NaN;
