@@ -1,7 +1,7 @@
 import { COMMON, OURS, rule } from '../progression/rules/facts.ts';
 import type { Facts, Reason, Rule } from '../training/rule.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
-import { missingText, stayText } from './verdict-words.ts';
+import { missingText, muscleWords, stayText } from './verdict-words.ts';
 
 const BAND = 'Helms 2014, JISSN 11:20';
 const VOLUME =
@@ -59,14 +59,14 @@ const RULES = [
     'common practice',
     VOLUME,
     (f) =>
-      `You may do more: ${f.text('muscle')} had ${one(f.number('sets'))} hard sets a week, under ${CUT_LIMITS.weeklySets[0]}, and nothing that trains it slips. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
+      `You may do more: ${muscleWords(f.text('muscle'))} had ${one(f.number('sets'))} hard sets a week, under ${CUT_LIMITS.weeklySets[0]}, and nothing that trains it slips. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
   ),
   rule(
     'may-do-more-plateau',
     'ours',
     VOLUME,
     (f) =>
-      `You may do more: nothing slips, and ${f.text('muscle')} (${one(f.number('sets'))} hard sets a week) has not gained a rep or load in four weeks. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
+      `You may do more: nothing slips, and ${muscleWords(f.text('muscle'))} (${one(f.number('sets'))} hard sets a week) has not gained a rep or load in four weeks. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
   ),
   rule('stay-the-course', 'common practice', COMMON, stayText),
   rule(
@@ -81,7 +81,7 @@ const RULES = [
     'common practice',
     VOLUME,
     (f) =>
-      `${f.text('muscles')} had more than ${CUT_LIMITS.weeklySets[1]} hard sets a week in the last two weeks.`,
+      `${muscleWords(f.text('muscles'))} had more than ${CUT_LIMITS.weeklySets[1]} hard sets a week in the last two weeks.`,
   ),
   rule(
     'sessions-missed',

@@ -1,13 +1,9 @@
 import { Temporal } from 'temporal-polyfill';
-import type { Mass } from '../training/mass.ts';
+import type { WeighIn as Recorded } from '../journal/history.ts';
 import { micrograms } from '../training/mass.ts';
 
-/** One body mass reading. */
-export interface WeighIn {
-  /** The local day weighed. */
-  readonly date: Temporal.PlainDate;
-  readonly mass: Mass;
-}
+/** One body mass reading and its local day. */
+export type WeighIn = Pick<Recorded, 'date' | 'mass'>;
 
 /** One reading a day, in order of date: the mean where there were several. */
 export function dailyMasses(weighIns: readonly WeighIn[]): WeighIn[] {

@@ -29,3 +29,6 @@ export function stayText(f: Told): string {
   seen.push(`${f.number('done')} of ${f.number('planned')} sessions in two weeks`);
   return `Stay the course: ${seen.join(', ')}.`;
 }
+
+/** Muscles as words: `side delts`. */
+export const muscleWords = (keys: string): string => keys.replaceAll('-', ' ');

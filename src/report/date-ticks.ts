@@ -19,9 +19,6 @@ const STEPS: readonly Step[] = [
 export const shortDate = (date: Temporal.PlainDate): string =>
   `${date.day} ${MONTHS[date.month - 1]}`;
 
-/** `3 Nov 2026`. */
-export const longDate = (date: Temporal.PlainDate): string => `${shortDate(date)} ${date.year}`;
-
 /**
  * At most `most` round dates between two day numbers, with labels: days (`3 Nov`, weeks begin on
  * Monday), months (`Nov`), and the year where one begins.

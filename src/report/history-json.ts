@@ -1,19 +1,16 @@
 import { group } from 'd3-array';
 import type { Temporal } from 'temporal-polyfill';
-import type { JournalEvent } from '../journal/records.ts';
-import type { Decision, Result, SessionDone } from '../progression/past.ts';
+import type { History } from '../journal/history.ts';
+import type { Result } from '../progression/past.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 import type { HistoryJson } from './history-schema.ts';
 import type { Estimate } from './sets-csv.ts';
 
-/** A whole history, as the journal folds it, with the events it was folded from. */
-export interface WholeHistory {
-  readonly results: readonly Result[];
-  readonly sessions: readonly SessionDone[];
-  readonly decisions: readonly Decision[];
-  readonly weighIns: readonly { readonly date: Temporal.PlainDate; readonly mass: Mass }[];
-  readonly events: readonly JournalEvent[];
-}
+/** What of a history is exported. */
+export type WholeHistory = Pick<
+  History,
+  'results' | 'sessions' | 'decisions' | 'weighIns' | 'events'
+>;
 
 /** A whole history as the document that {@link historySchema} describes. */
 export function historyJson(

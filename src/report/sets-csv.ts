@@ -1,6 +1,6 @@
-import type { Temporal } from 'temporal-polyfill';
+import type { WeighIn } from '../journal/history.ts';
 import type { Result, SessionDone, SetResult } from '../progression/past.ts';
-import { inUnit, type Mass, type Unit } from '../training/mass.ts';
+import { inUnit, type Unit } from '../training/mass.ts';
 import { csvText } from './csv-text.ts';
 import { SET_COLUMNS } from './set-columns.ts';
 
@@ -42,7 +42,7 @@ export const WEIGH_IN_COLUMNS = ['date', 'body_mass', 'unit'] as const;
 
 /** Every weigh-in, one row each. */
 export function weighInsCsv(
-  weighIns: readonly { readonly date: Temporal.PlainDate; readonly mass: Mass }[],
+  weighIns: readonly Pick<WeighIn, 'date' | 'mass'>[],
   unit: Unit,
 ): string {
   const rows = weighIns.map(({ date, mass }) => [date.toString(), inUnit(mass, unit), unit]);

@@ -28,7 +28,7 @@ const document = historyJson(
     results: [madeResult({ lift: LIFTS.squat, on: '2026-11-20', load: 80, counts: [6, 5, 5] })],
     sessions: [madeSession('2026-11-20')],
     decisions: [],
-    weighIns: [{ date: day('2026-11-20'), mass: kilograms(82.4) }],
+    weighIns: [{ id: 'w1:1', date: day('2026-11-20'), mass: kilograms(82.4) }],
     events: [weighed('w1:1', 82.4), weighed('w1:2', 82.1), closed('s1:1')],
   },
   () => kilograms(93.5),

@@ -1,0 +1,93 @@
+import { loadWords } from '../progression/load-words.ts';
+import type { Result } from '../progression/past.ts';
+import { safeText } from '../text/safe-text.ts';
+import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
+import { dateTicks } from './date-ticks.ts';
+import { dayNumber } from './day-number.ts';
+import type { LiftRow } from './lift-rows.ts';
+import { drawPlot, type Point } from './plot.ts';
+import type { TextSize } from './review-text.ts';
+import { type Column, textTable } from './table.ts';
+
+/** Sessions further apart than this are not joined in a plot: something else was going on. */
+export const DAYS_JOINED = 28;
+
+const PLOT_ROWS = 14;
+
+/**
+ * Results over time in lines of at most `width` columns, newest first; of a single lift with a plot
+ * of its e1RM above. `rows` are in order of date.
+ */
+export function historyText(
+  rows: readonly LiftRow[],
+  unit: Unit,
+  { width, glyphs }: TextSize,
+): string[] {
+  const lifts = new Set(rows.map(({ result }) => result.exercise.lift));
+  const points = e1rmPoints(rows, unit);
+  const plot =
+    lifts.size === 1 && points.length > 1
+      ? drawPlot(
+          { lines: [{ points, as: 'line', gap: DAYS_JOINED }], bands: [], xTicks: dateTicks },
+          { width, height: PLOT_ROWS, glyphs },
+        )
+      : [];
+  const columns: readonly Column[] = [
+    { heading: 'date', align: 'left' },
+    ...(lifts.size === 1 ? [] : [{ heading: 'lift', align: 'left' } as const]),
+    { heading: 'load', align: 'right' },
+    { heading: 'done', align: 'left' },
+    { heading: 'in reserve', align: 'left', dropFirst: 3 },
+    { heading: 'e1RM', align: 'right', dropFirst: 1 },
+    { heading: 'move', align: 'left', dropFirst: 2 },
+    { heading: '', align: 'left', dropFirst: 4 },
+  ];
+  const cells = [...rows]
+    .reverse()
+    .map(({ result, best }) => [
+      result.date.toString(),
+      ...(lifts.size === 1 ? [] : [safeText(result.exercise.name)]),
+      loadsText(result, unit),
+      countsText(result),
+      result.sets.map(({ reserve }) => reserve ?? '–').join(' '),
+      best === null ? '' : massText(Math.round(best) as Mass, unit, 1),
+      result.exercise.move,
+      marksText(result),
+    ]);
+  const title = lifts.size === 1 ? safeText(rows[0]?.result.exercise.name ?? '') : '';
+  return [
+    ...(plot.length > 0 ? [`${title}: e1RM, ${unit}`, ...plot, ''] : []),
+    ...textTable(columns, cells, width),
+  ];
+}
+
+/** e1RM over days, in `unit`. */
+export const e1rmPoints = (rows: readonly LiftRow[], unit: Unit): Point[] =>
+  rows.flatMap(({ result, best }) =>
+    best === null
+      ? []
+      : [[dayNumber(result.date), inUnit(Math.round(best) as Mass, unit)] as const],
+  );
+
+/** The load, or the first and the last where it changed. */
+export function loadsText({ exercise, sets }: Result, unit: Unit): string {
+  const loads = [...new Set(sets.map(({ load }) => load))];
+  return loads.map((load) => loadWords(load, exercise.basis, unit)).join(', ');
+}
+
+/** `6 5 5`, `45 s 40 s`, and of a cluster `14 + 5 4`. */
+export function countsText({ exercise, sets }: Result): string {
+  const counts = sets.map(({ count }) =>
+    exercise.counts === 'seconds' ? `${count} s` : `${count}`,
+  );
+  const [lead, ...minis] = counts;
+  return exercise.style === 'cluster' && minis.length > 0
+    ? `${lead} + ${minis.join(' ')}`
+    : counts.join(' ');
+}
+
+function marksText({ pain, lighter, finished }: Result): string {
+  return [pain && 'pain', lighter && 'lighter week', !finished && 'unfinished']
+    .filter(Boolean)
+    .join(', ');
+}

@@ -1,0 +1,128 @@
+import { CUT_LIMITS } from '../cut/cut-limits.ts';
+import type { Review } from '../cut/review.ts';
+import { muscleWords } from '../cut/verdict-words.ts';
+import { dayWords } from '../text/day-words.ts';
+import { safeText } from '../text/safe-text.ts';
+import { type Mass, massText, type Unit } from '../training/mass.ts';
+import { barRows } from './bar-rows.ts';
+import { shortDate } from './date-ticks.ts';
+import type { Glyphs } from './dot-grid.ts';
+import type { ReasonWords } from './reason-words.ts';
+import { keptWords, reviewFigures } from './review-words.ts';
+import { type Column, textTable } from './table.ts';
+import { wrapped } from './wrap.ts';
+
+export interface TextSize {
+  readonly width: number;
+  readonly glyphs: Glyphs;
+}
+
+/** The weekly review in lines of at most `width` columns. */
+export function reviewText(
+  review: Review,
+  words: ReasonWords,
+  unit: Unit,
+  { width, glyphs }: TextSize,
+): string[] {
+  const { evidence, verdict, today } = review;
+  const headline = words(verdict.headline.reason);
+  return [
+    ...wrapped(safeText(`${evidence.program.name} · ${dayWords(today)}`), width),
+    '',
+    ...wrapped(safeText(headline.text), width),
+    ...wrapped(`(${safeText(headline.source)})`, width),
+    ...verdict.below.flatMap(({ reason }) => [
+      '',
+      ...wrapped(`- ${safeText(words(reason).text)}`, width, '  '),
+    ]),
+    '',
+    ...textTable(
+      [
+        { heading: 'figure', align: 'left' },
+        { heading: 'value', align: 'right' },
+        { heading: '', align: 'left', dropFirst: 1 },
+      ],
+      reviewFigures(review, unit).map(({ name, value, about }) => [name, value, about]),
+      width,
+    ).slice(1),
+    ...section('Strength of each lift', liftLines(review, unit, width)),
+    ...section('Hard sets a week, the last two weeks', barLines(review, width, glyphs)),
+    ...section('Week by week, Monday to Sunday', weekLines(review, width)),
+    ...section('Hard sets of each muscle by week', muscleLines(review, width)),
+  ];
+}
+
+const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : ['', title, ...lines];
+
+function liftLines({ evidence }: Review, unit: Unit, width: number): string[] {
+  if (evidence.lifts.length === 0) return [];
+  const slipping = new Set(
+    evidence.exercises.filter(({ slip }) => slip).map(({ exercise }) => exercise.lift.key),
+  );
+  const columns: readonly Column[] = [
+    { heading: 'lift', align: 'left' },
+    { heading: 'kept', align: 'right' },
+    { heading: 'e1RM', align: 'right', dropFirst: 1 },
+    { heading: '× body weight', align: 'right', dropFirst: 2 },
+    { heading: '', align: 'left' },
+  ];
+  const rows = evidence.lifts.map((lift) => [
+    safeText(lift.name),
+    keptWords(lift),
+    lift.state === 'known' ? massText(Math.round(lift.now) as Mass, unit, 1) : '',
+    lift.state === 'known' && lift.perBodyMass !== null ? lift.perBodyMass.toFixed(2) : '',
+    slipping.has(lift.lift) ? 'slipping' : '',
+  ]);
+  return textTable(columns, rows, width);
+}
+
+function barLines({ evidence, muscles }: Review, width: number, glyphs: Glyphs): string[] {
+  const { hardSets } = evidence.work;
+  const bars = muscles.map((muscle) => {
+    const value = ((hardSets.get(muscle) ?? 0) * 7) / CUT_LIMITS.workDays;
+    return { label: muscleWords(muscle), value, text: sets(value) };
+  });
+  return barRows(bars, CUT_LIMITS.weeklySets, width, glyphs);
+}
+
+function weekLines({ weeks, planned }: Review, width: number): string[] {
+  const columns: readonly Column[] = [
+    { heading: 'week from', align: 'left' },
+    { heading: 'sessions', align: 'right' },
+    { heading: 'in reserve', align: 'right' },
+    { heading: 'cluster reps', align: 'right', dropFirst: 1 },
+    { heading: '', align: 'left', dropFirst: 2 },
+  ];
+  const rows = weeks.map((week) => [
+    shortDate(week.from),
+    `${week.sessions} of ${planned}`,
+    week.meanReserve?.toFixed(1) ?? '',
+    week.clusterReps > 0 ? String(week.clusterReps) : '',
+    week.lighter ? 'lighter' : '',
+  ]);
+  return textTable(columns, rows, width);
+}
+
+/** Newest weeks stay where the width does not do for all. */
+function muscleLines({ weeks, muscles }: Review, width: number): string[] {
+  if (muscles.length === 0) return [];
+  const columns: readonly Column[] = [
+    { heading: 'muscle', align: 'left' },
+    ...weeks.map((week, at) => ({
+      heading: shortDate(week.from),
+      align: 'right' as const,
+      ...(at < weeks.length - 1 ? { dropFirst: weeks.length - at } : {}),
+    })),
+    { heading: 'days', align: 'right' },
+  ];
+  const last = weeks.at(-1);
+  const rows = muscles.map((muscle) => [
+    muscleWords(muscle),
+    ...weeks.map(({ hardSets }) => sets(hardSets.get(muscle) ?? 0)),
+    String(last?.days.get(muscle) ?? 0),
+  ]);
+  return textTable(columns, rows, width);
+}
+
+const sets = (value: number): string => String(Math.round(value * 100) / 100);

@@ -1,0 +1,68 @@
+import type { LiftKept } from '../cut/kept.ts';
+import type { RateOfLoss } from '../cut/rate-of-loss.ts';
+import type { Review } from '../cut/review.ts';
+import { massText, minus, type Unit } from '../training/mass.ts';
+import { shortDate } from './date-ticks.ts';
+
+/** One of the few numbers that a review leads with. */
+export interface Figure {
+  readonly name: string;
+  readonly value: string;
+  readonly about: string;
+}
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+/** The numbers that a review leads with; those that are not known or not to be shown are left out. */
+export function reviewFigures(review: Review, unit: Unit): Figure[] {
+  const { evidence, body, weeks, planned } = review;
+  const figures: Figure[] = [];
+  if (evidence.kept !== null) {
+    const compounds = evidence.lifts.filter(
+      ({ kind, state }) => kind === 'compound' && state === 'known',
+    ).length;
+    const about =
+      compounds === 1 ? 'of one compound lift' : `median of ${compounds} compound lifts`;
+    figures.push({ name: 'Strength kept', value: percent(evidence.kept), about });
+  }
+  if (body) {
+    const { now, atStart } = body;
+    const change = atStart === null ? null : minus(atStart, now);
+    const about =
+      change === null
+        ? 'trend'
+        : `trend; ${massText(Math.abs(change) as typeof change, unit, 1)} ${change < 0 ? 'gained' : 'lost'}`;
+    figures.push({ name: 'Body weight', value: massText(now, unit, 1), about });
+  }
+  if (evidence.rate) figures.push(rateFigure(evidence.rate.now));
+  const done = weeks.reduce((sum, { sessions }) => sum + sessions, 0);
+  figures.push({
+    name: 'Sessions',
+    value: `${done} of ${planned * weeks.length}`,
+    about:
+      weeks.length === 1 ? 'done and planned this week' : `done and planned, ${weeks.length} weeks`,
+  });
+  return figures;
+}
+
+function rateFigure(rate: RateOfLoss): Figure {
+  const name = 'Rate of loss';
+  if (rate.kind === 'unknown') {
+    return {
+      name,
+      value: 'not yet',
+      about: `from ${shortDate(rate.earliest)} on, with 7 weigh-ins`,
+    };
+  }
+  return {
+    name,
+    value: `${rate.percentAWeek.toFixed(1)} %`,
+    about: `a week, ± ${rate.standardError.toFixed(1)}; ${rate.weighIns} days weighed since ${shortDate(rate.from)}`,
+  };
+}
+
+/** `97 %`, or why it is not told. */
+export function keptWords(lift: LiftKept): string {
+  if (lift.state === 'known') return percent(lift.share);
+  return lift.state === 'not-yet' ? 'not yet' : 'weigh in once';
+}
