@@ -7,6 +7,7 @@ import { prescribeExercise } from './prescribe-exercise.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
 import { painAnswer } from './read-case.ts';
 import { because } from './rules/progression-rules.ts';
+import { withWarmUp } from './warm-up.ts';
 
 /** Today's session of one day of the program. The same past always gives the same prescription. */
 export function prescribe(
@@ -23,7 +24,7 @@ export function prescribe(
   for (const exercise of day.exercises.filter((each) => !leftOut(each))) {
     const cold = prescribeExercise(program, exercise, past, circumstances, { dropped });
     if (cold.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(cold.track);
-    exercises.push(cold);
+    exercises.push(exercise.warmUp ? withWarmUp(cold, exercises, circumstances.gear) : cold);
   }
   const proposal = week ? null : lighterWeekProposal(program, past, today);
   const warnings: Reason[] = [

@@ -1,0 +1,40 @@
+import type { Gear } from '../training/gear.ts';
+import { loadsFor } from '../training/loads.ts';
+import { directMuscles, type Shares } from '../training/muscles.ts';
+import { platesHandled } from '../training/plates.ts';
+import { warmUpSets } from '../training/warm-up.ts';
+import type { PrescribedExercise } from './prescription.ts';
+
+/**
+ * The exercise with its warm-up sets, after those trained before it today. Its muscles are warm
+ * when at least half of those that it trains directly were trained directly before (ours). None
+ * where the load is not known yet.
+ */
+export function withWarmUp(
+  exercise: PrescribedExercise,
+  before: readonly PrescribedExercise[],
+  gear: Gear,
+): PrescribedExercise {
+  const { load, bar, step, loading } = exercise;
+  if (load === null) return { ...exercise, warmUp: [] };
+  const warmUp = warmUpSets({
+    work: load,
+    lo: exercise.range[0],
+    loads: loadsFor(gear, exercise),
+    style: exercise.style,
+    kind: exercise.kind,
+    loading,
+    counts: exercise.counts,
+    warmth: isWarm(exercise.trains, before) ? 'muscles-warm' : 'first-for-muscles',
+    ...(loading === 'barbell' && step === null ? { handled: platesHandled(gear, bar) } : {}),
+  });
+  return { ...exercise, warmUp };
+}
+
+function isWarm(trains: Shares, before: readonly PrescribedExercise[]): boolean {
+  const trained = new Set(before.flatMap((each) => directMuscles(each.trains)));
+  const muscles = directMuscles(trains);
+  return (
+    muscles.length > 0 && muscles.filter((each) => trained.has(each)).length * 2 >= muscles.length
+  );
+}

@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import type { Exercise } from '../../src/program/program.ts';
+import { prescribe } from '../../src/progression/prescribe.ts';
+import { inUnit, kilograms } from '../../src/training/mass.ts';
+import { aGear, dumbbells } from './a-gear.ts';
+import { aPast, TODAY } from './a-past.ts';
+import { aLift, aProgram, cluster, straight } from './a-program.ts';
+
+/** Warm-up sets of each exercise of a day, as `60 × 5`. */
+function warmUps(...exercises: readonly Exercise[]): readonly (readonly string[])[] {
+  const program = aProgram(exercises);
+  const [day] = program.days;
+  if (!day) throw new Error('A day is missing.');
+  const gear = aGear({ dumbbells: dumbbells(4, 8) });
+  const { exercises: prescribed } = prescribe(program, day, aPast([]), { today: TODAY, gear });
+  return prescribed.map(({ warmUp }) =>
+    warmUp.map(({ load, reps }) => `${inUnit(load, 'kg')} × ${reps}`),
+  );
+}
+
+const row = straight({ start: kilograms(100) });
+const squat = straight({
+  lift: aLift({ key: 'squat', trains: { quads: 1, glutes: 1 } }),
+  start: kilograms(100),
+});
+const pulldown = straight({
+  lift: aLift({ key: 'pulldown', trains: { lats: 1, biceps: 0.5 } }),
+  start: kilograms(60),
+});
+
+describe('warm-up sets', () => {
+  it('are a whole ramp for the first exercise of its muscles, one set once they are warm', () => {
+    const [first, other, second] = warmUps(row, squat, pulldown);
+    expect(first).toEqual(['40 × 8', '60 × 5', '80 × 2']);
+    expect(other).toEqual(['40 × 8', '60 × 5', '80 × 2']);
+    expect(second).toEqual(['35 × 4']);
+  });
+
+  it('are one light set before a cluster', () => {
+    expect(warmUps(cluster({ start: kilograms(8) }))).toEqual([['4 × 8']]);
+  });
+
+  it('are left out where the program says so, and where no load is known', () => {
+    expect(warmUps({ ...row, warmUp: false })).toEqual([[]]);
+    expect(warmUps(straight())).toEqual([[]]);
+  });
+});
