@@ -1,8 +1,5 @@
 /** The part of `process` that ways out are watched on. */
-export interface SignalSource {
-  on(event: string, listener: (...args: never[]) => void): unknown;
-  off(event: string, listener: (...args: never[]) => void): unknown;
-}
+export type SignalSource = Pick<NodeJS.EventEmitter, 'on' | 'off'>;
 
 /** Exit status after a signal: 128 and its number. */
 const SIGNALS: Readonly<Record<string, number>> = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 };
@@ -17,10 +14,10 @@ export function waysOut(
   restore: () => void,
   leave: (status: number, error: unknown) => void,
 ): () => void {
-  const listeners: [string, (...args: never[]) => void][] = [
+  const listeners: [string, (error: unknown) => void][] = [
     ['exit', restore],
     ...['uncaughtException', 'unhandledRejection'].map(
-      (event): [string, (error: never) => void] => [
+      (event): [string, (error: unknown) => void] => [
         event,
         (error) => {
           restore();

@@ -21,7 +21,7 @@ export function footerHints(model: Model, phase: Phase | null): readonly Hint[] 
     const before = hints.at(-1);
     if (pair && pair === at && before)
       hints[hints.length - 1] = { ...before, keys: before.keys + key };
-    else hints.push({ keys: key, label: row.pair ?? labelOf(row, phase) });
+    else hints.push({ keys: key, label: row.pair ?? labelOf(row, model, phase) });
     at = pair;
   }
   return hints;
@@ -35,7 +35,7 @@ export function footerLines(
   rows: number,
 ): readonly Line[] {
   const hints = footerHints(model, phase);
-  const help = hints.find(({ label }) => label === 'all keys');
+  const help = hints.find(({ label }) => label === 'keys');
   const others = hints.filter((hint) => hint !== help);
   for (let count = others.length; count >= 0; count--) {
     const shown = [...others.slice(0, count), ...(help ? [help] : [])];

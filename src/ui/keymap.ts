@@ -53,7 +53,7 @@ export interface Binding {
   readonly act: ActId;
   readonly keys: readonly KeyName[];
   /** What the key does, in at most three words; by phase where it differs. */
-  readonly label: string | ((phase: Phase | null) => string);
+  readonly label: string | ((phase: Phase | null, paused: boolean) => string);
   readonly screens: readonly ScreenKind[];
   /** True, or the sentence why the key does nothing now. */
   readonly when: (model: Model, phase: Phase | null) => true | string;
@@ -91,7 +91,7 @@ export const KEYMAP: readonly Binding[] = [
   {
     act: 'main',
     keys: ['space'],
-    label: (phase) => MAIN_LABELS[phase?.kind ?? 'ready'],
+    label: (phase, paused) => (paused ? 'go on' : MAIN_LABELS[phase?.kind ?? 'ready']),
     screens: ['runner'],
     when: can.act,
     footer: 0,
@@ -120,7 +120,15 @@ export const KEYMAP: readonly Binding[] = [
     when: can.type,
     footer: null,
   },
-  { act: 'more', keys: ['up'], label: 'one more', screens: ['runner'], when: can.type, footer: 4 },
+  {
+    act: 'more',
+    keys: ['up'],
+    label: 'one more',
+    screens: ['runner'],
+    when: can.type,
+    footer: 4,
+    pair: 'more, less',
+  },
   {
     act: 'less',
     keys: ['down'],
@@ -203,11 +211,12 @@ export const KEYMAP: readonly Binding[] = [
     screens: ['runner'],
     when: can.changeRest,
     footer: 7,
+    pair: 'longer, shorter rest',
   },
   {
     act: 'pause',
     keys: ['p'],
-    label: 'pause, go on',
+    label: 'pause or go on',
     screens: ['runner'],
     when: can.pause,
     footer: 8,
@@ -364,6 +373,7 @@ export const KEYMAP: readonly Binding[] = [
     screens: ['load'],
     when: can.always,
     footer: 1,
+    pair: 'heavier, lighter',
   },
   {
     act: 'choose',
@@ -397,6 +407,7 @@ export const KEYMAP: readonly Binding[] = [
     screens: [...LISTS, 'preview'],
     when: can.always,
     footer: 1,
+    pair: 'up, down',
   },
   {
     act: 'page-up',
@@ -414,6 +425,7 @@ export const KEYMAP: readonly Binding[] = [
     screens: SCROLLED,
     when: can.always,
     footer: 5,
+    pair: 'up, down',
   },
   {
     act: 'settings',
@@ -426,7 +438,7 @@ export const KEYMAP: readonly Binding[] = [
   {
     act: 'help',
     keys: ['?'],
-    label: 'all keys',
+    label: 'keys',
     screens: [...LISTS, ...PAGES, 'runner', 'load'],
     when: can.always,
     footer: 90,
@@ -481,8 +493,8 @@ export const bindingsOf = (screen: ScreenKind): readonly Binding[] =>
 export const bindingFor = (screen: ScreenKind, name: KeyName): Binding | undefined =>
   bindingsOf(screen).find((one) => one.keys.includes(name));
 
-export const labelOf = (binding: Binding, phase: Phase | null): string =>
-  typeof binding.label === 'string' ? binding.label : binding.label(phase);
+export const labelOf = ({ label }: Binding, { session }: Model, phase: Phase | null): string =>
+  typeof label === 'string' ? label : label(phase, Boolean(session?.pausedSince));
 
 const SHOWN: Readonly<Record<string, string>> = {
   up: '↑',

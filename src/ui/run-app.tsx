@@ -86,6 +86,7 @@ export async function runApp(start: Screen, bench: Bench, ports: AppPorts): Prom
       stdout,
       // Ink reads no more of a stdin than the stand-in has.
       stdin: standIn as unknown as NodeJS.ReadStream,
+      interactive: true,
       exitOnCtrlC: false,
       patchConsole: false,
       incrementalRendering: true,

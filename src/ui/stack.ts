@@ -21,22 +21,32 @@ export const block = (lines: readonly Line[], spare = 0, above = 0): Block => ({
  */
 export function stacked(top: readonly Block[], bottom: readonly Block[], rows: number): Line[] {
   let kept = [...top, ...bottom].filter(({ lines }) => lines.length > 0);
-  const height = (blocks: readonly Block[], air: boolean) =>
-    blocks.reduce((sum, one) => sum + one.lines.length + (air ? one.above : 0), 0);
-  while (height(kept, false) > rows) {
+  const height = (blocks: readonly Block[]) =>
+    blocks.reduce((sum, one) => sum + one.lines.length, 0);
+  while (height(kept) > rows) {
     const goes = kept.reduce((most, one) => (one.spare >= most.spare ? one : most));
     if (goes.spare === 0) break;
     kept = kept.filter((one) => one !== goes);
   }
-  let air = rows - height(kept, false);
+  const above = airOf(kept, rows - height(kept));
   const render = (blocks: readonly Block[]) =>
-    blocks.flatMap((one) => {
-      const above = Math.min(air, one.above);
-      air -= above;
-      return [...Array<Line>(above).fill(BLANK), ...one.lines];
-    });
+    blocks.flatMap((one) => [...Array<Line>(above.get(one) ?? 0).fill(BLANK), ...one.lines]);
   const upper = render(kept.filter((one) => top.includes(one)));
   const lower = render(kept.filter((one) => bottom.includes(one)));
   const between = Math.max(0, rows - upper.length - lower.length);
   return [...upper, ...Array<Line>(between).fill(BLANK), ...lower].slice(0, rows);
+}
+
+/** Blank lines above each block: everyone gets a first one before anyone gets a second. */
+function airOf(blocks: readonly Block[], air: number): ReadonlyMap<Block, number> {
+  const given = new Map<Block, number>();
+  let left = air;
+  for (let round = 0; round < 3; round++) {
+    for (const one of blocks) {
+      if (left === 0 || one.above <= round) continue;
+      given.set(one, round + 1);
+      left -= 1;
+    }
+  }
+  return given;
 }

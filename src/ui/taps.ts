@@ -24,6 +24,16 @@ const SHOWN: Readonly<Partial<Record<ActId, string>>> = {
   leave: 'LEAVE',
 };
 
+/** The main act in a word that fits the narrowest target. */
+const MAIN: Readonly<Record<Phase['kind'], string>> = {
+  ready: 'LIFT',
+  lifting: 'DOWN',
+  resting: 'LIFT',
+  over: 'LIFT',
+  'all-done': 'FINISH',
+  closed: 'DONE',
+};
+
 const LIST: readonly ActId[] = ['choose', 'choice-up', 'choice-down', 'back'];
 
 /** Acts under the finger, the main one first. */
@@ -43,11 +53,13 @@ const ACTS_BY_SCREEN: Readonly<Record<ScreenKind, readonly ActId[]>> = {
   summary: ['leave', 'page-up', 'page-down'],
 };
 
-export function targetsOf({ ui }: Model, phase: Phase | null): readonly Target[] {
-  const rows = bindingsOf(ui.screen.kind);
-  return ACTS_BY_SCREEN[ui.screen.kind].map((act) => {
+export function targetsOf(model: Model, phase: Phase | null): readonly Target[] {
+  const { kind } = model.ui.screen;
+  const rows = bindingsOf(kind);
+  return ACTS_BY_SCREEN[kind].map((act) => {
+    if (act === 'main' && phase) return { act, label: MAIN[phase.kind] };
     const row = rows.find((one) => one.act === act);
-    return { act, label: SHOWN[act] ?? (row ? labelOf(row, phase).toUpperCase() : '') };
+    return { act, label: SHOWN[act] ?? (row ? labelOf(row, model, phase).toUpperCase() : '') };
   });
 }
 

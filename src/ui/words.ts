@@ -16,10 +16,11 @@ export function clockText(ms: number): string {
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
 }
 
-/** Seconds as the lifter says them: `12 s`, `3 min`, `2:30 min`. */
+/** Seconds as the lifter says them: `12 s`, `3 min`, `2 min 30 s`. */
 export function secondsText(seconds: number): string {
   if (seconds < 90) return `${seconds} s`;
-  return seconds % 60 === 0 ? `${seconds / 60} min` : `${clockText(seconds * 1000)} min`;
+  const minutes = `${Math.floor(seconds / 60)} min`;
+  return seconds % 60 === 0 ? minutes : `${minutes} ${seconds % 60} s`;
 }
 
 export const minutesText = (ms: number): string => `${Math.max(0, Math.round(ms / 60_000))} min`;
@@ -53,6 +54,16 @@ export const countText = (count: number, exercise: PrescribedExercise): string =
 export function numbersText(numbers: SetNumbers, exercise: PrescribedExercise): string {
   const count = countText(numbers.count, exercise);
   return numbers.reserve === null ? count : `${count}, ${numbers.reserve} in reserve`;
+}
+
+/** ` · 2, 1, 1 in reserve`; sets without a number at the end are left away, and all of them say nothing. */
+export function reservesText(reserves: readonly (number | null)[]): string {
+  const last = reserves.findLastIndex((one) => one !== null);
+  if (last < 0) return '';
+  return ` · ${reserves
+    .slice(0, last + 1)
+    .map((one) => one ?? '–')
+    .join(', ')} in reserve`;
 }
 
 /** `saved as planned: 6 reps, 2 in reserve`. */

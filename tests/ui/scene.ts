@@ -252,6 +252,7 @@ export function scene(options: SceneOptions = {}): Scene {
   const bench: Bench = {
     today: (day = prescription.day) => ({
       state: state ? 'open' : 'due',
+      session: state ? 's1' : null,
       prescription: { ...prescription, day },
       minutes: 52,
       days: ['A', 'B'],
@@ -272,7 +273,9 @@ export function scene(options: SceneOptions = {}): Scene {
       const mirrored = [...side].reverse().join('');
       return {
         words,
-        picture: (width) => [`──${mirrored}┤${'─'.repeat(Math.min(width, 40))}├${side}──`],
+        picture: (width) => [
+          `──${mirrored}┤${'─'.repeat(Math.max(4, Math.min(width, 46) - 6 - 2 * side.length))}├${side}──`,
+        ],
       };
     },
     plateChange: (exercise, from, to) => {

@@ -2,7 +2,7 @@ import type { SessionState } from '../../session/state.ts';
 import { asPlannedTexts } from '../as-planned.ts';
 import { type EntryTarget, entryTarget, fieldsOf, fieldText } from '../entry.ts';
 import { type Line, line, paragraph, type Span, span } from '../line.ts';
-import type { Phase } from '../phase.ts';
+import { type Phase, placeOf } from '../phase.ts';
 import { setsOfRole } from '../set-plan.ts';
 import type { Draft, Field, Model } from '../ui-state.ts';
 import { placeText, savedText } from '../words.ts';
@@ -16,18 +16,30 @@ export function entryLines(model: Model, phase: Phase, columns: number): Line[] 
   const target = entryTarget(session, phase, draft);
   if (!target) return [];
   const fields = fieldLine(target, draft, session, columns);
-  if (!target.of) return draft ? [fields, hint('space puts it down with these')] : [];
+  if (!target.of) return draft ? [fields, line('space puts it down with these')] : [];
   const typed = draft && Object.keys(draft.typed).length > 0;
-  const which = setName(session, target);
   const saved = typed ? 'enter saves' : savedText(target.of, target.exercise);
-  return [...paragraph(`${which} · ${saved}`, columns), fields];
+  const parts = [setName(session, phase, target), saved, ...clusterEnd(session, target)];
+  return [...paragraph(parts.join(' · '), columns), fields];
 }
 
-const hint = (text: string): Line => line(text, 'plain');
-
-function setName(session: SessionState, { of, exercise }: EntryTarget): string {
+/** Which set it is; the lift is named where it is not the one of the headline. */
+function setName(session: SessionState, phase: Phase, { of, exercise }: EntryTarget): string {
   const state = of && session.exercises[of.exercise];
-  return state ? `${exercise.name}, ${placeText(of, setsOfRole(state, of.role))}` : exercise.name;
+  if (!state) return exercise.name;
+  const place = placeText(of, setsOfRole(state, of.role));
+  return placeOf(phase)?.exercise === of.exercise ? place : `${exercise.name}, ${place}`;
+}
+
+const ENDS = {
+  'fewer-reps': 'cluster done, fewer reps',
+  'most-sets': 'cluster done',
+  lifter: 'cluster ended',
+} as const;
+
+function clusterEnd(session: SessionState, { of }: EntryTarget): string[] {
+  const end = of && session.exercises[of.exercise]?.clusterEnd;
+  return end ? [ENDS[end]] : [];
 }
 
 function fieldLine(
@@ -38,20 +50,23 @@ function fieldLine(
 ): Line {
   const { unit } = session.prescription;
   const focused = draft?.field ?? 'count';
+  const wide = columns >= 56;
   const spans: Span[] = [];
   for (const field of fieldsOf(target.exercise)) {
-    if (spans.length > 0) spans.push(span(columns >= 60 ? '     ' : '  '));
+    if (spans.length > 0) spans.push(span(wide ? '    ' : '  '));
     const text = fieldText(target, draft, field, unit);
     // The pointers mark the field where nothing can be reversed.
-    spans.push(field === focused ? span(`‹${text}›`, 'chosen') : span(` ${text} `, 'strong'));
-    spans.push(span(` ${fieldName(field, target, unit)}`));
+    if (field === focused) spans.push(span(`‹${text}›`, 'chosen'));
+    else spans.push(span(wide ? ` ${text} ` : text, 'strong'));
+    spans.push(span(` ${fieldName(field, target, unit, wide)}`));
   }
   return spans;
 }
 
-function fieldName(field: Field, { exercise }: EntryTarget, unit: string): string {
+function fieldName(field: Field, { exercise }: EntryTarget, unit: string, wide: boolean): string {
   if (field === 'count') return exercise.counts;
-  return field === 'reserve' ? 'in reserve' : unit;
+  if (field === 'load') return unit;
+  return wide ? 'in reserve' : 'reserve';
 }
 
 /** At the end: the sets that were never typed, for one confirming key. */

@@ -65,16 +65,16 @@ function restOrLift(
   };
   if (phase.kind === 'resting') {
     const cluster = place.role === 'mini';
-    const until = phase.end === 'early' ? 'until the next set may start' : 'until it should start';
+    const until = phase.end === 'early' ? 'to the next set' : 'left, lift when you are ready';
     const latest =
       phase.end === 'early' && phase.running.rest.to > phase.running.rest.from
-        ? ` · ${clockText(phase.toLateMs)} at the latest`
+        ? ` · at most ${clockText(phase.toLateMs)}`
         : '';
     return {
       ...name,
       word: phase.end === 'early' ? 'REST' : 'READY',
       digits: cluster ? String(Math.ceil(phase.leftMs / 1000)) : clockText(phase.leftMs),
-      caption: cluster ? miniCaption(plan, phase.lastOne) : [`${until}${latest}`],
+      caption: cluster ? miniCaption(plan, place, phase.lastOne) : [`${until}${latest}`],
     };
   }
   const word = { ready: 'READY', over: 'LIFT', lifting: 'LIFT' }[phase.kind];
@@ -102,9 +102,11 @@ function restOrLift(
   };
 }
 
-const miniCaption = ({ count }: PlannedSet, last: boolean): string[] => [
+const miniCaption = (plan: PlannedSet, { index }: SetPlace, last: boolean): string[] => [
   last ? 'LAST ONE, it starts by itself' : 'seconds, then it starts by itself',
-  `${count} reps to match`,
+  index > 0
+    ? `${plan.count} reps, as the first mini-set`
+    : `about ${plan.count} reps, ${plan.reserve ? rangeText(plan.reserve) : '1'} in reserve`,
 ];
 
 /** `80 × 6`; where that is too wide, the load before the set and the reps in it. */
@@ -135,5 +137,5 @@ function setCaption(
   if (place.role === 'mini')
     return `${count}${lastOne ? ', the last one' : place.index === 0 ? '' : ', as the first'}`;
   if (plan.reserve === null) return count;
-  return `${count}, stop with ${rangeText(plan.reserve)} in reserve`;
+  return `${count}, ${rangeText(plan.reserve)} in reserve`;
 }

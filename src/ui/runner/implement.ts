@@ -1,3 +1,4 @@
+import stringWidth from 'string-width';
 import type { PrescribedExercise } from '../../progression/prescription.ts';
 import type { SessionState } from '../../session/state.ts';
 import type { Mass } from '../../training/mass.ts';
@@ -21,8 +22,9 @@ export function implementLines(
     loadNow(session, phase, next.exercise),
     next.load,
   );
-  const words = change ?? bench.madeUp(next.exercise, next.load)?.words;
-  return words ? paragraph(words, columns, change ? 'strong' : 'plain') : [];
+  if (change) return paragraph(change, columns, 'strong');
+  const words = bench.madeUp(next.exercise, next.load)?.words;
+  return words ? paragraph(`as it is: ${words}`, columns, 'plain', 2) : [];
 }
 
 /** The implement from the side, where there is room. */
@@ -35,7 +37,9 @@ export function pictureLines(
   const next = nextLoad(session, phase);
   if (!next) return [];
   const picture = bench.madeUp(next.exercise, next.load)?.picture(Math.min(columns, 72)) ?? [];
-  return picture.map((row) => line(row, 'drawn'));
+  // A picture that does not fit would be a wrong one.
+  const fits = picture.every((row) => stringWidth(row) <= columns);
+  return fits ? picture.map((row) => line(row, 'drawn')) : [];
 }
 
 interface Wanted {

@@ -19,11 +19,12 @@ export function listLines(
     const mark = index === chosen ? '▸ ' : '  ';
     const role = index === chosen ? 'chosen' : 'plain';
     const oneLine = stringWidth(label) + stringWidth(detail) + 5 <= columns;
-    const first: Line = [span(mark, 'drawn'), span(label, role)];
-    if (detail === '') return [first];
+    const [first = BLANK, ...more] = paragraph(label, columns - 2, role);
+    const name = [[span(mark, 'drawn'), ...first], ...more.map((one) => indented(one, 2))];
+    if (detail === '') return name;
     return oneLine
-      ? [[...first, span(`   ${detail}`)]]
-      : [first, ...paragraph(detail, columns - 4).map((one) => indented(one, 4))];
+      ? [[span(mark, 'drawn'), ...first, span(`   ${detail}`)]]
+      : [...name, ...paragraph(detail, columns - 4).map((one) => indented(one, 4))];
   });
   const before = blocks.slice(0, chosen).reduce((sum, one) => sum + one.length, head.length);
   const end = before + (blocks[chosen]?.length ?? 0);
@@ -38,9 +39,9 @@ export function helpLines(model: Model, phase: Phase | null, columns: number): L
       binding.keys.length > 4
         ? `${binding.keys[0]}–${binding.keys[9]}`
         : binding.keys.map(shownKey).join(' ');
-    return { keys, label: labelOf(binding, phase), reason: may === true ? null : may };
+    return { keys, label: labelOf(binding, model, phase), reason: may === true ? null : may };
   });
-  const width = Math.min(14, Math.max(...rows.map(({ keys }) => keys.length)) + 2);
+  const width = Math.min(18, Math.max(...rows.map(({ keys }) => keys.length)) + 2);
   const shown = (keys: string, label: string, works: boolean): Line[] => {
     const [first = BLANK, ...more] = paragraph(label, columns - width);
     const key = span(keys.padEnd(width), works ? 'strong' : 'plain');

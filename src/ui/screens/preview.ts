@@ -1,11 +1,11 @@
 import type { PrescribedExercise } from '../../progression/prescription.ts';
-import { massNumber, massText, type Unit } from '../../training/mass.ts';
+import { type Mass, massNumber, massText, type Unit } from '../../training/mass.ts';
 import type { Bench, Today } from '../../workbench/bench.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { planText, restText } from '../plan-words.ts';
 import type { Model, Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
-import { dayText, loadText } from '../words.ts';
+import { dayText, loadText, reservesText } from '../words.ts';
 
 type Preview = Extract<Screen, { kind: 'preview' }>;
 
@@ -94,15 +94,12 @@ function moveText({ move, load, last }: PrescribedExercise, unit: Unit): string 
   if (move === 'start') return 'first time';
   const change = load === null || !last ? 0 : load - last.load;
   if (change === 0 || move === 'hold') return move;
-  const sign = change > 0 ? '+' : '−';
-  return `${move} ${sign}${massText(Math.abs(change) as typeof last extends null ? never : NonNullable<typeof load>, unit)}`;
+  return `${move} ${massText(Math.abs(change) as Mass, unit)}`;
 }
 
 function lastText(exercise: PrescribedExercise, unit: Unit): string {
   const { last } = exercise;
   if (!last) return 'not done before';
-  const rated = last.reserves.some((one) => one !== null);
-  const reserves = last.reserves.map((one) => one ?? '?').join(', ');
-  const load = loadText(last.load, exercise, unit);
-  return `${dayText(last.date)}: ${load} · ${last.counts.join(', ')} ${exercise.counts}${rated ? ` · ${reserves} in reserve` : ''}`;
+  const done = `${loadText(last.load, exercise, unit)} · ${last.counts.join(', ')} ${exercise.counts}`;
+  return `${dayText(last.date)}: ${done}${reservesText(last.reserves)}`;
 }

@@ -1,9 +1,13 @@
+import stringWidth from 'string-width';
+import { isOver } from '../../session/next-set.ts';
 import { stageNow } from '../../session/stage-now.ts';
+import type { SessionState } from '../../session/state.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import { blockDigits } from '../digits.ts';
-import { type Line, line, paragraph, span, spread, widthOf } from '../line.ts';
+import { type Line, line, paragraph, span, spread } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
+import { planText } from '../plan-words.ts';
 import { restLine } from '../rest-line.ts';
 import { entryLines } from '../runner/entry-lines.ts';
 import { type Headline, headline } from '../runner/headline.ts';
@@ -33,11 +37,11 @@ export function runnerLines(
   const caption = head.caption.flatMap((text) => paragraph(text, columns, 'strong'));
   const top: Block[] = [
     block([topLine(model, phase, columns)], 6),
-    block(stateLines(head, columns), 0, 1),
+    block(stateLines(head, phase.kind === 'lifting', columns), 0, 1),
     block(
       digits.map((row) => line(row)),
       0,
-      1,
+      2,
     ),
     block(caption, 1, 1),
     block(resting, 5, 1),
@@ -45,7 +49,8 @@ export function runnerLines(
     block(nextLines(session, phase, columns), 2, 1),
     block(implementLines(session, phase, bench, columns), 3),
     block(pictureLines(session, phase, bench, columns), 7, 1),
-    block(noteLines(model, phase, columns), 8, 1),
+    block(size.rows >= 36 ? laterLines(session, phase, columns) : [], 9, 1),
+    block(size.rows >= 24 ? noteLines(model, phase, columns) : [], 8, 1),
   ];
   return stacked(top, [block(messageLines(model, columns), 0)], rows);
 }
@@ -65,15 +70,35 @@ function topLine({ session, now }: Model, phase: Phase, columns: number): Line {
   return spread([span(name), ...marks], [span(facts)], columns);
 }
 
-/** State as a word, reversed; the lift and which set it is beside it, or below where that is too wide. */
-function stateLines({ word, title, place }: Headline, columns: number): Line[] {
-  const state: Line = [span(` ${word} `, 'state')];
-  const full: Line = [...state, span('  '), span(title, 'strong'), span(`   ${place}`)];
-  if (widthOf(full) <= columns) return [full];
-  return [
-    spread(state, [span(place)], columns),
-    ...paragraph(title, columns, 'strong').slice(0, 1),
-  ];
+/**
+ * State as a word, reversed; the lift and which set it is beside it, or below where that is too
+ * wide. While lifting the whole line is reversed: the change is seen from the corner of an eye.
+ */
+function stateLines({ word, title, place }: Headline, lifting: boolean, columns: number): Line[] {
+  const besideWidth = stringWidth(` ${word}  ${title}   ${place}`) + 3;
+  const beside = besideWidth <= columns ? title : '';
+  const left = beside ? ` ${word}   ${beside}` : ` ${word} `;
+  const gap = ' '.repeat(Math.max(1, columns - 3 - stringWidth(left + place)));
+  const pill: Line = [span('▐'), span(` ${word} `, 'state'), span('▌')];
+  const named: Line = beside ? [...pill, span(`  ${beside}`, 'strong')] : pill;
+  const band: Line = lifting
+    ? [span('▐'), span(`${left}${gap}${place} `, 'state'), span('▌')]
+    : spread(named, [span(place)], columns);
+  return beside ? [band] : [band, ...paragraph(title, columns, 'strong').slice(0, 1)];
+}
+
+/** What comes after the present exercise. */
+function laterLines(session: SessionState, phase: Phase, columns: number): Line[] {
+  const here = placeOf(phase)?.exercise;
+  const later = session.exercises.filter((one, index) => index !== here && !isOver(one));
+  return later.flatMap(({ prescribed }) =>
+    paragraph(
+      `then ${prescribed.name} · ${planText(prescribed, session.prescription.unit)}`,
+      columns,
+      'plain',
+      5,
+    ),
+  );
 }
 
 function noteLines({ session }: Model, phase: Phase, columns: number): Line[] {

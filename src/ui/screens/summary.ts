@@ -1,10 +1,11 @@
+import type { PrescribedExercise } from '../../progression/prescription.ts';
 import { worksOf } from '../../session/done-sets.ts';
 import type { LiftWork, SessionState } from '../../session/state.ts';
 import { summaryOf } from '../../session/summary.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import type { Model } from '../ui-state.ts';
-import { loadText, secondsText } from '../words.ts';
+import { loadText, reservesText, secondsText } from '../words.ts';
 
 /** After the session: done against the plan, bests, time, and what comes next time. */
 export function summaryLines({ session, now }: Model, bench: Bench, columns: number): Line[] {
@@ -42,27 +43,25 @@ export function summaryLines({ session, now }: Model, bench: Bench, columns: num
   ];
 }
 
-function workTexts(
-  { prescribed, judgedBy, done, pain }: LiftWork,
-  session: SessionState,
-): string[] {
+function workTexts(work: LiftWork, session: SessionState): string[] {
+  const { prescribed, judgedBy, done, pain } = work;
   const { unit } = session.prescription;
   if (done.length === 0) return [pain ? 'left out, pain marked' : 'left out'];
-  const loads = [...new Set(done.map(({ load }) => load))];
   const asked = judgedBy ?? prescribed;
+  const [first] = done;
+  const sameLoad = done.every(({ load }) => load === first?.load);
   const counts =
-    loads.length === 1
-      ? `${loadText(loads[0] ?? done[0]?.load ?? asked.load ?? (0 as never), asked, unit)} · ${done.map(({ count }) => count).join(', ')}`
+    sameLoad && first
+      ? `${loadText(first.load, asked, unit)} · ${done.map(({ count }) => count).join(', ')}`
       : done.map(({ load, count }) => `${loadText(load, asked, unit)} × ${count}`).join(', ');
-  const reserves = done.some(({ reserve }) => reserve !== null)
-    ? ` · ${done.map(({ reserve }) => reserve ?? '?').join(', ')} in reserve`
-    : '';
-  const aims = asked.minis
-    ? `${asked.sets[0]?.aim ?? ''} and mini-sets of ${asked.minis.aim}`
-    : asked.sets.map(({ aim }) => aim).join(', ');
   return [
-    `did  ${counts}${reserves}`,
-    `plan ${aims} ${asked.counts}`,
+    `did  ${counts}${reservesText(done.map(({ reserve }) => reserve))}`,
+    `plan ${aimsText(asked)}`,
     ...(pain ? ['pain marked'] : []),
   ];
 }
+
+const aimsText = ({ sets, minis, counts }: PrescribedExercise): string =>
+  minis
+    ? `${sets[0]?.aim} ${counts} and mini-sets of ${minis.aim}`
+    : `${sets.map(({ aim }) => aim).join(', ')} ${counts}`;
