@@ -1,3 +1,4 @@
+import { Temporal } from 'temporal-polyfill';
 import { reserveOf } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Past, Result, SetResult } from './past.ts';
@@ -46,6 +47,12 @@ export function boutsOf(past: Past, track: string): readonly Bout[] {
     .filter((bout) => bout !== null);
 }
 
+/** The latest sessions from `date` on; `bouts` are in order of time. */
+export function boutsSince(bouts: readonly Bout[], date: Temporal.PlainDate): readonly Bout[] {
+  const before = bouts.findLastIndex(({ result }) => isBefore(result.date, date));
+  return bouts.slice(before + 1);
+}
+
 /** Sessions that hold something not understood: they move no load. */
 export function foreignSessions(past: Past): ReadonlySet<string> {
   return new Set(past.sessions.filter(({ foreign }) => foreign).map(({ session }) => session));
@@ -54,3 +61,6 @@ export function foreignSessions(past: Past): ReadonlySet<string> {
 /** Reps in reserve of a set; where the lifter gave none, the low end of what was asked. */
 export const reserveOfSet = (set: SetResult, { result }: Bout): number =>
   reserveOf(set.reserve, result.exercise.reserve).reserve;
+
+const isBefore = (a: Temporal.PlainDate, b: Temporal.PlainDate): boolean =>
+  Temporal.PlainDate.compare(a, b) < 0;

@@ -3,7 +3,7 @@ import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { oneRepMax, repsToFailureAt } from '../training/strength.ts';
 import { systemLoad } from '../training/system-load.ts';
-import type { Bout } from './bout.ts';
+import { type Bout, boutsSince } from './bout.ts';
 import { type Case, firstCount, told } from './case.ts';
 import type { Past } from './past.ts';
 import { because } from './rules/progression-rules.ts';
@@ -29,8 +29,7 @@ export function whatHoldingMeans(
   }
   const last = each.last.result.date;
   const since = cutFrom ? Temporal.PlainDate.from(cutFrom) : last.subtract({ days: CUT_DAYS });
-  const inCut = bouts.filter(({ result }) => Temporal.PlainDate.compare(result.date, since) >= 0);
-  return [holdingInCut(each, inCut, past.bodyMassOn)];
+  return [holdingInCut(each, boutsSince(bouts, since), past.bodyMassOn)];
 }
 
 function holdingInCut(each: Case, bouts: readonly Bout[], bodyMassOn: Past['bodyMassOn']): Reason {

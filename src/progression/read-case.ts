@@ -1,4 +1,4 @@
-import { Temporal } from 'temporal-polyfill';
+import type { Temporal } from 'temporal-polyfill';
 import type { Exercise, Program } from '../program/program.ts';
 import type { Bout } from './bout.ts';
 import type { Case } from './case.ts';
@@ -107,10 +107,8 @@ export function layoffOf(past: Past, lift: string, today: Temporal.PlainDate): L
 }
 
 function daysSince(past: Past, lift: string, today: Temporal.PlainDate): number {
-  const last = past.results
-    .filter(({ exercise, sets }) => exercise.lift === lift && sets.length > 0)
-    .map(({ date }) => date)
-    .sort(Temporal.PlainDate.compare)
-    .at(-1);
-  return last ? last.until(today, { largestUnit: 'days' }).days : 0;
+  const last = past.results.findLast(
+    ({ exercise, sets }) => exercise.lift === lift && sets.length > 0,
+  );
+  return last ? last.date.until(today, { largestUnit: 'days' }).days : 0;
 }

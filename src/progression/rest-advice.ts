@@ -38,7 +38,7 @@ interface Rest {
 }
 
 function restOn(past: Past, day: Day, today: Today): Rest | null {
-  const ago = past.sessions
+  const ago = lately(past.sessions, today)
     .filter(({ setsDone }) => setsDone > 0)
     .map(({ date }) => date.until(today, { largestUnit: 'days' }).days)
     .filter((days) => days >= 0 && days < 7);
@@ -53,10 +53,17 @@ function restOn(past: Past, day: Day, today: Today): Rest | null {
 function musclesAgain(past: Past, day: Day, today: Today): readonly Muscle[] {
   const yesterday = today.subtract({ days: 1 });
   const trained = new Set(
-    past.results
+    lately(past.results, today)
       .filter(({ date, sets }) => sets.length > 0 && date.equals(yesterday))
       .flatMap(({ exercise }) => directMuscles(exercise.trains)),
   );
   const due = new Set(day.exercises.flatMap(({ lift }) => directMuscles(lift.trains)));
   return [...due].filter((muscle) => trained.has(muscle));
+}
+
+/** The latest of what is in order of time, from eight days ago on. */
+function lately<T extends { readonly date: Today }>(all: readonly T[], today: Today): readonly T[] {
+  const from = today.subtract({ days: 8 });
+  const before = all.findLastIndex(({ date }) => date.until(from).sign > 0);
+  return all.slice(before + 1);
 }

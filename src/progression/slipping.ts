@@ -1,9 +1,9 @@
-import { Temporal } from 'temporal-polyfill';
+import type { Temporal } from 'temporal-polyfill';
 import type { Mass } from '../training/mass.ts';
 import { median } from '../training/median.ts';
 import { oneRepMax } from '../training/strength.ts';
 import { systemLoad } from '../training/system-load.ts';
-import { type Bout, reserveOfSet } from './bout.ts';
+import { type Bout, boutsSince, reserveOfSet } from './bout.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';
 
@@ -64,17 +64,16 @@ export function slipOf(
   bodyMassOn: Past['bodyMassOn'],
   today: Temporal.PlainDate,
 ): Slip | null {
-  const since = today.subtract({ days: LIMITS.slipDays });
-  const isRecent = ({ result }: Bout): boolean =>
-    Temporal.PlainDate.compare(result.date, since) >= 0;
-  const shown = countedBouts(bouts)
-    .filter((bout, at, all) => isRecent(bout) || at >= all.length - ENOUGH_BOUTS)
+  const counted = countedBouts(bouts);
+  const recent = new Set(boutsSince(counted, today.subtract({ days: LIMITS.slipDays })));
+  const shown = counted
+    .slice(-Math.max(recent.size, ENOUGH_BOUTS))
     .map((bout) => ({ bout, strength: strengthOf(bout, bodyMassOn) }))
     .filter((each): each is { bout: Bout; strength: number } => each.strength !== null);
   const [before, last] = shown.slice(-2);
   if (shown.length < LIMITS.slipSessions || !before || !last) return null;
   const references = shown
-    .filter(({ bout }) => isRecent(bout))
+    .filter(({ bout }) => recent.has(bout))
     .sort((a, b) => b.strength - a.strength)
     .slice(0, 3);
   const reference = median(references.map(({ strength }) => strength));

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { offerAfterSet } from '../../src/progression/offer-after-set.ts';
 import type { SetResult } from '../../src/progression/past.ts';
 import { inUnit, kilograms } from '../../src/training/mass.ts';
-import { aGear } from './a-gear.ts';
-import { cluster, straight } from './a-program.ts';
+import { aGear, dumbbells } from './a-gear.ts';
+import { aLift, cluster, straight } from './a-program.ts';
 import { nextTime, type Told } from './next-time.ts';
 
 const done = (kg: number, count: number, reserve: number | null = null): SetResult => ({
@@ -45,6 +45,14 @@ describe('after a set', () => {
     expect(offered(light, done(40, 8, 5))).toEqual({ kg: 42.5, rule: 'offer-heavier' });
     const light100 = nextTime(straight({ start: kilograms(100) }), []);
     expect(offered(light100, done(100, 11))).toEqual({ kg: 110, rule: 'offer-heavier' });
+  });
+
+  it('in a first session nothing heavier is offered where the next load would be too heavy', () => {
+    // 10 × 8 with 4 left points to 11.3 kg for the middle of the range; the next pair is 14.
+    const press = straight({ lift: aLift({ loading: 'dumbbell' }), start: kilograms(10) });
+    const gear = aGear({ dumbbells: dumbbells(10, 14) });
+    const { prescribed } = nextTime(press, [], { gear });
+    expect(offerAfterSet(prescribed, [done(10, 8, 4)], gear, null)).toBeNull();
   });
 
   it('only a first session goes up inside itself', () => {
