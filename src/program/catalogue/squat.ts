@@ -1,0 +1,108 @@
+import { type LiftRows, SEGMENTS } from './lift-rows.ts';
+
+const UNDER_THE_BAR =
+  'Alone only inside safeties set just under the lowest point; keep the heels down.';
+
+export const SQUATS = {
+  'back-squat': {
+    name: 'Back squat',
+    loading: 'barbell',
+    kind: 'compound',
+    trains: { quads: 1, glutes: 1, adductors: 0.5, 'lower-back': 0.5 },
+    form: 'Bar across the upper back, brace, sit down between the heels until the hip crease is below the knee, stand up.',
+    caution: UNDER_THE_BAR,
+  },
+  'front-squat': {
+    name: 'Front squat',
+    loading: 'barbell',
+    kind: 'compound',
+    trains: { quads: 1, glutes: 0.5, adductors: 0.5, 'upper-back': 0.5, 'lower-back': 0.5 },
+    form: 'Bar on the front of the shoulders, elbows high, sit straight down and stand up with the chest tall.',
+    caution: UNDER_THE_BAR,
+  },
+  'paused-squat': {
+    name: 'Paused squat',
+    loading: 'barbell',
+    kind: 'compound',
+    trains: { quads: 1, glutes: 1, adductors: 0.5, 'lower-back': 0.5 },
+    form: 'A back squat that stands still for two seconds at the lowest point.',
+    caution: UNDER_THE_BAR,
+  },
+  'box-squat': {
+    name: 'Box squat',
+    loading: 'barbell',
+    kind: 'compound',
+    trains: { quads: 1, glutes: 1, hamstrings: 0.5, adductors: 0.5, 'lower-back': 0.5 },
+    form: 'Sit back onto a firm box without dropping, stay braced, and stand up.',
+    caution: 'Lower yourself onto the box: landing on it loads the spine.',
+  },
+  'goblet-squat': {
+    name: 'Goblet squat',
+    loading: 'dumbbell',
+    kind: 'compound',
+    hands: 1,
+    trains: { quads: 1, glutes: 1, adductors: 0.5, 'upper-back': 0.5 },
+    form: 'Hold one dumbbell upright against the chest and squat between the knees.',
+  },
+  'dumbbell-squat': {
+    name: 'Dumbbell squat',
+    loading: 'dumbbell',
+    kind: 'compound',
+    trains: { quads: 1, glutes: 1, adductors: 0.5, forearms: 0.5 },
+    form: 'A dumbbell in each hand at the sides, sit down with a straight back, stand up.',
+  },
+  'smith-machine-squat': {
+    name: 'Smith machine squat',
+    loading: 'barbell',
+    kind: 'compound',
+    trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    form: 'Feet a little in front of the guided bar, sit straight down, stand up.',
+    caution: 'Set the stops of the machine just under the lowest point.',
+  },
+  'hack-squat': {
+    name: 'Hack squat',
+    loading: 'stack',
+    kind: 'compound',
+    trains: { quads: 1, glutes: 0.5, adductors: 0.5 },
+    form: 'Back flat on the sled, lower until the thighs pass level, press through the whole foot.',
+  },
+  'leg-press': {
+    name: 'Leg press',
+    loading: 'stack',
+    kind: 'compound',
+    trains: { quads: 1, glutes: 0.5, adductors: 0.5 },
+    form: 'Lower the sled until the knees are well bent and the hips still touch the seat, then press.',
+    caution: 'Stop before the lower back rounds off the pad, and never lock the knees hard.',
+  },
+  'single-leg-press': {
+    name: 'Single-leg press',
+    loading: 'stack',
+    kind: 'compound',
+    perSide: true,
+    trains: { quads: 1, glutes: 0.5, adductors: 0.5 },
+    form: 'One foot in the middle of the plate, knee in line with the toes, lower and press.',
+  },
+  'belt-squat': {
+    name: 'Belt squat',
+    loading: 'free',
+    kind: 'compound',
+    trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    form: 'Load hangs from a belt at the hips; sit down upright and stand up.',
+  },
+  'bodyweight-squat': {
+    name: 'Body weight squat',
+    loading: 'bodyweight',
+    kind: 'compound',
+    bodyShare: [0.88, SEGMENTS],
+    trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    form: 'Arms in front, sit down as low as the heels allow, stand up.',
+  },
+  'wall-sit': {
+    name: 'Wall sit',
+    loading: 'bodyweight',
+    kind: 'isolation',
+    counts: 'seconds',
+    trains: { quads: 1 },
+    form: 'Back against a wall, thighs level, and stay.',
+  },
+} as const satisfies LiftRows;
