@@ -29,8 +29,8 @@ export type Gate = { readonly target: number } & (
       /** The step is too large for the range: fewer than the low end are expected. */
       readonly far: boolean;
     }
-  /** Set 1 is to reach `target` first. */
-  | { readonly kind: 'closed'; readonly step: Mass }
+  /** Set 1 is to reach `target` first; or the step is out of reach even there. */
+  | { readonly kind: 'closed'; readonly step: Mass; readonly inReach: boolean }
   /** The most reps are reached, and the next load is still out of reach. */
   | { readonly kind: 'far'; readonly step: Mass; readonly expected: number }
   /** There is no heavier load. */
@@ -58,11 +58,16 @@ export function gateOf(question: GateQuestion): Gate {
   if (opens(first.reps, first.reserve)) {
     return { kind: 'open', step, to: furthest(question, step), far: false, target };
   }
-  if (first.reps < most) return { kind: 'closed', step, target };
+  const lands = (set: Evidence): boolean =>
+    (repsAt(rack, step, middle(reserve), set) ?? 0) >= range[0] * LIMITS.landingShare;
+  if (first.reps < most) {
+    const atTarget = { ...first, reps: target, reserve: reserve[0] };
+    const inReach = opens(target, reserve[0]) || lands(atTarget);
+    return { kind: 'closed', step, target, inReach };
+  }
+  if (lands(first)) return { kind: 'open', step, to: step, far: true, target };
   const expected = repsAt(rack, step, middle(reserve), first) ?? 0;
-  return expected >= range[0] * LIMITS.landingShare
-    ? { kind: 'open', step, to: step, far: true, target }
-    : { kind: 'far', step, expected, target };
+  return { kind: 'far', step, expected, target };
 }
 
 function mostOf({ range, timed, isolation }: GateQuestion): number {

@@ -1,16 +1,20 @@
 import { Temporal } from 'temporal-polyfill';
-import type { Mass } from '../training/mass.ts';
+import { kilograms, type Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
-import { oneRepMax, repsToFailureAt } from '../training/strength.ts';
+import { oneRepMax, repsToFailureAt, shownOneRepMax } from '../training/strength.ts';
 import { systemLoad } from '../training/system-load.ts';
 import { type Bout, boutsSince } from './bout.ts';
 import { type Case, firstCount, told } from './case.ts';
+import { evidenceOf } from './estimate.ts';
 import type { Past } from './past.ts';
 import { because } from './rules/progression-rules.ts';
-import { countedBouts, strengthOf } from './slipping.ts';
+import { countedBouts } from './slipping.ts';
 
 /** What has been lost is told since this many days ago, where the program names no start of the cut. Ours. */
 const CUT_DAYS = 112;
+
+/** Less lost than this proves nothing. Ours. */
+const TELLING_LOSS = kilograms(1);
 
 /** Sessions at one load without a rep more after which a building lifter is told. Ours. */
 const STALLED_AFTER = 4;
@@ -29,25 +33,34 @@ export function whatHoldingMeans(
   }
   const last = each.last.result.date;
   const since = cutFrom ? Temporal.PlainDate.from(cutFrom) : last.subtract({ days: CUT_DAYS });
-  return [holdingInCut(each, boutsSince(bouts, since), past.bodyMassOn)];
+  return holdingInCut(each, boutsSince(bouts, since), past.bodyMassOn);
 }
 
-function holdingInCut(each: Case, bouts: readonly Bout[], bodyMassOn: Past['bodyMassOn']): Reason {
+/** Said of outside loads in any case, with numbers where body weight went down and strength less. */
+function holdingInCut(
+  each: Case,
+  bouts: readonly Bout[],
+  bodyMassOn: Past['bodyMassOn'],
+): readonly Reason[] {
   const first = countedBouts(bouts)[0] ?? bouts[0];
   const then = first ? bodyMassOn(first.result.date) : null;
   const now = bodyMassOn(each.last.result.date);
-  if (!first || first === each.last || then === null || now === null || now >= then) {
-    return because('holding-wins');
-  }
+  const isLighter = then !== null && now !== null && then - now >= TELLING_LOSS;
   if (each.exercise.lift.loading === 'bodyweight') {
-    return bodyWeightReason(each, first, then, now) ?? because('holding-wins');
+    const reason = first && isLighter ? bodyWeightReason(each, first, then, now) : null;
+    return reason ? [reason] : [];
   }
-  const before = strengthOf(first, bodyMassOn);
-  const latest = strengthOf(each.last, bodyMassOn);
-  if (before === null || latest === null || latest / now < before / then) {
-    return because('holding-wins');
+  const [before, latest] = [first ? shownStrength(first) : null, shownStrength(each.last)];
+  if (!isLighter || before === null || latest === null || latest / now < before / then) {
+    return [because('holding-wins')];
   }
-  return because('holding-wins', { lost: then - now, before: before / then, now: latest / now });
+  return [because('holding-wins', { lost: then - now, before: before / then, now: latest / now })];
+}
+
+/** From the first set; null where an estimate may not be shown. */
+function shownStrength(bout: Bout): number | null {
+  const { load, reps, reserve } = evidenceOf(bout);
+  return bout.result.exercise.counts === 'seconds' ? null : shownOneRepMax(load, reps + reserve);
 }
 
 /** For a body weight lift the same reps at a lower body weight are less work: says how many would be full strength. */

@@ -89,6 +89,9 @@ function towardsNext(each: Case): readonly Reason[] {
     ];
   }
   const share = stepShare(rack, load, gate.step);
+  if (!gate.inReach) {
+    return [because('hold-gap', told(each.exercise, { load, next: gate.step, target, share }))];
+  }
   return [
     because('hold-reach-target', told(each.exercise, { load, next: gate.step, target, share })),
   ];

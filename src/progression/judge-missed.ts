@@ -3,6 +3,7 @@ import type { Mass } from '../training/mass.ts';
 import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
 import { aimQuestion, type Case, firstCount, told, type Verdict } from './case.ts';
+import { gateOf } from './gate.ts';
 import { LIMITS } from './limits.ts';
 import { shareBelow, stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
@@ -52,7 +53,7 @@ export function ease(each: Case): Verdict {
   const back = story.cameFrom !== null && !story.reached ? story.cameFrom : null;
   const to = back === null ? lighter(each) : rack.loads.atOrBelow(back);
   if (to === null || to >= load) return nothingLighter(each);
-  const top = back === null ? range[1] : Math.min(each.gate.target, range[1]) + backBy(each);
+  const top = back === null ? range[1] : targetAfterBack(each, to);
   const facts = told(each.exercise, {
     load: to,
     from: load,
@@ -72,8 +73,18 @@ export function ease(each: Case): Verdict {
   };
 }
 
-const backBy = ({ story, timed }: Case): number =>
-  story.triesAfterBack * (timed ? LIMITS.secondsPerRep : 1);
+/** What set 1 has to reach at the load gone back to before this one is tried again. */
+function targetAfterBack({ rack, exercise, reserve, timed, story }: Case, to: Mass): number {
+  return gateOf({
+    rack,
+    range: exercise.range,
+    reserve,
+    timed,
+    isolation: exercise.lift.kind === 'isolation',
+    first: { load: to, reps: 0, reserve: reserve[0] },
+    failedTries: story.triesAfterBack,
+  }).target;
+}
 
 function lighter({ rack, load }: Case): Mass | null {
   return shareBelow(rack, load, LIMITS.easeTo) ?? nextBelow(rack.loads, load);

@@ -54,7 +54,7 @@ export function comeBack(each: Case, layoff: Layoff): Verdict {
     why: [
       because(
         same ? 'return-short-same' : layoff.rule,
-        told(each.exercise, { load: to ?? load, from: load, days: daysAway }),
+        told(each.exercise, { load: to ?? load, from: load, days: daysAway, lower }),
       ),
     ],
     low: each.exercise.range[0],

@@ -124,3 +124,16 @@ describe('the size of a step', () => {
     expect(next).toMatchObject({ move: 'up', kg: 42.5 });
   });
 });
+
+describe('a step out of reach', () => {
+  it('is said to be so from the start, not only at the most reps', () => {
+    // 10 × 20 with one left is a best of 17 kg; at 15 kg that leaves 3.7 of the 8 wanted.
+    const gear = aGear({ dumbbells: dumbbells(10, 15) });
+    const exercise = straight({ lift: press, range: [8, 12] });
+    const next = nextTime(exercise, [{ kg: 10, reps: [12, 12, 12], daysAgo: 3 }], { gear });
+    expect(next).toMatchObject({ move: 'hold', kg: 10, aims: [13, 12, 12] });
+    expect(next.words).toContain(
+      '15 kg a hand, 50 % more, is out of reach even from 20 reps at 10 kg a hand: smaller plates or a band would close the gap. Until then add reps.',
+    );
+  });
+});

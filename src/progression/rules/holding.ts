@@ -32,6 +32,13 @@ export const HOLDING_RULES = [
         : `${f.load('next')} is next: first reach ${f.count('target')} in set 1.`,
   ),
   rule(
+    'hold-gap',
+    'ours',
+    'steps of 2–10 %: ACSM 2009, MSSE 41(3):687–708; when out of reach: ours',
+    (f) =>
+      `${f.load('next')}${f.has('share') ? `, ${f.percent('share')} more,` : ''} is out of reach even from ${f.count('target')} at ${f.load('load')}: smaller plates or a band would close the gap. Until then add reps.`,
+  ),
+  rule(
     'hold-after-try',
     'ours',
     OURS,

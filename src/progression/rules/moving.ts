@@ -24,8 +24,8 @@ export const MOVING_RULES = [
     'strength curve: Brzycki 1993, Epley 1985; 95 % of it: ours',
     (f) =>
       f.has('reps')
-        ? `New range for a lift you know: your last ${f.count('reps')} at ${f.load('from')} point to ${f.load('load')}, with a little in hand.`
-        : `New range for a lift you know: from ${f.load('from')}, ${f.load('load')} to begin with.`,
+        ? `Known from another range: ${f.count('reps')} at ${f.load('from')} point to ${f.load('load')} here, with a little in hand.`
+        : `Known from another range: after ${f.load('from')} there, ${f.load('load')} to begin with here.`,
   ),
   rule(
     'up-in-range',
@@ -95,7 +95,7 @@ export const MOVING_RULES = [
     'ours',
     OURS,
     (f) =>
-      `${f.number('days')} days away from this lift, and the next lighter load is a long way down: ${f.load('load')} again, two fewer in each set.`,
+      `${f.number('days')} days away from this lift, and ${f.has('lower') ? 'the next lighter load is a long way down' : 'nothing lighter can be made'}: ${f.load('load')} again, two fewer in each set.`,
   ),
   rule(
     'return-medium',
