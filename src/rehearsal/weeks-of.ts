@@ -1,12 +1,13 @@
 import type { Temporal } from 'temporal-polyfill';
 import { hardSetsOf } from '../cut/set-credit.ts';
+import type { Program } from '../program/program.ts';
 import type { Result, SetResult } from '../progression/past.ts';
 import type { Move } from '../progression/prescription.ts';
 import type { Mass } from '../training/mass.ts';
 import { median } from '../training/median.ts';
 import type { Muscle } from '../training/muscles.ts';
 import { weeklyVolume } from '../training/volume.ts';
-import type { Rehearsal, RehearsedSession } from './rehearse.ts';
+import type { Rehearsal } from './rehearse.ts';
 
 /** One track in one week. */
 export interface RehearsedTrack {
@@ -42,9 +43,13 @@ export interface RehearsedWeek {
   readonly lighter: boolean;
 }
 
-/** A rehearsal week by week. Compounds are those that were trained. */
-export function weeksOf({ sessions, kept }: Rehearsal, from: Temporal.PlainDate): RehearsedWeek[] {
-  const compounds = compoundsOf(sessions);
+/** A rehearsal of a program week by week, from its first day. */
+export function weeksOf(
+  program: Program,
+  { sessions, kept }: Rehearsal,
+  from: Temporal.PlainDate,
+): RehearsedWeek[] {
+  const counted = countedLifts(program);
   return Array.from({ length: Math.ceil(kept.length / 7) }, (_, at) => {
     const days = kept.slice(at * 7, at * 7 + 7);
     const start = from.add({ days: at * 7 });
@@ -54,7 +59,6 @@ export function weeksOf({ sessions, kept }: Rehearsal, from: Temporal.PlainDate)
     );
     const results = inside.flatMap((session) => session.results);
     const keptOf = (lift: string) => mean(days.map((day) => day.get(lift) ?? 1));
-    const counted = compounds.size > 0 ? [...compounds] : [...(days[0]?.keys() ?? [])];
     return {
       week: at + 1,
       from: start,
@@ -74,9 +78,11 @@ export function weeksOf({ sessions, kept }: Rehearsal, from: Temporal.PlainDate)
   });
 }
 
-function compoundsOf(sessions: readonly RehearsedSession[]): ReadonlySet<string> {
-  const exercises = sessions.flatMap(({ state }) => state.prescription.exercises);
-  return new Set(exercises.filter(({ kind }) => kind === 'compound').map(({ lift }) => lift));
+/** The compound lifts; of a program without one all. */
+function countedLifts(program: Program): readonly string[] {
+  const lifts = program.days.flatMap(({ exercises }) => exercises.map(({ lift }) => lift));
+  const compounds = lifts.filter(({ kind }) => kind === 'compound');
+  return [...new Set((compounds.length > 0 ? compounds : lifts).map(({ key }) => key))];
 }
 
 function tracksOf(results: readonly Result[], keptOf: (lift: string) => number): RehearsedTrack[] {
