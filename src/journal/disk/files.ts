@@ -33,6 +33,6 @@ export interface Files {
   readonly rename: (from: string, to: string) => void;
   /** Gives a file a second name; fails with EEXIST where that is taken. */
   readonly link: (from: string, to: string) => void;
-  /** The path without links; itself where nothing is there yet. */
+  /** The path without links, also of what is not there yet. */
   readonly realPath: (path: string) => string;
 }

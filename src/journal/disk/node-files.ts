@@ -13,7 +13,7 @@ import {
   unlinkSync,
   writeSync,
 } from 'node:fs';
-import { resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { codeOf } from './disk-trouble.ts';
 import type { Files } from './files.ts';
 
@@ -41,7 +41,7 @@ export const nodeFiles: Files = {
   remove: (path) => unlinkSync(path),
   rename: (from, to) => renameSync(from, to),
   link: (from, to) => linkSync(from, to),
-  realPath: (path) => orWhenMissing(resolve(path), () => realpathSync(path)),
+  realPath,
 };
 
 function orWhenMissing<Found, Missing>(missing: Missing, act: () => Found): Found | Missing {
@@ -51,6 +51,14 @@ function orWhenMissing<Found, Missing>(missing: Missing, act: () => Found): Foun
     if (codeOf(error) === 'ENOENT') return missing;
     throw error;
   }
+}
+
+/** Of what is not there yet: the real path of the folder above it, and its name. */
+function realPath(given: string): string {
+  const path = resolve(given);
+  const found = orWhenMissing(null, () => realpathSync(path));
+  if (found !== null || dirname(path) === path) return found ?? path;
+  return join(realPath(dirname(path)), basename(path));
 }
 
 function syncFolder(path: string): void {
