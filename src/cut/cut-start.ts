@@ -2,6 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import type { Program } from '../program/program.ts';
 import type { SessionDone } from '../progression/past.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
+import { dayNumber } from './day-number.ts';
 
 /**
  * First day of the cut that the program is in: the day it names, else the first session under
@@ -27,4 +28,4 @@ export function cutStart(
 
 /** Whole days from `from` to `to`, negative when `to` is earlier. */
 export const daysBetween = (from: Temporal.PlainDate, to: Temporal.PlainDate): number =>
-  from.until(to, { largestUnit: 'days' }).days;
+  dayNumber(to) - dayNumber(from);

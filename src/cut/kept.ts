@@ -1,9 +1,10 @@
-import { Temporal } from 'temporal-polyfill';
+import { bisector, bisectRight } from 'd3-array';
+import type { Temporal } from 'temporal-polyfill';
 import type { Range } from '../program/program.ts';
 import type { Past } from '../progression/past.ts';
 import { median } from '../training/median.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
-import { daysBetween } from './cut-start.ts';
+import { dayNumber } from './day-number.ts';
 import type { Shown, StrengthTrack } from './strength-tracks.ts';
 
 interface OfLift {
@@ -34,6 +35,8 @@ export type LiftKept = OfLift &
         readonly perBodyMass: number | null;
       }
   );
+
+const byDay = bisector(({ day }: Shown) => day);
 
 type Told = Shown & { readonly strength: number };
 
@@ -66,10 +69,8 @@ export function keptHeadline(lifts: readonly LiftKept[]): number | null {
 }
 
 function isPresent({ trained }: StrengthTrack, on: Temporal.PlainDate): boolean {
-  return trained.some((date) => {
-    const days = daysBetween(date, on);
-    return days >= 0 && days < CUT_LIMITS.presentDays;
-  });
+  const last = trained[bisectRight(trained, dayNumber(on)) - 1];
+  return last !== undefined && dayNumber(on) - last < CUT_LIMITS.presentDays;
 }
 
 function keptOf(
@@ -79,7 +80,7 @@ function keptOf(
 ): LiftKept {
   const until = ofLift.map(({ exercise, sessions }) => ({
     exercise,
-    counted: sessions.filter(({ date }) => Temporal.PlainDate.compare(date, on) <= 0),
+    counted: sessions.slice(0, byDay.right(sessions, dayNumber(on))),
   }));
   const { exercise, counted } = until.reduce((a, b) =>
     b.counted.length > a.counted.length ? b : a,

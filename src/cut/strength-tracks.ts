@@ -4,10 +4,13 @@ import type { Past } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { countedBouts, strengthOf } from '../progression/slipping.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
+import { dayNumber } from './day-number.ts';
 
 /** Strength shown in one counted session. */
 export interface Shown {
   readonly date: Temporal.PlainDate;
+  /** {@link dayNumber} of the date. */
+  readonly day: number;
   /** e1RM in micrograms of system load; null where no set tells. */
   readonly strength: number | null;
 }
@@ -17,8 +20,8 @@ export interface StrengthTrack {
   /** As prescribed last. */
   readonly exercise: PrescribedExercise;
   readonly sessions: readonly Shown[];
-  /** Dates of all its sessions, counted or not. */
-  readonly trained: readonly Temporal.PlainDate[];
+  /** Day numbers of all its sessions, counted or not, in order. */
+  readonly trained: readonly number[];
 }
 
 /**
@@ -43,10 +46,13 @@ export function strengthTracks(past: Past, cutFrom: Temporal.PlainDate): Strengt
     if (!exercise) return [];
     const sessions = countedBouts(boutsOf({ ...past, results: of }, track)).map((bout) => ({
       date: bout.result.date,
+      day: dayNumber(bout.result.date),
       strength: strengthOf(bout, past.bodyMassOn),
     }));
     const first = sessions.findIndex(({ date }) => Temporal.PlainDate.compare(date, cutFrom) >= 0);
     const from = Math.max(0, (first < 0 ? sessions.length : first) - 2);
-    return [{ exercise, sessions: sessions.slice(from), trained: of.map(({ date }) => date) }];
+    return [
+      { exercise, sessions: sessions.slice(from), trained: of.map(({ date }) => dayNumber(date)) },
+    ];
   });
 }

@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import { dateOfDay, dayNumber } from './day-number.ts';
+import { dateOfDay, dayNumber } from '../cut/day-number.ts';
 
 export interface Tick {
   readonly at: number;

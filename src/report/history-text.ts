@@ -1,13 +1,13 @@
+import { dayNumber } from '../cut/day-number.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Result } from '../progression/past.ts';
 import { safeText } from '../text/safe-text.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { dateTicks } from './date-ticks.ts';
-import { dayNumber } from './day-number.ts';
 import type { LiftRow } from './lift-rows.ts';
 import { drawPlot, type Point } from './plot.ts';
 import type { TextSize } from './review-text.ts';
-import { type Column, textTable } from './table.ts';
+import { type Column, cutTo, textTable } from './table.ts';
 
 /** Sessions further apart than this are not joined in a plot: something else was going on. */
 export const DAYS_JOINED = 28;
@@ -28,7 +28,12 @@ export function historyText(
   const plot =
     lifts.size === 1 && points.length > 1
       ? drawPlot(
-          { lines: [{ points, as: 'line', gap: DAYS_JOINED }], bands: [], xTicks: dateTicks },
+          {
+            lines: [{ points, as: 'line', gap: DAYS_JOINED }],
+            bands: [],
+            yHolds: around(points),
+            xTicks: dateTicks,
+          },
           { width, height: PLOT_ROWS, glyphs },
         )
       : [];
@@ -58,8 +63,12 @@ export function historyText(
   return [
     ...(plot.length > 0 ? [`${title}: e1RM, ${unit}`, ...plot, ''] : []),
     ...textTable(columns, cells, width),
-  ];
+  ].map((line) => cutTo(line, width));
 }
+
+/** Three percent to both sides of the first value, so that a session's noise does not fill the plot. */
+const around = ([first]: readonly Point[]): number[] =>
+  first ? [first[1] * 0.97, first[1] * 1.03] : [];
 
 /** e1RM over days, in `unit`. */
 export const e1rmPoints = (rows: readonly LiftRow[], unit: Unit): Point[] =>

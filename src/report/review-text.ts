@@ -1,4 +1,5 @@
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
+import type { LiftKept } from '../cut/kept.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
 import { dayWords } from '../text/day-words.ts';
@@ -9,7 +10,7 @@ import { shortDate } from './date-ticks.ts';
 import type { Glyphs } from './dot-grid.ts';
 import type { ReasonWords } from './reason-words.ts';
 import { keptWords, reviewFigures } from './review-words.ts';
-import { type Column, textTable } from './table.ts';
+import { type Column, cutTo, textTable } from './table.ts';
 import { wrapped } from './wrap.ts';
 
 export interface TextSize {
@@ -26,7 +27,7 @@ export function reviewText(
 ): string[] {
   const { evidence, verdict, today } = review;
   const headline = words(verdict.headline.reason);
-  return [
+  const lines = [
     ...wrapped(safeText(`${evidence.program.name} · ${dayWords(today)}`), width),
     '',
     ...wrapped(safeText(headline.text), width),
@@ -46,16 +47,17 @@ export function reviewText(
       width,
     ).slice(1),
     ...section('Strength of each lift', liftLines(review, unit, width)),
-    ...section('Hard sets a week, the last two weeks', barLines(review, width, glyphs)),
+    ...section('Hard sets a week (two weeks)', barLines(review, width, glyphs)),
     ...section('Week by week, Monday to Sunday', weekLines(review, width)),
     ...section('Hard sets of each muscle by week', muscleLines(review, width)),
   ];
+  return lines.map((line) => cutTo(line, width));
 }
 
 const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : ['', title, ...lines];
 
-function liftLines({ evidence }: Review, unit: Unit, width: number): string[] {
+function liftLines({ evidence, body }: Review, unit: Unit, width: number): string[] {
   if (evidence.lifts.length === 0) return [];
   const slipping = new Set(
     evidence.exercises.filter(({ slip }) => slip).map(({ exercise }) => exercise.lift.key),
@@ -64,17 +66,23 @@ function liftLines({ evidence }: Review, unit: Unit, width: number): string[] {
     { heading: 'lift', align: 'left' },
     { heading: 'kept', align: 'right' },
     { heading: 'e1RM', align: 'right', dropFirst: 1 },
-    { heading: '× body weight', align: 'right', dropFirst: 2 },
+    ...(body ? [{ heading: '× body weight', align: 'right', dropFirst: 2 } as const] : []),
     { heading: '', align: 'left' },
   ];
   const rows = evidence.lifts.map((lift) => [
     safeText(lift.name),
     keptWords(lift),
     lift.state === 'known' ? massText(Math.round(lift.now) as Mass, unit, 1) : '',
-    lift.state === 'known' && lift.perBodyMass !== null ? lift.perBodyMass.toFixed(2) : '',
+    ...(body ? [bodyMassesText(lift)] : []),
     slipping.has(lift.lift) ? 'slipping' : '',
   ]);
   return textTable(columns, rows, width);
+}
+
+/** Of compound lifts alone: a side raise is not measured by the body. */
+function bodyMassesText(lift: LiftKept): string {
+  const told = lift.kind === 'compound' && lift.state === 'known' ? lift.perBodyMass : null;
+  return told === null ? '' : told.toFixed(2);
 }
 
 function barLines({ evidence, muscles }: Review, width: number, glyphs: Glyphs): string[] {

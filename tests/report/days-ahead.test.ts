@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { calendarEntries } from '../../src/report/calendar-entries.ts';
+import { daysAhead } from '../../src/report/days-ahead.ts';
+import { day, every, LIFTS, madeProgram, madeSession } from '../cut/made.ts';
+import { madeCut } from './made-cut.ts';
+
+const base = madeProgram([{ lift: LIFTS.squat, sets: 3 }]);
+const [only] = base.days;
+if (!only) throw new Error('made with a day');
+const program = { ...base, days: [only, { ...only, name: 'B' }] };
+
+describe('the days ahead', () => {
+  it('spreads sessions over the week for a lifter without habits', () => {
+    // 23 November 2026 is a Monday (ISO 8601 calendar).
+    const ahead = daysAhead(program, [], 'B', day('2026-11-24'), 2);
+    expect(ahead.map(({ date, day: name }) => `${date} ${name}`)).toEqual([
+      '2026-11-25 B',
+      '2026-11-27 A',
+      '2026-11-30 B',
+      '2026-12-02 A',
+      '2026-12-04 B',
+      '2026-12-07 A',
+    ]);
+  });
+
+  it('keeps to the weekdays that the lifter trains on', () => {
+    const weekends = [
+      ...every(7, '2026-11-01', 4),
+      ...every(7, '2026-11-03', 3),
+      ...every(7, '2026-11-05', 3),
+    ];
+    const ahead = daysAhead(
+      program,
+      weekends.map((on) => madeSession(on)),
+      'A',
+      day('2026-11-23'),
+      1,
+    );
+    expect(ahead.map(({ date }) => date.dayOfWeek)).toEqual([2, 4, 7]);
+  });
+});
+
+describe('the entries of the calendar', () => {
+  it('say what was lifted, and what is planned', () => {
+    const { past } = madeCut();
+    const ahead = [{ date: day('2026-11-25'), day: 'B' }];
+    const entries = calendarEntries(past.sessions, past.results, ahead, 'Lean spring', 'kg');
+    expect(entries).toHaveLength(21);
+    expect(entries[0]).toMatchObject({ kind: 'done', title: 'Strength: Lean spring, A' });
+    expect(entries[0]?.lines[0]).toBe('Back squat 100 kg: 7 6 5');
+    expect(entries.at(-1)).toMatchObject({ kind: 'ahead', title: 'Strength: Lean spring, B' });
+  });
+});

@@ -1,0 +1,81 @@
+import stringWidth from 'string-width';
+import { describe, expect, it } from 'vitest';
+import { historyText } from '../../src/report/history-text.ts';
+import { liftRows } from '../../src/report/lift-rows.ts';
+import { searchHistory } from '../../src/report/search-history.ts';
+import { madeCut } from './made-cut.ts';
+
+const { past, estimate } = madeCut();
+
+describe('the history in text', () => {
+  it('shows a lift with its plot, newest session first', () => {
+    const rows = liftRows(past.results, 'back-squat', estimate);
+    const lines = historyText(rows, 'kg', { width: 72, glyphs: 'ascii' });
+    expect(lines.slice(0, 22).join('\n')).toMatchInlineSnapshot(`
+      "Back squat: e1RM, kg
+         |
+         |
+      130+
+         |*                                           *
+         |*                                           *
+         | *                                         * *
+         | *                                         * *
+      125+ *        ****      *     ******           *  *       ****       *
+         | *       *    *    * *   *      *         *   *      *    *     * *
+         |  *    **      *  *   *  *       **       *   *      *     **   * *
+         |  *   *        * *    * *          *     *     *    *        * *   *
+      120+  ****          *      *            ******     *****          *    *
+         ++-------------------+--------------------+--------------------+-----
+          31 Aug           14 Sep               28 Sep               12 Oct
+
+      date          load  done   in reserve      e1RM  move
+      2026-10-16  100 kg  6 6 5  1 1 1         120 kg  hold
+      2026-10-14  100 kg  7 6 5  1 1 1       124.1 kg  hold
+      2026-10-12  100 kg  6 6 5  1 1 1         120 kg  hold
+      2026-10-09  100 kg  6 6 5  2 2 2       124.1 kg  hold
+      2026-10-07  100 kg  7 6 5  1 1 1       124.1 kg  hold"
+    `);
+  });
+
+  it('writes clusters, body weight and timed loads as the lifter thinks of them', () => {
+    const text = historyText(liftRows(past.results, null, estimate), 'kg', {
+      width: 100,
+      glyphs: 'ascii',
+    }).join('\n');
+    expect(text).toMatch(/Side raise +8 kg a hand +14 \+ 4 4 3/);
+    expect(text).toMatch(/Pull-up +\+5 kg +7 6/);
+  });
+
+  it('is never wider than asked', () => {
+    for (const width of [18, 34, 60, 100]) {
+      for (const lift of [null, 'back-squat']) {
+        for (const line of historyText(liftRows(past.results, lift, estimate), 'kg', {
+          width,
+          glyphs: 'braille',
+        })) {
+          expect(stringWidth(line)).toBeLessThanOrEqual(width);
+        }
+      }
+    }
+  });
+
+  it('stands with nothing to show', () => {
+    expect(historyText([], 'kg', { width: 60, glyphs: 'braille' }).length).toBeLessThanOrEqual(1);
+  });
+});
+
+describe('the search in the history', () => {
+  const notes = (session: string) => (session === 's-2026-09-02' ? ['slept badly'] : []);
+  const found = (query: string) => searchHistory(past.results, query, notes);
+
+  it('finds by lift, by date and by note, every word of it', () => {
+    expect(new Set(found('squat').map(({ exercise }) => exercise.lift))).toEqual(
+      new Set(['back-squat']),
+    );
+    expect(found('2026-09').every(({ date }) => date.month === 9)).toBe(true);
+    expect(found('Slept').map(({ session }) => session)).toEqual(Array(5).fill('s-2026-09-02'));
+    expect(found('slept squat')).toHaveLength(1);
+    expect(found('squat bench')).toEqual([]);
+    expect(found('  ')).toHaveLength(past.results.length);
+  });
+});

@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { readEvent } from '../../src/journal/event-shape.ts';
+import { importCsv } from '../../src/report/import-csv.ts';
+import { setsCsv } from '../../src/report/sets-csv.ts';
+import { fold } from '../../src/session/apply.ts';
+import type { SessionEvent } from '../../src/session/events.ts';
+import { resultsOf } from '../../src/session/results.ts';
+import { sessionDoneOf } from '../../src/session/session-done.ts';
+import { day, LIFTS, madeResult } from '../cut/made.ts';
+import { madeCut } from './made-cut.ts';
+
+/** What the journal would make of imported facts. */
+function folded(text: string) {
+  const { sessions } = importCsv(text, { sessions: new Set(), weighIns: new Set() });
+  return sessions.map(({ facts, start, zone }) => {
+    const events = facts.map(
+      (fact, at): SessionEvent => ({
+        ...fact,
+        id: `file:${at + 1}`,
+        at: { wall: start, up: null, boot: null },
+        zone,
+      }),
+    );
+    expect(events.map(readEvent)).not.toContain(null);
+    const state = fold(events);
+    if (!state) throw new Error('an imported session opens');
+    return { results: resultsOf(state), done: sessionDoneOf(state) };
+  });
+}
+
+/** What a file of sets does not hold. */
+const bare = (result: ReturnType<typeof madeResult>) => ({
+  ...result,
+  exercise: { ...result.exercise, rest: { from: 0, to: 0 } },
+});
+
+describe('a history that went out as sets and came back', () => {
+  it('gives progression the same results, session by session', () => {
+    const { past, estimate } = madeCut();
+    const back = folded(setsCsv(past.results, past.sessions, estimate, 'lb'));
+    expect(back.flatMap(({ results }) => results)).toEqual(past.results.map(bare));
+    expect(back.map(({ done }) => [done.session, done.date, done.aim, done.how])).toEqual(
+      past.sessions.map(({ session, date, aim, how }) => [session, date, aim, how]),
+    );
+  });
+
+  it('keeps what was cut short, added, painful or light', () => {
+    const odd = [
+      madeResult({ lift: LIFTS.squat, on: '2026-11-20', load: 80, counts: [6], asked: 3 }),
+      madeResult({
+        lift: LIFTS.bench,
+        on: '2026-11-20',
+        load: 60,
+        counts: [8, 8, 8, 8],
+        asked: 3,
+        pain: true,
+      }),
+      madeResult({
+        lift: LIFTS.raise,
+        on: '2026-11-20',
+        load: 8,
+        counts: [14, 5],
+        style: 'cluster',
+        range: [12, 15],
+        asked: 5,
+        finished: false,
+      }),
+      madeResult({
+        lift: LIFTS.plank,
+        on: '2026-11-21',
+        load: 0,
+        counts: [45, 40],
+        range: [30, 60],
+        reserve: null,
+        lighter: true,
+        session: 's-light',
+      }),
+    ];
+    const back = folded(setsCsv(odd, [], () => null, 'kg')).flatMap(({ results }) => results);
+    expect(
+      back.map(({ finished, pain, lighter, sets, date }) => ({
+        finished,
+        pain,
+        lighter,
+        sets,
+        date,
+      })),
+    ).toEqual(
+      odd.map(({ finished, pain, lighter, sets, date }) => ({
+        finished,
+        pain,
+        lighter,
+        sets,
+        date,
+      })),
+    );
+    expect(back.at(-1)?.date).toEqual(day('2026-11-21'));
+  });
+});

@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { pageOf } from '../../src/report/page-of.ts';
+import { pageHtml } from '../../src/report/svg/page.tsx';
+import { madeCut, words } from './made-cut.ts';
+
+const { past, review, estimate } = madeCut();
+const view = pageOf(past, review, estimate, words, 'kg');
+
+describe('the page of a history', () => {
+  it('shows the lifts trained, in the order of the program, with what is kept', () => {
+    expect(view.lifts.map(({ name }) => name)).toEqual([
+      'Back squat',
+      'Bench press',
+      'Barbell row',
+      'Pull-up',
+      'Side raise',
+    ]);
+    expect(view.lifts[0]?.points).toHaveLength(20);
+    expect(view.lifts[0]?.note).toMatch(/^\d+ % kept$/);
+  });
+
+  it('shows body weight from the first to the last weigh-in, and the planned range from the second week on', () => {
+    const { body } = view;
+    expect(body?.readings).toHaveLength(past.weighIns.length);
+    const [first, last] = [body?.band?.edges[0], body?.band?.edges.at(-1)];
+    expect(first?.[0]).toBe((body?.readings[0]?.[0] ?? 0) + 7);
+    expect(first?.[1]).toBe(first?.[2]);
+    // Helms 2014: 0.5–1 % a week; 41 days from there on.
+    expect((last?.[1] ?? 0) / (first?.[1] ?? 1)).toBeCloseTo(0.99 ** (41 / 7), 6);
+    expect((last?.[2] ?? 0) / (first?.[2] ?? 1)).toBeCloseTo(0.995 ** (41 / 7), 6);
+  });
+
+  it('gives the numbers of every picture in its table', () => {
+    expect(view.kept?.table.rows).toHaveLength(view.kept?.points.length ?? -1);
+    expect(view.muscles?.table.rows).toHaveLength(6);
+    expect(view.body?.table.rows).toHaveLength(7);
+  });
+
+  it('has no word or picture of body weight for a lifter who must not be told', () => {
+    const quiet = madeCut(false);
+    const html = pageHtml(pageOf(quiet.past, quiet.review, quiet.estimate, words, 'kg'));
+    expect(html).not.toMatch(/Body weight, kg|weight lost|Rate of loss/);
+  });
+});

@@ -1,0 +1,148 @@
+import stringWidth from 'string-width';
+import { describe, expect, it } from 'vitest';
+import { reviewText } from '../../src/report/review-text.ts';
+import { madeCut, words } from './made-cut.ts';
+
+describe('the review in text', () => {
+  const { review } = madeCut();
+
+  it('reads well at 80 columns', () => {
+    const lines = reviewText(review, words, 'kg', { width: 80, glyphs: 'braille' });
+    expect(lines.join('\n')).toMatchInlineSnapshot(`
+      "Lean spring · Sun 18 Oct 2026
+
+      Stay the course: 103 % of your strength kept, 0.7 % of body weight a week, 6 of
+      6 sessions in two weeks.
+      (common practice)
+
+      - Lats had more than 10 hard sets a week in the last two weeks.
+
+      Strength kept     103 %  median of 4 compound lifts
+      Body weight     83.7 kg  trend; 4.3 kg lost
+      Rate of loss      0.7 %  a week, ± 0.1; 16 days weighed since 29 Sep
+      Sessions       17 of 18  done and planned, 6 weeks
+
+      Strength of each lift
+      lift          kept      e1RM  × body weight
+      Back squat   103 %  124.1 kg           1.48
+      Bench press  103 %   93.1 kg           1.11
+      Barbell row  115 %   96.2 kg           1.15
+      Pull-up       96 %  110.4 kg           1.32
+      Side raise   100 %     12 kg
+
+      Hard sets a week (two weeks)
+      chest       ████████████████████████░░│                9
+      front delts ████████████    ░░░░░░░░░░│              4.5
+      side delts  ████████████████████░░░░░░│              7.5
+      triceps     ████████████    ░░░░░░░░░░│              4.5
+      biceps      ████████████████████░░░░░░│              7.5
+      lats        ██████████████████████████│█████████████  15
+      upper back  ████████████████████████░░│                9
+      glutes      ████████████████████████░░│                9
+      quads       ████████████████████████░░│                9
+      hamstrings  ████████████    ░░░░░░░░░░│              4.5
+
+      Week by week, Monday to Sunday
+      week from  sessions  in reserve  cluster reps
+      7 Sep        3 of 3         1.2            48
+      14 Sep       3 of 3         1.2            48
+      21 Sep       2 of 3         1.0            32
+      28 Sep       3 of 3         1.2            48
+      5 Oct        3 of 3         1.2            48
+      12 Oct       3 of 3         1.0            48
+
+      Hard sets of each muscle by week
+      muscle       7 Sep  14 Sep  21 Sep  28 Sep  5 Oct  12 Oct  days
+      chest            9       9       6       9      9       9     3
+      front delts    4.5     4.5       3     4.5    4.5     4.5     3
+      side delts     7.5     7.5       5     7.5    7.5     7.5     3
+      triceps        4.5     4.5       3     4.5    4.5     4.5     3
+      biceps         7.5     7.5       5     7.5    7.5     7.5     3
+      lats            15      15      10      15     15      15     3
+      upper back       9       9       6       9      9       9     3
+      glutes           9       9       6       9      9       9     3
+      quads            9       9       6       9      9       9     3
+      hamstrings     4.5     4.5       3     4.5    4.5     4.5     3"
+    `);
+  });
+
+  it('reads well on a phone', () => {
+    const lines = reviewText(review, words, 'lb', { width: 34, glyphs: 'ascii' });
+    expect(lines.join('\n')).toMatchInlineSnapshot(`
+      "Lean spring · Sun 18 Oct 2026
+
+      Stay the course: 103 % of your
+      strength kept, 0.7 % of body
+      weight a week, 6 of 6 sessions in
+      two weeks.
+      (common practice)
+
+      - Lats had more than 10 hard sets
+        a week in the last two weeks.
+
+      Strength kept     103 %
+      Body weight    184.4 lb
+      Rate of loss      0.7 %
+      Sessions       17 of 18
+
+      Strength of each lift
+      lift          kept      e1RM
+      Back squat   103 %  273.7 lb
+      Bench press  103 %  205.3 lb
+      Barbell row  115 %  212.1 lb
+      Pull-up       96 %  243.4 lb
+      Side raise   100 %   26.5 lb
+
+      Hard sets a week (two weeks)
+      chest       ##########=|         9
+      front delts #####  ::::|       4.5
+      side delts  #########::|       7.5
+      triceps     #####  ::::|       4.5
+      biceps      #########::|       7.5
+      lats        ###########|######  15
+      upper back  ##########=|         9
+      glutes      ##########=|         9
+      quads       ##########=|         9
+      hamstrings  #####  ::::|       4.5
+
+      Week by week, Monday to Sunday
+      week from  sessions  in reserve
+      7 Sep        3 of 3         1.2
+      14 Sep       3 of 3         1.2
+      21 Sep       2 of 3         1.0
+      28 Sep       3 of 3         1.2
+      5 Oct        3 of 3         1.2
+      12 Oct       3 of 3         1.0
+
+      Hard sets of each muscle by week
+      muscle       5 Oct  12 Oct  days
+      chest            9       9     3
+      front delts    4.5     4.5     3
+      side delts     7.5     7.5     3
+      triceps        4.5     4.5     3
+      biceps         7.5     7.5     3
+      lats            15      15     3
+      upper back       9       9     3
+      glutes           9       9     3
+      quads            9       9     3
+      hamstrings     4.5     4.5     3"
+    `);
+  });
+
+  it('is never wider than asked', () => {
+    for (const width of [20, 34, 50, 80, 120]) {
+      for (const line of reviewText(review, words, 'kg', { width, glyphs: 'braille' })) {
+        expect(stringWidth(line)).toBeLessThanOrEqual(width);
+      }
+    }
+  });
+
+  it('says nothing about body weight to a lifter who must not be told', () => {
+    const quiet = reviewText(madeCut(false).review, words, 'kg', {
+      width: 80,
+      glyphs: 'braille',
+    }).join('\n');
+    expect(quiet).not.toMatch(/Body weight|Rate of loss|weigh/);
+    expect(quiet).toContain('Strength kept');
+  });
+});
