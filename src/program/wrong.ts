@@ -16,6 +16,7 @@ export function shown(found: unknown): string {
   if (found === undefined || found === null) return 'nothing';
   if (Array.isArray(found)) return 'a list';
   if (typeof found === 'object') return 'a group of keys';
+  if (typeof found === 'number' && !Number.isFinite(found)) return 'what is no number';
   if (typeof found !== 'string') return String(found);
   const line = found.replace(/\s+/g, ' ');
   return `"${line.length > LONGEST ? `${line.slice(0, LONGEST - 1)}…` : line}"`;

@@ -79,7 +79,7 @@ describe('a program file that went wrong', () => {
       { numRuns: Number(process.env.MUTATIONS ?? 500) },
     );
     expect(refused).toBeGreaterThan(100);
-  });
+  }, 120_000);
 
   test('is never more than a text that nobody wrote', () => {
     fc.assert(
