@@ -49,6 +49,9 @@ type Act =
   | { readonly wait: number }
   | { readonly amend: number; readonly numbers: object };
 
+/** The set that was put down last. */
+const NEWEST = -1;
+
 const act: fc.Arbitrary<Act> = fc.oneof(
   { weight: 16, arbitrary: fc.constant<Act>({ do: 'start' }) },
   { weight: 20, arbitrary: fc.constant<Act>({ do: 'put-down' }) },
@@ -108,7 +111,26 @@ const act: fc.Arbitrary<Act> = fc.oneof(
   },
 );
 
-const acts = fc.array(act, { maxLength: 60, size: 'max' });
+/** Acts that go together, so that clusters are played out and corrected, and sets confirmed. */
+const lifted: readonly Act[] = [{ do: 'start' }, { wait: 20 }, { do: 'put-down' }, { wait: 11 }];
+const mini = (count: number): readonly Act[] => [
+  { do: 'put-down', numbers: { count } },
+  { wait: 11 },
+];
+const together = fc.constantFrom<readonly Act[]>(
+  lifted,
+  [...lifted, ...mini(4), ...mini(3), { amend: NEWEST, numbers: { count: 4 } }],
+  [...lifted, ...mini(4), ...mini(4), { amend: NEWEST, numbers: { count: 3 } }],
+  [...lifted, ...mini(4), ...mini(4), ...mini(4), ...mini(4)],
+  [...lifted, { do: 'confirm' }],
+);
+
+const acts = fc
+  .array(fc.oneof({ weight: 8, arbitrary: act.map((each) => [each]) }, together), {
+    maxLength: 50,
+    size: 'max',
+  })
+  .map((parts) => parts.flat());
 
 /** Plays what can be done of the acts, and calls `after` behind each of them. */
 function playing(given: readonly Act[], after: (session: Play) => void): Play {
@@ -129,10 +151,12 @@ function amending(
   state: SessionState,
   { amend, numbers: given }: { amend: number; numbers: object },
 ) {
-  const ids = state.exercises.flatMap(worksOf).flatMap(({ done }) => done.map(({ id }) => id));
+  const ids = setsOf(state).map(({ id }) => id);
+  const newest = state.events.findLast(({ type }) => type === 'set-done')?.id;
+  const of = amend === NEWEST ? newest : ids[amend % Math.max(1, ids.length)];
   return {
     do: 'amend',
-    of: ids[amend % Math.max(1, ids.length)] ?? 'none',
+    of: of ?? 'none',
     numbers: given,
   } as const;
 }
