@@ -18,7 +18,10 @@ export interface CommandRow {
   readonly load: () => Promise<{ run: Run }>;
 }
 
-const DAY: OptionRow = { flags: '--day <name>', does: 'a day of the program in place of the one due' };
+const DAY: OptionRow = {
+  flags: '--day <name>',
+  does: 'a day of the program in place of the one due',
+};
 
 /** Options understood before and after every command. */
 export const GLOBAL_OPTIONS: readonly OptionRow[] = [
@@ -45,5 +48,25 @@ export const COMMANDS: readonly CommandRow[] = [
     options: [DAY],
     examples: ['holdfast today', 'holdfast today --day B --json'],
     load: () => import('./today.ts'),
+  },
+  {
+    name: 'load',
+    operands: '<mass>',
+    does: 'says what to put on the bar',
+    options: [{ flags: '--bar <name>', does: 'a bar of your gear; the first one by default' }],
+    examples: ['holdfast load 82.5', 'holdfast load 185lb --bar "short bar"'],
+    load: () => import('./load.ts'),
+  },
+  {
+    name: 'estimate',
+    operands: '',
+    does: 'estimates the one-repetition maximum, and loads for other reps',
+    options: [
+      { flags: '--load <mass>', does: 'what was lifted' },
+      { flags: '--reps <count>', does: 'how often' },
+      { flags: '--reserve <count>', does: 'how many more reps could have been done' },
+    ],
+    examples: ['holdfast estimate --load 100 --reps 5 --reserve 2'],
+    load: () => import('./estimate.ts'),
   },
 ];

@@ -1,10 +1,10 @@
 import { Command, CommanderError } from 'commander';
-import { problemText, Refusal } from '../text/problem.ts';
 import { nearestKey } from '../text/nearest.ts';
-import type { Ports } from '../workbench/ports.ts';
-import { VERSION } from '../version.ts';
-import type { Call, ExitStatus, GlobalOptions } from './call.ts';
+import { problemText, Refusal } from '../text/problem.ts';
 import { CAUTIONS } from '../training/cautions.ts';
+import { VERSION } from '../version.ts';
+import type { Ports } from '../workbench/ports.ts';
+import type { Call, ExitStatus, GlobalOptions } from './call.ts';
 import { COMMANDS, type CommandRow, GLOBAL_OPTIONS } from './command-table.ts';
 
 /**

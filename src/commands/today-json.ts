@@ -1,8 +1,8 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { barOf } from '../training/own-pieces.ts';
 import { loadHandle } from '../training/dumbbells.ts';
 import type { Gear, PlateKind } from '../training/gear.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
+import { barOf } from '../training/own-pieces.ts';
 import { loadBar } from '../training/plates.ts';
 import type { Reason } from '../training/rule.ts';
 import type { Bench, Today } from '../workbench/bench.ts';
@@ -12,11 +12,7 @@ import type { TodayJson } from './today-schema.ts';
 type ExerciseJson = TodayJson['exercises'][number];
 
 /** What `today --json` prints. */
-export function todayJson(
-  today: Today,
-  gear: Gear,
-  reasonWords: Bench['reasonWords'],
-): TodayJson {
+export function todayJson(today: Today, gear: Gear, reasonWords: Bench['reasonWords']): TodayJson {
   const { prescription } = today;
   const text = (reason: Reason) => reasonWords(reason).text;
   return {
@@ -55,8 +51,8 @@ function exerciseJson(
     basis: exercise.basis,
     system: numberIn(exercise.system, unit),
     bar: bar ? { name: bar.name, mass: bar.mass.amount, unit: bar.mass.unit } : null,
-    plates: side && side.map(({ stamped }) => stamped.amount),
-    plate_units: side && side.map(({ stamped }) => stamped.unit),
+    plates: side?.map(({ stamped }) => stamped.amount) ?? null,
+    plate_units: side?.map(({ stamped }) => stamped.unit) ?? null,
     per_side: exercise.perSide,
     sets: exercise.sets.map(({ aim, range: [low, high] }) => ({
       aim,

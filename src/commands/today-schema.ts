@@ -39,9 +39,7 @@ export const todaySchema = z.object({
       system: z.number().nullable().meta({
         description: 'what is really lifted, body share included; null when not known',
       }),
-      bar: z
-        .object({ name: z.string(), mass: z.number(), unit: z.enum(['kg', 'lb']) })
-        .nullable(),
+      bar: z.object({ name: z.string(), mass: z.number(), unit: z.enum(['kg', 'lb']) }).nullable(),
       plates: z.array(z.number()).nullable().meta({
         description: 'one side, heaviest first, as stamped; null where plates do not apply',
       }),
@@ -56,9 +54,7 @@ export const todaySchema = z.object({
         }),
       ),
       sets_planned: z.int(),
-      cluster: z
-        .object({ most_sets: z.int(), rest: seconds, minis_aim: z.int() })
-        .nullable(),
+      cluster: z.object({ most_sets: z.int(), rest: seconds, minis_aim: z.int() }).nullable(),
       rest: seconds,
       warm_up: z.array(
         z.object({

@@ -1,8 +1,12 @@
-import type { PrescribedExercise, PrescribedSet, Prescription } from '../progression/prescription.ts';
 import { loadWords } from '../progression/load-words.ts';
+import type {
+  PrescribedExercise,
+  PrescribedSet,
+  Prescription,
+} from '../progression/prescription.ts';
+import { dayWords } from '../text/day-words.ts';
 import { rangeText } from '../text/durations.ts';
 import type { Bench, Today } from '../workbench/bench.ts';
-import { dayWords } from '../text/day-words.ts';
 
 /** Today as plain lines, for a pipe or a terminal that cannot show screens. */
 export function todayText(today: Today, bench: Pick<Bench, 'madeUp' | 'reasonWords'>): string {
@@ -50,7 +54,8 @@ function exerciseLines(
 function setsText({ sets, minis, counts, perSide }: PrescribedExercise): string {
   const each = counts === 'seconds' ? 's' : 'reps';
   const side = perSide ? ' a side' : '';
-  if (minis) return `cluster: lead ${aims(sets)} ${each}${side}, then up to ${minis.mostSets - 1} × ${minis.aim}`;
+  if (minis)
+    return `cluster: lead ${aims(sets)} ${each}${side}, then up to ${minis.mostSets - 1} × ${minis.aim}`;
   return `${sets.length} ${sets.length === 1 ? 'set' : 'sets'}: ${aims(sets)} ${each}${side}`;
 }
 

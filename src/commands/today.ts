@@ -1,6 +1,6 @@
 import { jsonText } from '../text/json-text.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
 import { madeUp } from '../workbench/made-up.ts';
+import { openWorkbench } from '../workbench/open-workbench.ts';
 import { reasonWords } from '../workbench/reason-words.ts';
 import { todayOf } from '../workbench/today.ts';
 import type { Run } from './call.ts';

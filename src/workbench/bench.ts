@@ -78,7 +78,11 @@ export interface Bench {
   readonly live: () => LiveSession | null;
   readonly madeUp: (exercise: PrescribedExercise, load: Mass) => MadeUp | null;
   /** What to take off and put on, in words; null where nothing changes or there is no bar. */
-  readonly plateChange: (exercise: PrescribedExercise, from: Mass | null, to: Mass) => string | null;
+  readonly plateChange: (
+    exercise: PrescribedExercise,
+    from: Mass | null,
+    to: Mass,
+  ) => string | null;
   /** Lifts for the same muscles with the same loading, each prescribed from history. */
   readonly alternatives: (exercise: PrescribedExercise) => readonly PrescribedExercise[];
   /** The exercise at another load, its warm-ups and aims worked out again. */

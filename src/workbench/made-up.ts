@@ -12,13 +12,22 @@ type Loaded = Pick<PrescribedExercise, 'loading' | 'bar' | 'step' | 'hands'>;
 const NO_PICTURE = () => [];
 
 /** How the lifter's own gear makes a load; null where it does not matter or cannot be told. */
-export function madeUp({ loading, bar, step, hands }: Loaded, load: Mass, gear: Gear): MadeUp | null {
+export function madeUp(
+  { loading, bar, step, hands }: Loaded,
+  load: Mass,
+  gear: Gear,
+): MadeUp | null {
   // Loads by a step of the program's own say nothing about plates.
   if (step !== null) return null;
   switch (loading) {
     case 'barbell': {
       const loaded = loadBar(gear, bar, load);
-      return loaded && { words: sideWords(loaded.side, 'empty bar'), picture: (width) => platePicture(loaded, width) };
+      return (
+        loaded && {
+          words: sideWords(loaded.side, 'empty bar'),
+          picture: (width) => platePicture(loaded, width),
+        }
+      );
     }
     case 'dumbbell': {
       if (fixedDumbbell(gear, hands, load)) return null;

@@ -1,6 +1,7 @@
-import { prescribeExercise } from '../progression/prescribe-exercise.ts';
+import type { Program } from '../program/program.ts';
 import { alternativesFor, withLift } from '../progression/alternatives.ts';
 import { offerAfterSet } from '../progression/offer-after-set.ts';
+import { prescribeExercise } from '../progression/prescribe-exercise.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { rackFor } from '../progression/rack.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -14,6 +15,7 @@ import type { Workbench } from './open-workbench.ts';
 import { plannedExercise } from './planned-exercise.ts';
 import { reasonWords } from './reason-words.ts';
 import { runSession } from './run-session.ts';
+import { sessionProgram } from './session-program.ts';
 import { sessionReview } from './session-review.ts';
 import { openSessionOf, todayOf } from './today.ts';
 
@@ -30,14 +32,24 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
   let settings = workbench.settings().settings;
   const history = () => workbench.journal().history();
   const bodyMass = () => history().bodyMassOn(workbench.today());
-  const unit = (): Unit => live?.state().prescription.unit ?? workbench.program().unit;
+  /** A session that is open goes on whatever becomes of the program file. */
+  const program = (): Program => {
+    const session = live?.state();
+    try {
+      return workbench.program();
+    } catch (error) {
+      if (error instanceof Refusal && session) return sessionProgram(session.prescription);
+      throw error;
+    }
+  };
+  const unit = (): Unit => live?.state().prescription.unit ?? program().unit;
   const anew = (
     exercise: PrescribedExercise,
     change?: Parameters<typeof prescribeExercise>[4],
   ): PrescribedExercise => {
-    const program = workbench.program();
-    const planned = plannedExercise(exercise, program);
-    return prescribeExercise(program, planned, history(), workbench.circumstances(), change);
+    const from = program();
+    const planned = plannedExercise(exercise, from);
+    return prescribeExercise(from, planned, history(), workbench.circumstances(), change);
   };
   const withLoad = (exercise: PrescribedExercise, load: Mass) =>
     anew(exercise, { change: { kind: 'load', load } });
@@ -53,17 +65,12 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     madeUp: (exercise, load) => madeUp(exercise, load, workbench.gear()),
     plateChange: (exercise, from, to) => plateChangeWords(exercise, from, to, workbench.gear()),
     alternatives: (exercise) => {
-      const program = workbench.program();
-      const planned = plannedExercise(exercise, program);
-      return alternativesFor(planned, program.lifts, workbench.gear())
+      const from = program();
+      const planned = plannedExercise(exercise, from);
+      return alternativesFor(planned, from.lifts, workbench.gear())
         .slice(0, ALTERNATIVES)
         .map((lift) =>
-          prescribeExercise(
-            program,
-            withLift(planned, lift),
-            history(),
-            workbench.circumstances(),
-          ),
+          prescribeExercise(from, withLift(planned, lift), history(), workbench.circumstances()),
         );
     },
     withLoad,
@@ -90,7 +97,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
       if (!session) return { effectiveReps: null, clusters: null, bests: [], next: [] };
       return sessionReview(session, {
         history: history(),
-        program: workbench.program(),
+        program: program(),
         circumstances: workbench.circumstances(),
         now: ports.clock.read(),
         sentence: (reason) => reasonWords(reason, unit()).text,

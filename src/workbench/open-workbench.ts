@@ -1,10 +1,10 @@
 import type { Temporal } from 'temporal-polyfill';
-import { nodeDevice } from '../journal/disk/node-device.ts';
 import type { Journal } from '../journal/disk/journal.ts';
+import { nodeDevice } from '../journal/disk/node-device.ts';
 import { openJournal } from '../journal/disk/open-journal.ts';
 import { fileProblemText } from '../program/file-problem.ts';
-import { readProgramFile } from '../program/read-file.ts';
 import type { Program } from '../program/program.ts';
+import { readProgramFile } from '../program/read-file.ts';
 import type { Circumstances } from '../progression/past.ts';
 import { type Folders, foldersFor } from '../settings/folders.ts';
 import { readSettings, type SettingsRead } from '../settings/read-settings.ts';

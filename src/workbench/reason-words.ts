@@ -28,7 +28,8 @@ export function reasonWords({ rule: key, facts }: Reason, unit: Unit): ReasonWor
   };
 }
 
-const words = (name: string): string => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+const words = (name: string): string =>
+  name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
 function valueWords(value: Reason['facts'][string], basis: Basis, unit: Unit): string {
   if (Array.isArray(value)) return value.map((each) => valueWords(each, basis, unit)).join(', ');

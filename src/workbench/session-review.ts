@@ -67,7 +67,9 @@ function best(result: Result, before: Past, unit: Unit): string[] {
   const most = Math.max(0, ...earlier);
   if (now === null || most === 0 || now <= most) return [];
   const words = (estimate: number) => massText(estimate as Mass, unit, 1);
-  return [`${result.exercise.name}: best estimate so far, ${words(now)} for one rep (was ${words(most)}).`];
+  return [
+    `${result.exercise.name}: best estimate so far, ${words(now)} for one rep (was ${words(most)}).`,
+  ];
 }
 
 function nextTime(session: SessionState, sources: ReviewSources): SessionReview['next'] {
@@ -94,5 +96,7 @@ function planWords({ load, basis, sets, minis, counts }: PrescribedExercise, uni
   const aims = sets.map(({ aim }) => aim).join(', ');
   const each = counts === 'seconds' ? 's' : 'reps';
   const words = load === null ? 'load to be chosen' : loadWords(load, basis, unit);
-  return minis ? `${words} · lead ${aims} ${each}, minis ${minis.aim}` : `${words} · ${aims} ${each}`;
+  return minis
+    ? `${words} · lead ${aims} ${each}, minis ${minis.aim}`
+    : `${words} · ${aims} ${each}`;
 }

@@ -52,7 +52,8 @@ function prescriptionFor(
 ): Prescription {
   const history = workbench.journal().history();
   const circumstances = workbench.circumstances();
-  if (dayName !== null) return prescribe(program, dayNamed(program, dayName), history, circumstances);
+  if (dayName !== null)
+    return prescribe(program, dayNamed(program, dayName), history, circumstances);
   const due = dueDay(program, history, circumstances.today);
   const prescription = prescribe(program, due.day, history, circumstances);
   return due.rest

@@ -41,7 +41,10 @@ export class DrivenClock implements Clock {
     for (;;) {
       const next = this.#waiting
         .filter(({ at }) => at <= end)
-        .reduce<Waiting | null>((first, each) => (first && first.at <= each.at ? first : each), null);
+        .reduce<Waiting | null>(
+          (first, each) => (first && first.at <= each.at ? first : each),
+          null,
+        );
       if (!next) break;
       this.#waiting = this.#waiting.filter((each) => each !== next);
       this.#move(Math.max(0, next.at - this.#up));

@@ -6,28 +6,31 @@
 import { createConnection } from 'node:net';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
-import { systemPorts } from '../../src/workbench/system-ports.ts';
 import { runCli } from '../../src/run-cli.ts';
+import { systemPorts } from '../../src/workbench/system-ports.ts';
 import { DrivenClock } from './driven-clock.ts';
-import { DrivenFiles } from './driven-files.ts';
+import { drivenFiles } from './driven-files.ts';
 import type { Order } from './order.ts';
 
-const { HOLDFAST_DRIVEN: socketPath, HOLDFAST_DRIVEN_WALL: wall, HOLDFAST_DRIVEN_ZONE: zone } =
-  process.env;
+const {
+  HOLDFAST_DRIVEN: socketPath,
+  HOLDFAST_DRIVEN_WALL: wall,
+  HOLDFAST_DRIVEN_ZONE: zone,
+} = process.env;
 if (!socketPath) throw new Error('HOLDFAST_DRIVEN names the socket that orders come from.');
 
 const clock = new DrivenClock(Number(wall), Number(zone ?? 0));
 const shippedPrograms = fileURLToPath(new URL('../../programs/', import.meta.url));
 const real = systemPorts(shippedPrograms);
-const files = new DrivenFiles(real.files);
+const disk = drivenFiles(real.files);
 
 const carryOut: { readonly [K in Order['do']]: (order: Extract<Order, { do: K }>) => void } = {
   pass: ({ ms }) => clock.pass(ms),
   sleep: ({ ms }) => clock.sleep(ms),
   'set-wall': ({ by }) => clock.setWallBy(by),
   'set-zone': ({ minutes }) => clock.setZone(minutes),
-  fail: ({ code, after }) => files.failAfter(after, code),
-  mend: () => files.mend(),
+  fail: ({ code, after }) => disk.failAfter(after, code),
+  mend: () => disk.mend(),
 };
 
 const socket = createConnection(socketPath);
@@ -40,4 +43,4 @@ createInterface({ input: socket }).on('line', (line) => {
   setImmediate(() => socket.write('done\n'));
 });
 
-await runCli({ ...real, clock, files }, process.argv.slice(2));
+await runCli({ ...real, clock, files: disk.files }, process.argv.slice(2));

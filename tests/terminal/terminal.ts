@@ -1,4 +1,4 @@
-import { spawn, type IPty } from '@lydell/node-pty';
+import { type IPty, spawn } from '@lydell/node-pty';
 import headless from '@xterm/headless';
 
 export interface Launch {

@@ -1,0 +1,81 @@
+import { jsonText } from '../text/json-text.ts';
+import { nearestKey } from '../text/nearest.ts';
+import { Refusal } from '../text/problem.ts';
+import type { Bar, Gear } from '../training/gear.ts';
+import { inUnit, massNumber, massOf, massText, type Unit } from '../training/mass.ts';
+import { barOf } from '../training/own-pieces.ts';
+import { platePicture } from '../training/plate-picture.ts';
+import { type LoadedBar, loadBar, nearestBelowAndAbove } from '../training/plates.ts';
+import { plateWords } from '../workbench/made-up.ts';
+import { openWorkbench } from '../workbench/open-workbench.ts';
+import type { Call, Run } from './call.ts';
+import type { LoadJson } from './load-schema.ts';
+import { massOperand } from './mass-operand.ts';
+
+/** Says what to put on the bar. Exit 1 when the load cannot be made exactly. */
+export const run: Run = (call) => {
+  const gear = openWorkbench(call.ports, call.global).gear();
+  const bar = barAsked(call, gear);
+  const { amount, unit } = massOperand(call.args[0] ?? '', gear.unit);
+  const wish = massOf({ amount, unit });
+  const exact = loadBar(gear, bar.name, wish);
+  const near = exact ? { below: null, above: null } : nearestBelowAndAbove(gear, bar.name, wish);
+  if (call.global.json) {
+    const made = (loaded: LoadedBar | null) => loaded && loadedJson(loaded, unit);
+    const json: LoadJson = {
+      schema: 1,
+      unit,
+      wish: amount,
+      bar: { name: bar.name, mass: bar.mass.amount, unit: bar.mass.unit },
+      exact: made(exact),
+      below: made(near.below),
+      above: made(near.above),
+    };
+    call.print(jsonText(json));
+  } else if (exact) {
+    const width = Math.min(call.ports.stdout.columns || 80, 100);
+    call.print([loadedWords(exact, unit), ...platePicture(exact, width)].join('\n'));
+  } else {
+    call.print(nearWords(massText(wish, unit), near, unit));
+  }
+  return exact ? 0 : 1;
+};
+
+function barAsked({ options }: Call, gear: Gear): Bar {
+  const asked = typeof options.bar === 'string' ? options.bar : null;
+  const bar = barOf(gear, asked);
+  if (bar) return bar;
+  const names = gear.bars.map(({ name }) => name);
+  const near = asked === null ? null : nearestKey(asked, names);
+  throw new Refusal({
+    what: asked === null ? 'Your gear has no bar.' : `Your gear has no bar "${asked}".`,
+    fix: near
+      ? `Did you mean "${near}"?`
+      : names.length > 0
+        ? `Bars: ${names.join(', ')}.`
+        : 'Add one with "holdfast gear".',
+  });
+}
+
+const loadedJson = ({ total, side }: LoadedBar, unit: Unit) => ({
+  total: inUnit(total, unit),
+  plates: side.map(({ stamped }) => stamped.amount),
+  plate_units: side.map(({ stamped }) => stamped.unit),
+});
+
+function loadedWords({ bar, side, total }: LoadedBar, unit: Unit): string {
+  const plates = side.length === 0 ? 'the empty bar' : `${plateWords(side)} a side`;
+  return `${massText(total, unit)} on the ${bar.name} (${massNumber(massOf(bar.mass), bar.mass.unit)} ${bar.mass.unit}): ${plates}`;
+}
+
+function nearWords(
+  wish: string,
+  { below, above }: { below: LoadedBar | null; above: LoadedBar | null },
+  unit: Unit,
+): string {
+  const ways = [
+    ...(below ? [`${loadedWords(below, unit)}, is the nearest below`] : []),
+    ...(above ? [`${loadedWords(above, unit)}, is the nearest above`] : []),
+  ];
+  return `${wish} cannot be made with your plates: ${ways.join('; ')}.`;
+}

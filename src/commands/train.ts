@@ -1,0 +1,68 @@
+import { environment } from '../terminal/environment.ts';
+import { Refusal } from '../text/problem.ts';
+import { elapsedMs } from '../training/reading.ts';
+import type { Screen } from '../ui/ui-state.ts';
+import type { Bench } from '../workbench/bench.ts';
+import { hasProgram } from '../workbench/has-program.ts';
+import { openWorkbench } from '../workbench/open-workbench.ts';
+import { openSessionOf } from '../workbench/today.ts';
+import type { Call, Run } from './call.ts';
+import { dayOption } from './day-option.ts';
+import { tellProblems } from './tell-problems.ts';
+import { run as printToday } from './today.ts';
+
+/** A session that nothing happened in for so long is asked about before it goes on. */
+const STALE_MS = 12 * 60 * 60 * 1000;
+
+/** Opens the screens on today's session; without a terminal prints today as text. */
+export const run: Run = async (call) => {
+  const { ports } = call;
+  const around = environment({
+    env: ports.env,
+    argv: call.global.colour ? [] : ['--no-color'],
+    stdinIsTerminal: ports.stdin.isTTY === true,
+    stdoutIsTerminal: ports.stdout.isTTY === true,
+  });
+  if (!around.interactive || call.global.json) return printToday(call);
+  const workbench = openWorkbench(ports, call.global);
+  // What is wrong is best said before the screens take over.
+  tellProblems(call, workbench);
+  const [{ writeSettings }, { openBench }, { runApp }] = await Promise.all([
+    import('../settings/write-settings.ts'),
+    import('../workbench/open-bench.ts'),
+    import('../ui/run-app.tsx'),
+  ]);
+  const bench = openBench(workbench, (change) => writeSettings(workbench.folders.config, change));
+  const start = startScreen(bench, call, workbench);
+  try {
+    return await runApp(start, bench, {
+      ...ports,
+      hasProgram: (command) => hasProgram(command, ports.env),
+      signals: {
+        on: (event, listener) => process.on(event as 'exit', listener as () => void),
+        off: (event, listener) => process.off(event as 'exit', listener as () => void),
+      },
+      screenReader: around.screenReader,
+    });
+  } finally {
+    workbench.journal().release();
+  }
+};
+
+function startScreen(
+  bench: Bench,
+  call: Call,
+  workbench: ReturnType<typeof openWorkbench>,
+): Screen {
+  const day = dayOption(call);
+  const open = openSessionOf(workbench);
+  if (!open) {
+    return bench.choices().cautions === 'unread'
+      ? { kind: 'cautions', scroll: 0 }
+      : { kind: 'preview', today: bench.today(day ?? undefined), chosen: 0 };
+  }
+  const live = bench.begin();
+  if ('what' in live) throw new Refusal(live);
+  const isStale = elapsedMs(open.state.lastAt, call.ports.clock.read()) > STALE_MS;
+  return isStale ? { kind: 'stale', chosen: 0 } : { kind: 'runner', draft: null };
+}
