@@ -5,9 +5,6 @@ import type { Model } from './ui-state.ts';
 const SECOND = 1000;
 const MINUTE = 60 * SECOND;
 
-/** A tick a little late shows the new second; one a little early would show the old one twice. */
-const SLACK_MS = 5;
-
 /**
  * Milliseconds until something on the screen changes by itself, aligned to the second that is
  * shown; null when nothing will.
@@ -17,7 +14,7 @@ export function nextWake({ session, now }: Model): number | null {
   const phase = phaseOf(session, now);
   const minute = MINUTE - (elapsedMs(session.openedAt, now) % MINUTE) - MINUTE / 2;
   const toMinute = minute > 0 ? minute : minute + MINUTE;
-  return Math.min(toSecond(phase), toMinute) + SLACK_MS;
+  return Math.min(toSecond(phase), toMinute);
 }
 
 function toSecond(phase: Phase): number {

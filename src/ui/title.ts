@@ -7,10 +7,13 @@ export function titleOf({ session, now }: Model): string {
   if (!session || session.stage.kind === 'closed') return 'holdfast';
   if (session.pausedSince) return 'paused';
   const phase = phaseOf(session, now);
-  if (phase.kind === 'resting') return `${clockText(phase.leftMs)} rest`;
+  if (phase.kind === 'resting') return `${clockText(coarse(phase.leftMs))} rest`;
   if (phase.kind === 'over' || phase.kind === 'lifting') return 'lift';
   return phase.kind === 'all-done' ? 'done' : 'ready';
 }
+
+/** In steps of five seconds until the last fifteen: a tab that flickers every second is noise. */
+const coarse = (ms: number): number => (ms > 15_000 ? Math.ceil(ms / 5_000) * 5_000 : ms);
 
 /** Share of the rest that is over, 0 to 1; null while none runs. */
 export function progressOf({ session, now }: Model): number | null {

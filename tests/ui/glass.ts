@@ -1,5 +1,6 @@
 import { EventEmitter } from 'node:events';
 import headless from '@xterm/headless';
+import { vi } from 'vitest';
 import type { KeyStream } from '../../src/terminal/key-source.ts';
 import { type AppPorts, runApp } from '../../src/ui/run-app.tsx';
 import type { Screen } from '../../src/ui/ui-state.ts';
@@ -7,6 +8,7 @@ import { type Scene, type SceneOptions, scene } from './scene.ts';
 
 /** How long a busy machine may take to draw what a test waits for. */
 const PATIENCE_MS = 15_000;
+vi.setConfig({ testTimeout: 2 * PATIENCE_MS });
 
 class Keyboard extends EventEmitter implements KeyStream {
   raw = false;
@@ -118,6 +120,15 @@ export class Glass {
       const screen = await this.screen();
       if (typeof wanted === 'string' ? screen.includes(wanted) : wanted.test(screen)) return screen;
       if (Date.now() > end) throw new Error(`The screen never said ${wanted}:\n${screen}`);
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+  }
+
+  /** Waits until more than so many characters were written in all. */
+  async written(length: number): Promise<void> {
+    const end = Date.now() + PATIENCE_MS;
+    while (this.#raw.length <= length) {
+      if (Date.now() > end) throw new Error(`Nothing was written:\n${await this.screen()}`);
       await new Promise((resolve) => setTimeout(resolve, 5));
     }
   }

@@ -66,10 +66,10 @@ function restOrLift(
   if (phase.kind === 'resting') {
     const cluster = place.role === 'mini';
     const until = phase.end === 'early' ? 'to the next set' : 'left, lift when you are ready';
+    const { from, to } = phase.running.rest;
+    // Said as what may be added, which stays the same while the digits run down.
     const latest =
-      phase.end === 'early' && phase.running.rest.to > phase.running.rest.from
-        ? ` · at most ${clockText(phase.toLateMs)}`
-        : '';
+      phase.end === 'early' && to > from ? ` · ${clockText((to - from) * 1000)} more at most` : '';
     return {
       ...name,
       word: phase.end === 'early' ? 'REST' : 'READY',
