@@ -2,6 +2,7 @@ import { nextBelow } from '../training/loads.ts';
 import type { Mass } from '../training/mass.ts';
 import { kilograms } from '../training/mass.ts';
 import { matchAims, predictedAims } from './aims.ts';
+import type { Bout } from './bout.ts';
 import { aimQuestion, type Case, told, type Verdict } from './case.ts';
 import { evidenceOf, middle, repsAt } from './estimate.ts';
 import type { Layoff } from './layoff.ts';
@@ -76,10 +77,23 @@ export function wayBack(each: Case): Mass | null {
   let to: Mass | null = rack.loads.atOrBelow(most !== null && most < goal ? most : goal);
   const evidence = evidenceOf(last);
   const opens = (wish: Mass): boolean =>
-    timed || (repsAt(rack, wish, middle(reserve), evidence) ?? 0) >= range[0];
+    timed ||
+    reachedUnrated(last) ||
+    (repsAt(rack, wish, middle(reserve), evidence) ?? 0) >= range[0];
   if (most === null || most < step) to = step;
   while (to !== null && to > step && !opens(to)) to = nextBelow(rack.loads, to);
   return to !== null && to > load && opens(to) ? to : null;
+}
+
+/**
+ * Every set reached its aim, and the lifter said nothing of effort: the effort kept is then the
+ * planned one, and would hold a strong lifter back for weeks. The old load is known to be possible.
+ */
+function reachedUnrated({ sets, result }: Bout): boolean {
+  return sets.every(({ count, reserve, entered }, at) => {
+    const aim = result.exercise.sets[at]?.aim ?? 0;
+    return count >= aim && (reserve === null || entered !== 'typed');
+  });
 }
 
 export function upAfterReturn(each: Case, to: Mass): Verdict {

@@ -18,7 +18,7 @@ const when = (fits: (each: Case) => boolean, then: (each: Case) => Verdict): Row
  * The table of moves for a track that has been trained before, straight sets and clusters alike
  * (of a cluster the lead set is judged). Tried in this order; the first row that fits wins.
  */
-export const MOVES: readonly Row[] = [
+const MOVES: readonly Row[] = [
   { name: 'pain', judge: when(({ last, painGone }) => last.result.pain && !painGone, afterPain) },
   { name: 'away', judge: (each) => (each.layoff ? comeBack(each, each.layoff) : null) },
   {

@@ -60,6 +60,21 @@ describe('a lift that was left alone', () => {
     expect(next).toMatchObject({ move: 'up', kg: 100, rules: ['up-after-return'] });
   });
 
+  it('comes back in four sessions also for a lifter who never rates the effort', () => {
+    const told = play(straight(), 140, [
+      { reps: [6, 6, 6], gap: 100 },
+      { reps: [6, 6, 6] },
+      { reps: [6, 6, 6] },
+      { reps: [6, 6, 6] },
+    ]);
+    expect(told.map(({ move, kg }) => `${move} ${kg}`).slice(1)).toEqual([
+      'return 110',
+      'up 120',
+      'up 130',
+      'up 140',
+    ]);
+  });
+
   it('takes no bigger step on the way back than the gate allows', () => {
     // 90 kg × 5 with one left: 95 kg still gives 4.5 with 1.5 in reserve, less than 5.
     const next = nextTime(straight(), [
