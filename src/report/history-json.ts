@@ -1,21 +1,20 @@
 import { group } from 'd3-array';
 import type { Temporal } from 'temporal-polyfill';
+import { shownStrength } from '../cut/shown-strength.ts';
 import type { History } from '../journal/history.ts';
 import type { Result } from '../progression/past.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 import type { HistoryJson } from './history-schema.ts';
-import type { Estimate } from './sets-csv.ts';
 
 /** What of a history is exported. */
 export type WholeHistory = Pick<
   History,
-  'results' | 'sessions' | 'decisions' | 'weighIns' | 'events'
+  'results' | 'sessions' | 'decisions' | 'weighIns' | 'events' | 'bodyMassOn'
 >;
 
 /** A whole history as the document that {@link historySchema} describes. */
 export function historyJson(
   history: WholeHistory,
-  estimate: Estimate,
   unit: Unit,
   today: Temporal.PlainDate,
 ): HistoryJson {
@@ -34,7 +33,7 @@ export function historyJson(
       day: session.day,
       closed: session.how === 'closed',
       exercises: (bySession.get(session.session) ?? []).map((result) =>
-        exerciseJson(result, estimate, unit),
+        exerciseJson(result, history.bodyMassOn, unit),
       ),
     })),
     weigh_ins: history.weighIns.map(({ date, mass }) => ({
@@ -53,11 +52,11 @@ export function historyJson(
 
 type ExerciseJson = HistoryJson['sessions'][number]['exercises'][number];
 
-function exerciseJson(result: Result, estimate: Estimate, unit: Unit): ExerciseJson {
+function exerciseJson(result: Result, bodyMassOn: History['bodyMassOn'], unit: Unit): ExerciseJson {
   const { lift, name, track, style, counts, move } = result.exercise;
   const { finished, pain, lighter } = result;
   const sets = result.sets.map((set) => {
-    const max = estimate(result, set);
+    const max = shownStrength(result, set, bodyMassOn);
     const { count, reserve, entered } = set;
     const e1rm = max === null ? null : Number(inUnit(max as Mass, unit).toFixed(2));
     return { load: inUnit(set.load, unit), count, reserve, entered, e1rm };

@@ -11,13 +11,11 @@ import { pictureOfMuscles } from './picture-of-muscles.ts';
 import { picturesOfLifts } from './pictures-of-lifts.ts';
 import type { ReasonWords } from './reason-words.ts';
 import { reviewFigures } from './review-words.ts';
-import type { Estimate } from './sets-csv.ts';
 
 /** Everything that the exported page shows, from a history and its review. */
 export function pageOf(
   history: Pick<History, 'results' | 'sessions' | 'decisions' | 'weighIns' | 'bodyMassOn'>,
   review: Review,
-  estimate: Estimate,
   words: ReasonWords,
   unit: Unit,
 ): PageView {
@@ -34,7 +32,7 @@ export function pageOf(
     figures: reviewFigures(review, unit),
     body: pictureOfBody(history, review, unit),
     kept: pictureOfKept(history, review),
-    lifts: picturesOfLifts(history.results, review, estimate, unit),
+    lifts: picturesOfLifts(history, review, unit),
     muscles: pictureOfMuscles(review),
     caution: CAUTIONS[0] ?? '',
   };

@@ -1,20 +1,18 @@
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
 import { dayNumber } from '../cut/day-number.ts';
 import type { Review } from '../cut/review.ts';
-import type { Result } from '../progression/past.ts';
+import type { Past } from '../progression/past.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Mass, massNumber, type Unit } from '../training/mass.ts';
 import { countsText, e1rmPoints, loadsText } from './history-text.ts';
 import { type LiftRow, liftRows } from './lift-rows.ts';
 import type { LiftPicture } from './page-view.ts';
 import { keptWords } from './review-words.ts';
-import type { Estimate } from './sets-csv.ts';
 
 /** e1RM of every lift trained in the last four weeks, those of the program first and in its order. */
 export function picturesOfLifts(
-  results: readonly Result[],
+  { results, bodyMassOn }: Pick<Past, 'results' | 'bodyMassOn'>,
   { evidence, today }: Review,
-  estimate: Estimate,
   unit: Unit,
 ): LiftPicture[] {
   const since = dayNumber(today) - CUT_LIMITS.presentDays;
@@ -25,7 +23,7 @@ export function picturesOfLifts(
     exercises.map(({ lift }) => lift.key).filter((key) => lately.has(key)),
   );
   return [...new Set([...inProgram, ...lately])].flatMap((key) => {
-    const rows = liftRows(results, key, estimate);
+    const rows = liftRows(results, key, bodyMassOn);
     const points = e1rmPoints(rows, unit);
     const name = rows.at(-1)?.result.exercise.name;
     if (name === undefined || points.length === 0) return [];

@@ -1,17 +1,13 @@
+import { shownStrength } from '../cut/shown-strength.ts';
 import type { WeighIn } from '../journal/history.ts';
-import type { Result, SessionDone, SetResult } from '../progression/past.ts';
+import type { Past } from '../progression/past.ts';
 import { inUnit, type Unit } from '../training/mass.ts';
 import { csvText } from './csv-text.ts';
 import { SET_COLUMNS } from './set-columns.ts';
 
-/** e1RM of one set of a result in micrograms, or null where none can be shown. */
-export type Estimate = (result: Result, set: SetResult) => number | null;
-
 /** Every work set of a history, one row a set, with the columns of {@link SET_COLUMNS}. */
 export function setsCsv(
-  results: readonly Result[],
-  sessions: readonly SessionDone[],
-  estimate: Estimate,
+  { results, sessions, bodyMassOn }: Pick<Past, 'results' | 'sessions' | 'bodyMassOn'>,
   unit: Unit,
 ): string {
   const known = new Map(sessions.map((session) => [session.session, session]));
@@ -28,7 +24,7 @@ export function setsCsv(
           exercise,
           set,
           number: index + 1,
-          estimate: estimate(result, set),
+          estimate: shownStrength(result, set, bodyMassOn),
           unit,
         }),
       ),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import * as z from 'zod';
 import type { JournalEvent } from '../../src/journal/records.ts';
 import { historyJson } from '../../src/report/history-json.ts';
 import { historySchema } from '../../src/report/history-schema.ts';
@@ -28,10 +29,10 @@ const document = historyJson(
     results: [madeResult({ lift: LIFTS.squat, on: '2026-11-20', load: 80, counts: [6, 5, 5] })],
     sessions: [madeSession('2026-11-20')],
     decisions: [],
+    bodyMassOn: () => null,
     weighIns: [{ id: 'w1:1', date: day('2026-11-20'), mass: kilograms(82.4) }],
     events: [weighed('w1:1', 82.4), weighed('w1:2', 82.1), closed('s1:1')],
   },
-  () => kilograms(93.5),
   'kg',
   day('2026-11-25'),
 );
@@ -47,8 +48,14 @@ describe('the whole history as JSON', () => {
       count: 6,
       reserve: 1,
       entered: 'typed',
-      e1rm: 93.5,
+      // Brzycki 1993: 80 kg × 36 ÷ (37 − 7), six reps and one in reserve.
+      e1rm: 96,
     });
+  });
+
+  it('has a JSON Schema for other programs', () => {
+    const schema = z.toJSONSchema(historySchema, { target: 'draft-7', io: 'input' });
+    expect(Object.keys(schema.properties ?? {})).toEqual(Object.keys(document));
   });
 
   it('gives every event back under its own id and file', () => {

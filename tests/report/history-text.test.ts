@@ -5,11 +5,11 @@ import { liftRows } from '../../src/report/lift-rows.ts';
 import { searchHistory } from '../../src/report/search-history.ts';
 import { madeCut } from './made-cut.ts';
 
-const { past, estimate } = madeCut();
+const { past } = madeCut();
 
 describe('the history in text', () => {
   it('shows a lift with its plot, newest session first', () => {
-    const rows = liftRows(past.results, 'back-squat', estimate);
+    const rows = liftRows(past.results, 'back-squat', past.bodyMassOn);
     const lines = historyText(rows, 'kg', { width: 72, glyphs: 'ascii' });
     expect(lines.slice(0, 22).join('\n')).toMatchInlineSnapshot(`
       "Back squat: e1RM, kg
@@ -38,7 +38,7 @@ describe('the history in text', () => {
   });
 
   it('writes clusters, body weight and timed loads as the lifter thinks of them', () => {
-    const text = historyText(liftRows(past.results, null, estimate), 'kg', {
+    const text = historyText(liftRows(past.results, null, past.bodyMassOn), 'kg', {
       width: 100,
       glyphs: 'ascii',
     }).join('\n');
@@ -49,7 +49,7 @@ describe('the history in text', () => {
   it('is never wider than asked', () => {
     for (const width of [18, 34, 60, 100]) {
       for (const lift of [null, 'back-squat']) {
-        for (const line of historyText(liftRows(past.results, lift, estimate), 'kg', {
+        for (const line of historyText(liftRows(past.results, lift, past.bodyMassOn), 'kg', {
           width,
           glyphs: 'braille',
         })) {

@@ -1,9 +1,8 @@
 import { cutRules } from '../../src/cut/cut-rules.ts';
 import { evidenceOf } from '../../src/cut/evidence.ts';
 import { review } from '../../src/cut/review.ts';
-import { shownStrength } from '../../src/cut/shown-strength.ts';
 import { bodyMassOn } from '../../src/journal/body-mass-on.ts';
-import type { Result, SetResult } from '../../src/progression/past.ts';
+import type { Result } from '../../src/progression/past.ts';
 import { progressionRules } from '../../src/progression/rules/progression-rules.ts';
 import type { ReasonWords } from '../../src/report/reason-words.ts';
 import { kilograms } from '../../src/training/mass.ts';
@@ -67,7 +66,6 @@ export function madeCut(weightAdvice = true) {
     question,
     evidence: evidenceOf(question),
     review: review(question, 6),
-    estimate: (result: Result, set: SetResult) => shownStrength(result, set, trend),
   };
 }
 

@@ -3,8 +3,8 @@ import { pageOf } from '../../src/report/page-of.ts';
 import { pageHtml } from '../../src/report/svg/page.tsx';
 import { madeCut, words } from './made-cut.ts';
 
-const { past, review, estimate } = madeCut();
-const view = pageOf(past, review, estimate, words, 'kg');
+const { past, review } = madeCut();
+const view = pageOf(past, review, words, 'kg');
 
 describe('the page of a history', () => {
   it('shows the lifts trained, in the order of the program, with what is kept', () => {
@@ -38,7 +38,7 @@ describe('the page of a history', () => {
 
   it('has no word or picture of body weight for a lifter who must not be told', () => {
     const quiet = madeCut(false);
-    const html = pageHtml(pageOf(quiet.past, quiet.review, quiet.estimate, words, 'kg'));
+    const html = pageHtml(pageOf(quiet.past, quiet.review, words, 'kg'));
     expect(html).not.toMatch(/Body weight, kg|weight lost|Rate of loss/);
   });
 });

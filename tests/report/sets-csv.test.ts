@@ -1,12 +1,13 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Result, SessionDone } from '../../src/progression/past.ts';
 import { importCsv } from '../../src/report/import-csv.ts';
 import { weighInKey } from '../../src/report/imported.ts';
 import { SET_COLUMNS } from '../../src/report/set-columns.ts';
 import { setsCsv, weighInsCsv } from '../../src/report/sets-csv.ts';
 import { kilograms, micrograms, pounds } from '../../src/training/mass.ts';
-import { day, LIFTS, madeResult, madeSession } from '../cut/made.ts';
+import { day, LIFTS, madePast, madeResult, madeSession } from '../cut/made.ts';
 
 const results = [
   madeResult({ lift: LIFTS.squat, on: '2026-11-20', load: 80, counts: [6, 5, 5] }),
@@ -30,8 +31,10 @@ const results = [
   }),
 ];
 const sessions = [madeSession('2026-11-20'), madeSession('2026-11-24', { how: 'abandoned' })];
+const pastOf = (made: readonly Result[], done: readonly SessionDone[] = []) =>
+  madePast(made, null, { sessions: done });
 const none = { sessions: new Set<string>(), weighIns: new Set<string>() };
-const text = setsCsv(results, sessions, () => kilograms(100), 'kg');
+const text = setsCsv(pastOf(results, sessions), 'kg');
 
 describe('sets as comma-separated values', () => {
   it('has one row a set, as a reference parser reads it', () => {
@@ -48,7 +51,8 @@ describe('sets as comma-separated values', () => {
       unit: 'kg',
       count: '6',
       reserve: '1',
-      e1rm: '100',
+      // Brzycki 1993: 80 kg × 36 ÷ (37 − 7), six reps and one in reserve.
+      e1rm: '96',
     });
     expect(rows.map(({ role }) => role)).toEqual([
       'straight',
@@ -89,7 +93,7 @@ describe('sets as comma-separated values', () => {
             reserve: null,
             entered: 'typed' as const,
           };
-          const written = setsCsv([{ ...result, sets: [set] }], [], () => null, unit);
+          const written = setsCsv(pastOf([{ ...result, sets: [set] }]), unit);
           const facts = importCsv(written, none).sessions[0]?.facts ?? [];
           expect(facts.find(({ type }) => type === 'set-done')).toMatchObject({ load: count });
         },
@@ -169,10 +173,7 @@ describe('the import of sets', () => {
       // 20 November, 07:30 in Auckland (UTC+13) is still the 19th in Greenwich.
       start: Date.UTC(2026, 10, 19, 18, 30),
     }));
-    const [session] = importCsv(
-      setsCsv(late, [], () => null, 'kg'),
-      none,
-    ).sessions;
+    const [session] = importCsv(setsCsv(pastOf(late), 'kg'), none).sessions;
     const local = new Date((session?.start ?? 0) + (session?.zone ?? 0) * 60_000);
     expect(local.toISOString().slice(0, 10)).toBe('2026-11-20');
   });

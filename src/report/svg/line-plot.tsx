@@ -14,6 +14,8 @@ export interface LinePlotProps {
   readonly bands: readonly PlotBand[];
   /** A value of y that the eye should compare with. */
   readonly mark?: number;
+  /** Values that the x axis must hold. */
+  readonly xHolds?: readonly number[];
   /** Values that the y axis must hold, so that noise does not fill the picture. */
   readonly yHolds?: readonly number[];
   readonly xTicks: (from: number, to: number, most: number) => readonly Tick[];
@@ -26,10 +28,8 @@ export function LinePlot(props: LinePlotProps) {
   const { size, dots, line: joined, bands, mark, lastLabel } = props;
   const points = [...dots, ...joined];
   const edges = bands.flatMap((band) => band.edges);
-  const xEnds = endsOf(
-    [...points, ...edges].map(([x]) => x),
-    0.01,
-  );
+  const xs = [...points, ...edges].map(([x]) => x);
+  const xEnds = endsOf([...xs, ...(props.xHolds ?? [])], 0.01);
   const yEnds = endsOf([
     ...points.map(([, y]) => y),
     ...edges.flatMap(([, low, high]) => [low, high]),

@@ -53,8 +53,9 @@ dl div,figure{background:var(--card);border:1px solid var(--hair);border-radius:
 dt{color:var(--quiet);font-size:.9rem}
 dd{margin:0}
 dd b{display:block;font-size:1.5rem;line-height:1.25;font-variant-numeric:tabular-nums}
-.pictures{display:grid;gap:.75rem;grid-template-columns:repeat(auto-fill,minmax(min(100%,20rem),1fr))}
-.pair{display:grid;gap:.75rem;grid-template-columns:repeat(auto-fill,minmax(min(100%,30rem),1fr))}
+.pictures,.pair{display:grid;gap:.75rem;align-items:start}
+.pictures{grid-template-columns:repeat(auto-fill,minmax(min(100%,20rem),1fr))}
+.pair{grid-template-columns:repeat(auto-fill,minmax(min(100%,30rem),1fr))}
 figure{margin:0;min-width:0}
 figcaption{display:flex;justify-content:space-between;gap:.5rem;flex-wrap:wrap}
 figcaption span{color:var(--quiet)}

@@ -1,12 +1,11 @@
 import { dateTicks } from '../date-ticks.ts';
+import { DAYS_JOINED } from '../history-text.ts';
 import type { BodyPicture, KeptPicture, LiftPicture, MusclePicture } from '../page-view.ts';
 import type { Point } from '../plot.ts';
 import { roundTicks, SMALL, WIDE } from './frame.tsx';
 import { LinePlot } from './line-plot.tsx';
 import { Numbers } from './numbers.tsx';
 import { WeekBars } from './week-bars.tsx';
-
-const DAYS_JOINED = 28;
 
 /** Body weight: readings, trend and the range it should stay in. */
 export function Body({ of, unit }: { readonly of: BodyPicture; readonly unit: string }) {
@@ -48,6 +47,7 @@ export function Kept({ of }: { readonly of: KeptPicture }) {
         line={[...of.points].sort((a, b) => a[0] - b[0])}
         bands={[]}
         mark={100}
+        xHolds={[0]}
         yHolds={[94, 101]}
         xTicks={(from, to, most) =>
           roundTicks([from, to], most).map(({ at, label }) => ({
