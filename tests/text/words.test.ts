@@ -1,0 +1,93 @@
+import { Temporal } from 'temporal-polyfill';
+import { describe, expect, test } from 'vitest';
+import { dayWords } from '../../src/text/day-words.ts';
+import { clockText, durationRangeText, durationText, rangeText } from '../../src/text/durations.ts';
+import { jsonText } from '../../src/text/json-text.ts';
+import { nearestKey } from '../../src/text/nearest.ts';
+import { problemText, Refusal } from '../../src/text/problem.ts';
+
+describe('time in words', () => {
+  test.each([
+    [185, '3:05'],
+    [60, '1:00'],
+    [9.2, '0:10'],
+    [0, '0:00'],
+    [-4, '0:00'],
+    [3723, '1:02:03'],
+  ])('%d seconds on a clock are %s', (seconds, text) => {
+    expect(clockText(seconds)).toBe(text);
+  });
+
+  test.each([
+    [12, '12 s'],
+    [60, '1 min'],
+    [75, '75 s'],
+    [180, '3 min'],
+    [150, '2:30 min'],
+    [3600, '1 h'],
+    [3900, '1 h 5 min'],
+    [7199, '2 h'],
+  ])('%d seconds said aloud are %s', (seconds, text) => {
+    expect(durationText(seconds)).toBe(text);
+  });
+
+  test.each([
+    [[10, 15], '10–15 s'],
+    [[180, 300], '3–5 min'],
+    [[180, 180], '3 min'],
+    [[45, 90], '45 s–1:30 min'],
+    [[60, 90], '1 min–1:30 min'],
+    [[0, 60], '0 s–1 min'],
+  ] as const)('a rest of %j is %s', (range, text) => {
+    expect(durationRangeText(range)).toBe(text);
+  });
+
+  test('a range of one is a number', () => {
+    expect(rangeText([5, 8])).toBe('5–8');
+    expect(rangeText([6, 6])).toBe('6');
+  });
+
+  test('a day has its weekday', () => {
+    // 25 November 2026 is a Wednesday (any calendar).
+    expect(dayWords('2026-11-25')).toBe('Wed 25 Nov 2026');
+    expect(dayWords(Temporal.PlainDate.from('2027-01-03'))).toBe('Sun 3 Jan 2027');
+  });
+});
+
+describe('the nearest key', () => {
+  const lifts = ['back-squat', 'front-squat', 'bench-press', 'overhead-press', 'row'];
+
+  test.each([
+    ['bak-squat', 'back-squat'],
+    ['Back squat', 'back-squat'],
+    ['back_squat', 'back-squat'],
+    ['bcak-squat', 'back-squat'],
+    ['bench-pres', 'bench-press'],
+    ['rwo', 'row'],
+    ['overheadpress', 'overhead-press'],
+  ])('of %j is %j', (found, meant) => {
+    expect(nearestKey(found, lifts)).toBe(meant);
+  });
+
+  test.each(['curl', 'xyz', '', 'deadlift-with-a-long-name'])('of %j is none', (found) => {
+    expect(nearestKey(found, lifts)).toBeNull();
+  });
+});
+
+describe('what other programs and people are told', () => {
+  test('JSON holds no character that a terminal acts on, and reads back the same', () => {
+    const value = { name: 'a\u009b31m\u202eb\ufeff', fine: 'é 3 × 5' };
+    const text = jsonText(value);
+    expect(text).not.toMatch(/[\u007f-\u009f\u202e\ufeff]/);
+    expect(text).toContain('é 3 × 5');
+    expect(JSON.parse(text)).toEqual(value);
+  });
+
+  test('a problem is its sentences, and a refusal is all its problems', () => {
+    const problem = { what: 'There is no bar.', fix: 'Add one.' };
+    expect(problemText(problem)).toBe('There is no bar. Add one.');
+    expect(new Refusal(problem, { what: 'Nor plates.' }).message).toBe(
+      'There is no bar. Add one.\nNor plates.',
+    );
+  });
+});

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { bodyGearFor } from '../../src/training/body-gear.ts';
+import { kilograms, NO_MASS } from '../../src/training/mass.ts';
+import { kg, plates, someGear } from './some-gear.ts';
+
+const gear = someGear({
+  belt: true,
+  plates: [...plates(1, kg(5)), ...plates(4, kg(2.5), kg(1.25))],
+  bands: [
+    { name: 'light', assistance: kg(10) },
+    { name: 'medium', assistance: kg(20) },
+    { name: 'heavy', assistance: kg(30) },
+  ],
+});
+
+const amounts = (setting: number) =>
+  bodyGearFor(gear, kilograms(setting))?.plates.map(({ stamped }) => stamped.amount);
+
+test('a belt takes single plates, the fewest of them', () => {
+  expect(amounts(7.5)).toEqual([5, 2.5]);
+  expect(amounts(3.75)).toEqual([2.5, 1.25]);
+  expect(amounts(100)).toBeUndefined();
+});
+
+test('assistance is the fewest bands', () => {
+  expect(bodyGearFor(gear, kilograms(-30))?.bands.map(({ name }) => name)).toEqual(['heavy']);
+  expect(bodyGearFor(gear, kilograms(-40))?.bands.map(({ name }) => name)).toEqual([
+    'light',
+    'heavy',
+  ]);
+  expect(bodyGearFor(gear, kilograms(-15))).toBeNull();
+});
+
+test('body weight alone takes nothing', () => {
+  expect(bodyGearFor(someGear(), NO_MASS)).toEqual({ plates: [], bands: [] });
+});
+
+test('without a belt no plate can be carried', () => {
+  expect(bodyGearFor({ ...gear, belt: false }, kilograms(5))).toBeNull();
+});

@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import {
+  type ClockedExercise,
+  exerciseSeconds,
+  ownPace,
+  sessionSeconds,
+  setSeconds,
+} from '../../src/training/set-clock.ts';
+
+const squat: ClockedExercise = {
+  counts: 'reps',
+  sets: [6, 5, 5],
+  rest: { from: 180, to: 300 },
+  perSide: false,
+  warmUps: 3,
+};
+
+test('a rep takes three seconds, a held second one, and each side its own time', () => {
+  expect(setSeconds(8, squat)).toBe(24);
+  expect(setSeconds(45, { counts: 'seconds', perSide: false })).toBe(45);
+  expect(setSeconds(8, { counts: 'reps', perSide: true })).toBe(48);
+});
+
+test('an exercise is its warm-ups, its sets and the middle of its rests between them', () => {
+  // 3 × 60 + 16 × 3 + 2 × 240
+  expect(exerciseSeconds(squat)).toBe(708);
+  expect(exerciseSeconds({ ...squat, sets: [] })).toBe(180);
+});
+
+describe('a session', () => {
+  test('has a minute from one exercise to the next', () => {
+    expect(sessionSeconds([squat, squat])).toBe(708 + 60 + 708);
+    expect(sessionSeconds([squat, squat], 1, 120)).toBe(708 + 120 + 708);
+    expect(sessionSeconds([])).toBe(0);
+  });
+
+  test('goes by the lifter’s own pace after five sessions, by its median', () => {
+    const took = (...seconds: number[]) => seconds.map((each) => ({ planned: 1000, took: each }));
+    expect(ownPace(took(1500, 1500, 1500, 1500))).toBe(1);
+    expect(ownPace(took(1200, 1100, 9000, 1300, 1250))).toBe(1.25);
+    expect(sessionSeconds([squat], 1.25)).toBe(885);
+  });
+
+  test('of no length tells nothing of pace', () => {
+    expect(ownPace(Array(5).fill({ planned: 0, took: 900 }))).toBe(1);
+  });
+});
