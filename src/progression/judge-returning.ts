@@ -86,13 +86,13 @@ export function wayBack(each: Case): Mass | null {
 }
 
 /**
- * Every set reached its aim, and the lifter said nothing of effort: the effort kept is then the
- * planned one, and would hold a strong lifter back for weeks. The old load is known to be possible.
+ * Every set reached its aim, and the lifter told no effort but the planned one. Taken at its word
+ * that would hold a strong lifter back for weeks, and the old load is known to be possible.
  */
-function reachedUnrated({ sets, result }: Bout): boolean {
+function reachedUnrated({ sets, result: { exercise } }: Bout): boolean {
   return sets.every(({ count, reserve, entered }, at) => {
-    const aim = result.exercise.sets[at]?.aim ?? 0;
-    return count >= aim && (reserve === null || entered !== 'typed');
+    const isPlanned = reserve === null || reserve === exercise.reserve[0] || entered !== 'typed';
+    return isPlanned && count >= (exercise.sets[at]?.aim ?? 0);
   });
 }
 

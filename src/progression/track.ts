@@ -6,8 +6,11 @@ import type { Gear } from '../training/gear.ts';
  * the track that the program names.
  */
 export function trackOf(exercise: Exercise): string {
-  const own = exercise.track ?? `${exercise.range[0]}-${exercise.range[1]}`;
-  return `${exercise.lift.key} ${exercise.style} ${own}`;
+  const { lift, style, range, track } = exercise;
+  const kin = `${lift.key} ${style} `;
+  // An exercise that was made again from its prescription names its whole track.
+  if (track?.startsWith(kin)) return track;
+  return kin + (track ?? `${range[0]}-${range[1]}`);
 }
 
 /**

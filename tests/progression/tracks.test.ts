@@ -27,6 +27,10 @@ describe('a track', () => {
     expect(new Set(named.map(trackOf)).size).toBe(1);
   });
 
+  it('stays the same for an exercise that is made again from its prescription', () => {
+    expect(trackOf({ ...heavy, track: trackOf(heavy) })).toBe(trackOf(heavy));
+  });
+
   it('moves by its own results: 8, 8, 8 in 5–8 raise nothing in 6–10', () => {
     const past = aPast([
       aResult(middle, { kg: 90, reps: [8, 8, 7], daysAgo: 5 }),
