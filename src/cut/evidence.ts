@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Exercise, Program } from '../program/program.ts';
 import { boutsOf } from '../progression/bout.ts';
+import { lighterWeekOf } from '../progression/lighter-week.ts';
 import type { Past } from '../progression/past.ts';
 import { type Slip, slipOf } from '../progression/slipping.ts';
 import { trackOf } from '../progression/track.ts';
@@ -41,6 +42,9 @@ export interface Evidence {
   readonly today: Temporal.PlainDate;
   /** Null outside a cut. */
   readonly cutFrom: Temporal.PlainDate | null;
+  readonly weightAdvice: boolean;
+  /** A lighter week is in force: nothing about sets is judged. */
+  readonly lighterWeek: boolean;
   /** Null outside a cut, and where nothing may be said about losing weight. */
   readonly rate: JudgedRate | null;
   readonly lifts: readonly LiftKept[];
@@ -65,6 +69,8 @@ export function evidenceOf(question: ReviewQuestion): Evidence {
     past,
     today,
     cutFrom,
+    weightAdvice,
+    lighterWeek: lighterWeekOf(past, today) !== null,
     rate:
       cutFrom && weightAdvice
         ? judgeRate(

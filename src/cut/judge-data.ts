@@ -5,7 +5,7 @@ import { type Finding, finding } from './finding.ts';
 
 /** Says what is missing before the week can be judged; nothing when all is there. */
 export function judgeData(evidence: Evidence): Finding[] {
-  const { rate, lifts, daysTrained, today, cutFrom } = evidence;
+  const { rate, lifts, daysTrained, today, cutFrom, weightAdvice } = evidence;
   if (daysTrained === 0) return [finding(because('not-enough-data', { noSession: true }))];
   const now = rate?.now;
   const most = lifts.reduce((sessions, lift) => Math.max(sessions, lift.sessions), 0);
@@ -21,7 +21,8 @@ export function judgeData(evidence: Evidence): Finding[] {
       : {}),
     // One more than there are, so that none is told from not known.
     ...(cutFrom && !known && !blind ? { sessionsOfALift: most + 1 } : {}),
-    ...(blind ? { bodyMass: true } : {}),
+    // Nobody is asked to step on the scales who should not watch their weight.
+    ...(blind && weightAdvice ? { bodyMass: true } : {}),
   };
   return Object.keys(facts).length === 0 ? [] : [finding(because('not-enough-data', facts))];
 }

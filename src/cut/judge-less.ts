@@ -18,8 +18,8 @@ export function judgeLighterWeek({ program, past, today }: Evidence): Finding[] 
  * program file is only offered when the drop has been in force for three weeks.
  */
 export function judgeLess(evidence: Evidence): Finding[] {
-  const { exercises, program, past, today } = evidence;
-  if (program.aim !== 'cut') return [];
+  const { exercises, program, past, today, lighterWeek } = evidence;
+  if (program.aim !== 'cut' || lighterWeek) return [];
   const dropped = tracksWithDrop(program, past);
   const byTrack = new Map<string, Watched[]>();
   for (const each of exercises) byTrack.set(each.track, [...(byTrack.get(each.track) ?? []), each]);

@@ -28,7 +28,7 @@ export function picturesOfLifts(
     const name = rows.at(-1)?.result.exercise.name;
     if (name === undefined || points.length === 0) return [];
     const kept = evidence.lifts.find(({ lift }) => lift === key);
-    const note = kept?.state === 'known' ? `${keptWords(kept)} kept` : '';
+    const note = kept?.state === 'known' ? `${keptWords(kept, evidence.weightAdvice)} kept` : '';
     return [{ name: safeText(name), points, note, table: tableOf(rows, unit) }];
   });
 }

@@ -71,7 +71,7 @@ function liftLines({ evidence, body }: Review, unit: Unit, width: number): strin
   ];
   const rows = evidence.lifts.map((lift) => [
     safeText(lift.name),
-    keptWords(lift),
+    keptWords(lift, evidence.weightAdvice),
     lift.state === 'known' ? massText(Math.round(lift.now) as Mass, unit, 1) : '',
     ...(body ? [bodyMassesText(lift)] : []),
     slipping.has(lift.lift) ? 'slipping' : '',

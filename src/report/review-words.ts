@@ -62,7 +62,7 @@ function rateFigure(rate: RateOfLoss): Figure {
 }
 
 /** `97 %`, or why it is not told. */
-export function keptWords(lift: LiftKept): string {
+export function keptWords(lift: LiftKept, weightAdvice: boolean): string {
   if (lift.state === 'known') return percent(lift.share);
-  return lift.state === 'not-yet' ? 'not yet' : 'weigh in once';
+  return lift.state === 'not-yet' || !weightAdvice ? 'not yet' : 'weigh in once';
 }

@@ -277,6 +277,36 @@ describe('the verdict of the week', () => {
     );
   });
 
+  it('does not ask for one set fewer while a lighter week is in force', () => {
+    const yes: Decision = {
+      rule: 'lighter-week-proposed',
+      answer: 'yes',
+      subject: null,
+      at: 0,
+      date: TODAY.subtract({ days: 2 }),
+    };
+    expect(reviewed({ load: squatSlips, decisions: [yes] }).headline).toBe('stay-the-course');
+  });
+
+  it('asks for a weigh-in where only body weight lifts tell, and never where weight must not be watched', () => {
+    const pullUps = [{ lift: LIFTS.pullUp, sets: 3 }];
+    const results = trainingDays().map((on) =>
+      madeResult({ lift: LIFTS.pullUp, on, load: 0, counts: [8, 7, 7] }),
+    );
+    const asked = (weightAdvice: boolean) =>
+      verdict(
+        evidenceOf({
+          program: madeProgram(pullUps),
+          past: madePast(results, null),
+          weighIns: [],
+          today: TODAY,
+          weightAdvice,
+        }),
+      ).headline.reason;
+    expect(asked(true)).toMatchObject({ rule: 'not-enough-data', facts: { bodyMass: true } });
+    expect(asked(false).rule).toBe('stay-the-course');
+  });
+
   it('names muscles over ten as a fact', () => {
     const much = [...EXERCISES, { lift: LIFTS.pullUp, sets: 1 }];
     expect(reviewed({ exercises: much, load: () => 20 }).keys).toEqual([
