@@ -74,7 +74,7 @@ const MAIN_LABELS: Readonly<Record<Phase['kind'], string>> = {
   lifting: 'put down',
   resting: 'lift now',
   over: 'lift',
-  'all-done': 'right, finish',
+  'all-done': 'finish',
   closed: 'summary',
 };
 

@@ -20,9 +20,12 @@ export const can = {
   act: () => true,
   inSession: ({ session }) => (session ? true : 'No session is open.'),
   save: (model, phase) => {
-    if (phase?.kind === 'all-done') return true;
+    const nothing =
+      phase?.kind === 'all-done'
+        ? 'Space finishes the session.'
+        : 'Nothing was typed; the set is saved as it stands.';
     return draftNumbers(draftOf(model), model.session?.prescription.unit ?? 'kg') === null
-      ? 'Nothing was typed; the set is saved as it stands.'
+      ? nothing
       : true;
   },
   type: ({ session, ui }, phase) =>

@@ -63,7 +63,6 @@ function asked(acting: Acting, { exercise }: SetPlace): Outcome | null {
 }
 
 const save: Act = (acting) => {
-  if (acting.phase?.kind === 'all-done' && !draftOf(acting.model)) return main(acting);
   if (draftOf(acting.model)?.of === null) return main(acting);
   const typed = typedCommands(acting.model);
   return typeof typed === 'string' ? tell(acting, typed) : send(acting, typed, RUNNER);

@@ -19,8 +19,12 @@ export function entryLines(model: Model, phase: Phase, columns: number): Line[] 
   if (!target.of) return draft ? [fields, line('space puts it down with these')] : [];
   const typed = draft && Object.keys(draft.typed).length > 0;
   const saved = typed ? 'enter saves' : savedText(target.of, target.exercise);
-  const parts = [setName(session, phase, target), saved, ...clusterEnd(session, target)];
-  return [...paragraph(parts.join(' · '), columns), fields];
+  const name = setName(session, phase, target);
+  return [
+    ...clusterEnd(session, target).map((text) => line(text, 'strong')),
+    ...paragraph(`${name} · ${saved}`, columns),
+    fields,
+  ];
 }
 
 /** Which set it is; the lift is named where it is not the one of the headline. */
@@ -32,9 +36,9 @@ function setName(session: SessionState, phase: Phase, { of, exercise }: EntryTar
 }
 
 const ENDS = {
-  'fewer-reps': 'cluster done, fewer reps',
-  'most-sets': 'cluster done',
-  lifter: 'cluster ended',
+  'fewer-reps': 'Cluster done: fewer reps.',
+  'most-sets': 'Cluster done: all its sets.',
+  lifter: 'Cluster ended by you.',
 } as const;
 
 function clusterEnd(session: SessionState, { of }: EntryTarget): string[] {

@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { widthOf } from '../../src/ui/line.ts';
+import { LEAST } from '../../src/ui/too-small.ts';
+import { Player } from './player.ts';
+import { LIFTS } from './scene.ts';
+
+const KEYS = [
+  ...' \r?uybvrpcmnwasxfgdloqe57.+-'.split(''),
+  ...['<up>', '<down>', '<left>', '<right>', '<esc>', '<tab>', '<backspace>', ' ', ' ', ' '],
+].filter((key) => key !== 'q');
+
+const step = fc.oneof(
+  { weight: 4, arbitrary: fc.constantFrom(...KEYS) },
+  { weight: 1, arbitrary: fc.integer({ min: 1, max: 400 }) },
+);
+
+const size = fc.record({
+  columns: fc.integer({ min: LEAST.columns, max: 140 }),
+  rows: fc.integer({ min: LEAST.rows, max: 50 }),
+});
+
+const offer = () => ({
+  by: LIFTS.squat,
+  words: 'Five reps were too few: 77.5 kg would bring the middle of the range.',
+});
+
+it('whatever is pressed, at any size, the screen fits and says something', () => {
+  fc.assert(
+    fc.property(size, fc.boolean(), fc.array(step, { maxLength: 40 }), (window, taps, steps) => {
+      const player = new Player(window, { choices: { taps }, offer });
+      for (const one of steps) {
+        if (typeof one === 'number') player.wait(one);
+        else player.keys(one);
+        const { lines } = player.frame();
+        expect(lines).toHaveLength(window.rows);
+        const widest = Math.max(...lines.map(widthOf));
+        expect(widest, player.screen()).toBeLessThanOrEqual(window.columns);
+        expect(player.screen().trim()).not.toBe('');
+        expect(player.spoken().length).toBeGreaterThan(0);
+      }
+    }),
+    { numRuns: 150 },
+  );
+});
+
+it('whatever is pressed, the state word and the digits stay in sight in the runner', () => {
+  fc.assert(
+    fc.property(size, fc.array(step, { maxLength: 25 }), (window, steps) => {
+      const player = new Player(window).atFirstSet();
+      for (const one of steps) {
+        if (typeof one === 'number') player.wait(one);
+        else player.keys(one);
+        const { ui, session } = player.store.model();
+        if (ui.screen.kind !== 'runner' || ui.help || !session) continue;
+        const screen = player.screen();
+        expect(screen).toMatch(/▐ (READY|WARM UP|LIFT|REST|PAUSED|DONE)/);
+        expect(screen).toMatch(/[█▀▄]{2}|No load is known/);
+        expect(screen).toContain('? keys');
+      }
+    }),
+    { numRuns: 100 },
+  );
+});

@@ -1,0 +1,123 @@
+import { describe, expect, it } from 'vitest';
+import { Player } from './player.ts';
+
+/** Keys that `act` takes. */
+function strokes(player: Player, act: () => void): number {
+  const before = player.pressed;
+  act();
+  return player.pressed - before;
+}
+
+describe('almost no keys', () => {
+  it('a straight set done as planned costs two', () => {
+    const player = new Player().atFirstSet();
+    expect(strokes(player, () => player.keys(' ').wait(40).keys(' '))).toBe(2);
+    expect(player.sets(0)).toBe('6@1');
+    expect(player.scene.facts().at(-1)).toMatchObject({ type: 'set-done', entered: 'as-planned' });
+  });
+
+  it('a whole cluster of five sets done as planned costs six', () => {
+    const player = new Player().atCluster().wait(0);
+    const cost = strokes(player, () => {
+      player.keys(' ').wait(40).keys(' ');
+      for (let mini = 0; mini < 4; mini++) player.wait(10 + 8).keys(' ');
+    });
+    expect(cost).toBe(6);
+    expect(player.sets(2)).toBe('14@0 4@1 4@- 4@- 4@-');
+    expect(player.scene.facts().at(-1)).toMatchObject({
+      type: 'cluster-ended',
+      reason: 'most-sets',
+    });
+  });
+
+  it.each([
+    ['its reps', '5<enter>', '5@1 6@1'],
+    ['its reserve', '<tab>0<enter>', '6@0 6@1'],
+    ['its reps and its reserve', '5<tab>0<enter>', '5@0 6@1'],
+  ])('correcting %s after the set costs at most four', (_, keys, wanted) => {
+    const player = new Player().atFirstSet().keys('  ');
+    expect(strokes(player, () => player.keys(keys))).toBeLessThanOrEqual(4);
+    player.wait(200).keys('  ');
+    expect(player.sets(0)).toBe(wanted);
+  });
+
+  it.each([
+    ['one more rep', 'b<up><enter>', '7@1 6@1'],
+    ['other reps', 'b5<enter>', '5@1 6@1'],
+    ['another reserve', 'b<tab>2<enter>', '6@2 6@1'],
+  ])('correcting the set before the last one by %s costs at most four', (_, keys, wanted) => {
+    const player = new Player().atFirstSet().keys('  ').wait(200).keys('  ');
+    expect(strokes(player, () => player.keys(keys))).toBeLessThanOrEqual(4);
+    expect(player.sets(0)).toBe(wanted);
+  });
+
+  it('every set of the session is confirmed with one key at its end', () => {
+    const player = new Player().atFirstSet();
+    for (let set = 0; set < 3; set++) player.keys(' ').wait(30).keys(' ').wait(190);
+    for (let set = 0; set < 2; set++) player.keys(' ').wait(30).keys(' ').wait(190);
+    player.keys('  ');
+    for (let mini = 0; mini < 4; mini++) player.wait(16).keys(' ');
+    player.wait(200).keys(' ').wait(45).keys(' ');
+    expect(player.screen()).toContain('Saved as planned.');
+    expect(strokes(player, () => player.keys(' '))).toBe(1);
+    expect(player.store.model().ui.screen.kind).toBe('summary');
+    const entered = player.scene
+      .session()
+      .exercises.flatMap(({ done }) => done.map((set) => set.entered));
+    expect(new Set(entered)).toEqual(new Set(['confirmed']));
+  });
+});
+
+describe('numbers', () => {
+  it('typed while the rest runs amend the set that was put down', () => {
+    const player = new Player().atFirstSet().keys('  ').wait(30).keys('7<enter>');
+    expect(player.sets(0)).toBe('7@1');
+    expect(player.screen()).toContain('saved: 7 reps, 1 in reserve');
+  });
+
+  it('typed before the bar is put down are saved with it', () => {
+    const player = new Player().atFirstSet().keys(' 4<tab>0 ');
+    expect(player.sets(0)).toBe('4@0');
+  });
+
+  it('typed and not entered are saved when the next set is started', () => {
+    const player = new Player().atFirstSet().keys('  5').wait(190).keys(' ');
+    expect(player.sets(0)).toBe('5@1');
+  });
+
+  it('typed in a cluster and not entered are saved when the next mini-set starts by itself', () => {
+    const player = new Player().atCluster().keys(' ').wait(40).keys(' 12').wait(11);
+    expect(player.sets(2)).toBe('12@0');
+    expect(player.screen()).toMatch(/LIFT .*mini-set 1 of 4/);
+  });
+
+  it('end the cluster when a mini-set has fewer reps than the first', () => {
+    const player = new Player().atCluster().keys(' ').wait(40).keys(' ');
+    player.wait(18).keys(' ').wait(18).keys(' 3<enter>');
+    expect(player.sets(2)).toBe('14@0 4@1 3@-');
+    expect(player.screen()).toContain('Cluster done: fewer reps.');
+  });
+
+  it('corrected late let the cluster go on', () => {
+    const player = new Player().atCluster().keys(' ').wait(40).keys(' ');
+    player.wait(18).keys(' ').wait(18).keys(' 3<enter>').keys('4<enter>');
+    expect(player.screen()).toContain('mini-set 3 of 4');
+  });
+
+  it.each([
+    ['0 reps', '0<enter>', 'A set cannot have 0 reps'],
+    ['99 reps', '99<enter>', 'A set cannot have 99 reps'],
+    ['a letter', 'k', 'k does nothing here'],
+  ])('that make no sense are refused in a sentence: %s', (_, keys, sentence) => {
+    const player = new Player().atFirstSet().keys('  ').keys(keys);
+    expect(player.screen()).toContain(sentence);
+    expect(player.sets(0)).toBe('6@1');
+  });
+
+  it('of the load are typed with a point or a comma, and stepped by what can be made', () => {
+    const player = new Player().atFirstSet().keys('  <tab><tab>77,5<enter>');
+    expect(player.screen()).toMatch(/77\.5 +kg/);
+    player.keys('<left><up><enter>');
+    expect(player.screen()).toMatch(/80 +kg/);
+  });
+});

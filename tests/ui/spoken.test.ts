@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { Player } from './player.ts';
+
+describe('for a screen reader', () => {
+  it('a rest is told by its start, its half, ten seconds and its end, never by a clock', () => {
+    const player = new Player().atFirstSet().keys('  ');
+    const told = new Set<string>();
+    for (let second = 0; second < 320; second++) {
+      told.add(player.spoken().join('\n'));
+      player.wait(1);
+    }
+    const moments = [...told].map(
+      (text) => /(Rest for.*|Half.*|Ten.*|Ready:.*|LIFT\..*)/.exec(text)?.[1],
+    );
+    expect(moments).toEqual([
+      'Rest for 3 min, at most 5 min.',
+      'Half of the rest is over.',
+      'Ten seconds.',
+      'Ready: lift when you are.',
+      'LIFT. Back squat, set 2 of 3.',
+    ]);
+  });
+
+  it('what was saved comes first, then what comes next', () => {
+    const player = new Player().atFirstSet().keys('  ');
+    expect(player.spoken().slice(0, 4)).toEqual([
+      'Back squat saved as planned: 6 reps, 1 in reserve.',
+      'Rest for 3 min, at most 5 min.',
+      'Next: Back squat, set 2 of 3.',
+      'next 82.5 kg × 6 reps, 1–2 in reserve',
+    ]);
+  });
+
+  it('a field says what was typed into it', () => {
+    const player = new Player().atFirstSet().keys('  5');
+    expect(player.spoken()[0]).toBe('5 reps');
+    expect(player.keys('<tab>2').spoken()[0]).toBe('2 in reserve');
+  });
+
+  it.each([
+    ['preview', '', 'Chosen: Back squat'],
+    ['list', ' sx', 'Chosen: Back squat'],
+    ['why', 'w', 'Every set reached 8 reps'],
+    ['load', ' sc70', 'Typed: 70.'],
+    ['settings', ' sg', 'Chosen: [x] Bell'],
+    ['help', ' s?', 'The keys of here'],
+    ['pain', ' s  m', 'Pain: Back squat'],
+  ])('every screen has sentences: %s', (_, keys, wanted) => {
+    const text = new Player().keys(keys).spoken().join('\n');
+    expect(text).toContain(wanted);
+    expect(text).not.toMatch(/[█▀▄■□◧━]/);
+    expect(text).toMatch(/Keys\. /);
+  });
+});
