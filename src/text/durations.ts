@@ -15,20 +15,23 @@ export function clockText(seconds: number): string {
     : `${minutes}:${two(whole % 60)}`;
 }
 
-/** Seconds as said aloud: `45 s`, `3 min`, `2:30 min`, `1 h 5 min`. */
+/** Under so many seconds a duration is said in seconds, unless it is a whole minute. */
+const IN_SECONDS = 120;
+
+/** Seconds as said aloud: `90 s`, `3 min`, `2:30 min`, `1 h 5 min`. */
 export function durationText(seconds: number): string {
   const whole = Math.max(0, Math.round(seconds));
-  if (whole < 90 && whole !== 60) return `${whole} s`;
+  if (whole < IN_SECONDS && whole !== 60) return `${whole} s`;
   if (whole < 3600) return whole % 60 === 0 ? `${whole / 60} min` : `${clockText(whole)} min`;
   const minutes = Math.round(whole / 60);
   const rest = minutes % 60;
   return `${Math.floor(minutes / 60)} h${rest === 0 ? '' : ` ${rest} min`}`;
 }
 
-/** A rest from its early to its late end: `10–15 s`, `3–5 min`, `90 s–3 min`, `3 min`. */
+/** A rest from its early to its late end: `10–15 s`, `60–90 s`, `3–5 min`, `90 s–3 min`. */
 export function durationRangeText([from, to]: Range): string {
   if (from === to) return durationText(from);
-  if (from % 60 === 0 && to % 60 === 0 && from > 0) return `${from / 60}–${to / 60} min`;
-  const [early, late] = [durationText(from), durationText(to)];
-  return early.endsWith(' s') && late.endsWith(' s') ? `${from}–${to} s` : `${early}–${late}`;
+  if (to < IN_SECONDS) return `${from}–${to} s`;
+  if (from >= 60 && from % 60 === 0 && to % 60 === 0) return `${from / 60}–${to / 60} min`;
+  return `${durationText(from)}–${durationText(to)}`;
 }

@@ -1,7 +1,8 @@
 // What a terminal may act on: control sequences (CSI), strings for the terminal (OSC, DCS, SOS, PM,
-// APC) up to their end, other escapes of two or three characters.
+// APC) where they end on the same line, other escapes of two or three characters. A string that
+// never ends only loses its beginning: the rest may be words with a wrongly decoded quote in front.
 const SEQUENCES =
-  /(?:\u001b\[|\u009b)[0-?]*[ -/]*[@-~]?|(?:\u001b[\]PX^_]|[\u009d\u0090\u0098\u009e\u009f])[^\u0007\u001b\u009c]*(?:\u0007|\u001b\\|\u009c|$)?|\u001b[ -/]*[0-~]?/g;
+  /(?:\u001b\[|\u009b)[0-?]*[ -/]*[@-~]?|(?:\u001b[\]PX^_]|[\u009d\u0090\u0098\u009e\u009f])[^\u0007\u001b\u009c\n\r]*(?:\u0007|\u001b\\|\u009c)|\u001b[ -/]*[0-~]?/g;
 
 // Controls (C0, C1, DEL), the marks that turn text around or hide it, line separators, and halves
 // of a broken surrogate pair.

@@ -6,7 +6,8 @@ describe('text that a terminal could act on', () => {
   test.each([
     ['a title', '\u001b]0;gotcha\u0007Squat', 'Squat'],
     ['a title with the other end', '\u001b]2;gotcha\u001b\\Squat', 'Squat'],
-    ['a title that never ends', 'Squat\u001b]0;gotcha', 'Squat'],
+    ['the beginning of a title that never ends', 'Squat\u001b]at', 'Squatat'],
+    ['a quote wrongly decoded', '\u00e2\u0080\u009dSquat', '\u00e2Squat'],
     ['the clipboard', 'Squat\u001b]52;c;aGVsbG8=\u0007', 'Squat'],
     ['a link', '\u001b]8;;http://example.com\u001b\\Squat\u001b]8;;\u001b\\', 'Squat'],
     ['a colour', '\u001b[31mSquat\u001b[0m', 'Squat'],
