@@ -57,7 +57,7 @@ export const KNEE_FLEXIONS = {
     loading: 'bodyweight',
     kind: 'isolation',
     bodyShare: [0.6, 'ours'],
-    trains: { hamstrings: 1, glutes: 0.5 },
+    trains: { hamstrings: 1 },
     form: 'On the back, heels on a towel or sliders, hips up, pull the heels in and let them out.',
     caution: 'Lower the hips and rest when a cramp begins.',
   },
