@@ -58,7 +58,8 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     today: (day) => todayOf(workbench, day ?? null),
     begin: (day) =>
       orProblem(() => {
-        live = runSession(openWriter(workbench, day ?? null, keepSettings), ports.clock.read);
+        const writer = openWriter(workbench, day ?? null, keepSettings);
+        live = runSession(writer, () => ports.clock.read());
         return live;
       }),
     live: () => live,

@@ -1,8 +1,9 @@
+import { cutRules } from '../cut/cut-rules.ts';
 import { progressionRules } from '../progression/rules/progression-rules.ts';
 import type { Rule } from '../training/rule.ts';
 
 /** The rules of every room, by key. A test asserts that no two rooms use the same key. */
-export const RULES: readonly Rule[] = [...progressionRules];
+export const RULES: readonly Rule[] = [...progressionRules, ...cutRules];
 
 const byKey = new Map(RULES.map((rule) => [rule.key, rule]));
 

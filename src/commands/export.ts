@@ -1,0 +1,70 @@
+import { dueDay } from '../progression/due-day.ts';
+import { calendarText } from '../report/calendar.ts';
+import { calendarEntries } from '../report/calendar-entries.ts';
+import { daysAhead } from '../report/days-ahead.ts';
+import { historyJson } from '../report/history-json.ts';
+import { pageOf } from '../report/page-of.ts';
+import { setsCsv, weighInsCsv } from '../report/sets-csv.ts';
+import { jsonText } from '../text/json-text.ts';
+import { nearestKey } from '../text/nearest.ts';
+import { Refusal } from '../text/problem.ts';
+import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
+import { reasonWords } from '../workbench/reason-words.ts';
+import { reviewOf } from '../workbench/review-of.ts';
+import type { Call, Run } from './call.ts';
+import { writeOut } from './write-out.ts';
+
+/** Weeks of training days that the calendar looks ahead, and weeks that the page looks back. */
+const WEEKS_AHEAD = 4;
+const WEEKS_BACK = 16;
+
+type Maker = (workbench: Workbench, call: Call) => string | Promise<string>;
+
+const FORMATS: Readonly<Record<string, Maker>> = {
+  csv: (workbench, call) => {
+    const history = workbench.journal().history();
+    const { unit } = workbench.program();
+    return call.options.weighIns === true
+      ? weighInsCsv(history.weighIns, unit)
+      : setsCsv(history, unit);
+  },
+  json: (workbench) =>
+    `${jsonText(historyJson(workbench.journal().history(), workbench.program().unit, workbench.today()))}\n`,
+  ics: (workbench, call) => {
+    const { sessions, results, ...rest } = workbench.journal().history();
+    const program = workbench.program();
+    const past = { sessions, results, ...rest };
+    const due = dueDay(program, past, workbench.today());
+    const ahead = daysAhead(program, sessions, due.day.name, due.nextGood, WEEKS_AHEAD);
+    return calendarText(
+      calendarEntries(sessions, results, ahead, program.name, program.unit),
+      call.ports.clock.read().wall,
+    );
+  },
+  html: async (workbench) => {
+    const { unit } = workbench.program();
+    const { pageHtml } = await import('../report/svg/page.tsx');
+    const words = (reason: Parameters<typeof reasonWords>[0]) => reasonWords(reason, unit);
+    const history = workbench.journal().history();
+    return pageHtml(pageOf(history, reviewOf(workbench, WEEKS_BACK), words, unit));
+  },
+};
+
+/** Writes everything out, to stdout or to a file. */
+export const run: Run = async (call) => {
+  const asked = String(call.options.as ?? '');
+  const make = FORMATS[asked];
+  if (!make) throw new Refusal(unknownFormat(asked));
+  const text = await make(openWorkbench(call.ports, call.global), call);
+  writeOut(call, text);
+  return 0;
+};
+
+function unknownFormat(asked: string) {
+  const names = Object.keys(FORMATS);
+  const near = nearestKey(asked, names);
+  return {
+    what: asked === '' ? '--as is missing.' : `There is no export as "${asked}".`,
+    fix: near ? `Did you mean "${near}"?` : `Write --as with one of ${names.join(', ')}.`,
+  };
+}

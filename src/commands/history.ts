@@ -1,0 +1,115 @@
+import type { History } from '../journal/history.ts';
+import { historyText } from '../report/history-text.ts';
+import { type LiftRow, liftRows } from '../report/lift-rows.ts';
+import { searchHistory } from '../report/search-history.ts';
+import { jsonText } from '../text/json-text.ts';
+import { nearestKey } from '../text/nearest.ts';
+import { Refusal } from '../text/problem.ts';
+import { inUnit, type Mass, type Unit } from '../training/mass.ts';
+import { openWorkbench } from '../workbench/open-workbench.ts';
+import { setIds } from '../workbench/set-ids.ts';
+import type { Call, Run } from './call.ts';
+import type { HistoryJson } from './history-schema.ts';
+import { tellProblems } from './tell-problems.ts';
+import { textSize } from './text-size.ts';
+
+/** Prints results over time, of one lift with a plot of its estimate. */
+export const run: Run = (call) => {
+  const workbench = openWorkbench(call.ports, call.global);
+  const history = workbench.journal().history();
+  const { unit } = workbench.program();
+  const lift = liftAsked(call, history);
+  const found = searchHistory(history.results, searchAsked(call), notesOf(history));
+  const rows = liftRows(found, lift, history.bodyMassOn);
+  tellProblems(call, workbench);
+  if (call.global.json) {
+    call.print(jsonText(historyJson(rows, history, unit)));
+  } else if (rows.length === 0) {
+    call.tell('No results yet: they come with the first session that is closed.');
+  } else {
+    call.print(historyText(rows, unit, textSize(call.ports)).join('\n'));
+    if (call.options.ids === true) call.print(idsText(rows, history));
+  }
+  return 0;
+};
+
+const searchAsked = ({ options }: Call): string =>
+  typeof options.search === 'string' ? options.search : '';
+
+/** The lift's key, from its key or its name; null where none was asked for. */
+function liftAsked({ args: [asked] }: Call, { results }: History): string | null {
+  if (asked === undefined) return null;
+  const names = new Map<string, string>();
+  for (const { exercise } of results) {
+    names.set(exercise.lift, exercise.lift);
+    names.set(exercise.name.toLowerCase(), exercise.lift);
+  }
+  const found = names.get(asked.toLowerCase());
+  if (found) return found;
+  const near = nearestKey(asked, names.keys());
+  const done = [...new Set(names.values())];
+  throw new Refusal({
+    what: `There are no results of "${asked}".`,
+    fix: near
+      ? `Did you mean "${near}"?`
+      : done.length > 0
+        ? `Lifts with results: ${done.join(', ')}.`
+        : 'They come with the first session that is closed.',
+  });
+}
+
+function notesOf({ closed }: History): (session: string) => readonly string[] {
+  const notes = new Map(
+    closed.map((state) => [
+      state.session,
+      [...state.notes, ...state.exercises.flatMap((exercise) => exercise.notes)],
+    ]),
+  );
+  return (session) => notes.get(session) ?? [];
+}
+
+/** Ids under the table, for `amend`. */
+function idsText(rows: readonly LiftRow[], history: History): string {
+  const idsOf = setIds(history);
+  const lines = [...rows].reverse().map(({ result }) => {
+    const sets = idsOf(result).map((id, at) => `  set ${at + 1}  ${id}`);
+    return [`${result.date} ${result.exercise.name}  session ${result.session}`, ...sets].join(
+      '\n',
+    );
+  });
+  return `\n${lines.join('\n')}`;
+}
+
+function historyJson(rows: readonly LiftRow[], history: History, unit: Unit): HistoryJson {
+  const idsOf = setIds(history);
+  return {
+    schema: 1,
+    unit,
+    results: rows.map(({ result, best }) => {
+      const { exercise, sets } = result;
+      const ids = idsOf(result);
+      return {
+        session: result.session,
+        date: result.date.toString(),
+        program: result.program,
+        day: result.day,
+        lift: exercise.lift,
+        name: exercise.name,
+        track: exercise.track,
+        style: exercise.style,
+        counts: exercise.counts,
+        move: exercise.move,
+        e1rm: best === null ? null : Number(inUnit(Math.round(best) as Mass, unit).toFixed(2)),
+        finished: result.finished,
+        pain: result.pain,
+        lighter: result.lighter,
+        sets: sets.map(({ load, count, reserve }, at) => ({
+          id: ids[at] ?? '',
+          load: inUnit(load, unit),
+          count,
+          reserve,
+        })),
+      };
+    }),
+  };
+}

@@ -1,0 +1,62 @@
+import * as z from 'zod';
+
+const finding = z.object({
+  rule: z.string(),
+  text: z.string(),
+  source: z.string(),
+  facts: z.record(z.string(), z.unknown()),
+  changes: z.array(
+    z.object({
+      day: z.string(),
+      lift: z.string(),
+      key: z.enum(['sets', 'most_sets']),
+      from: z.int(),
+      to: z.int(),
+    }),
+  ),
+});
+
+/** What `review --json` prints. Masses are numbers in `unit`; shares are of 1. */
+export const reviewSchema = z.object({
+  schema: z.literal(1),
+  program: z.string(),
+  date: z.iso.date(),
+  unit: z.enum(['kg', 'lb']),
+  cut_from: z.iso.date().nullable(),
+  verdict: finding,
+  below: z.array(finding),
+  kept: z.number().nullable().meta({ description: 'median over compound lifts' }),
+  lifts: z.array(
+    z.object({
+      lift: z.string(),
+      name: z.string(),
+      state: z.enum(['known', 'not-yet', 'weigh-in-missing']),
+      kept: z.number().nullable(),
+      e1rm_then: z.number().nullable(),
+      e1rm_now: z.number().nullable(),
+    }),
+  ),
+  body_mass: z.number().nullable(),
+  rate: z
+    .object({
+      percent_a_week: z.number(),
+      standard_error: z.number(),
+      weigh_ins: z.int(),
+    })
+    .nullable(),
+  weeks: z.array(
+    z.object({
+      from: z.iso.date(),
+      to: z.iso.date(),
+      sessions: z.int(),
+      planned: z.int(),
+      hard_sets: z.record(z.string(), z.number()),
+      days: z.record(z.string(), z.int()),
+      cluster_reps: z.number(),
+      mean_reserve: z.number().nullable(),
+      lighter: z.boolean(),
+    }),
+  ),
+});
+
+export type ReviewJson = z.infer<typeof reviewSchema>;

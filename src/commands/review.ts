@@ -1,0 +1,101 @@
+import type { Finding } from '../cut/finding.ts';
+import type { LiftKept } from '../cut/kept.ts';
+import type { Review } from '../cut/review.ts';
+import { reviewText } from '../report/review-text.ts';
+import { jsonText } from '../text/json-text.ts';
+import { inUnit, type Mass, type Unit } from '../training/mass.ts';
+import type { ReasonWords } from '../workbench/bench.ts';
+import { openWorkbench } from '../workbench/open-workbench.ts';
+import { reasonWords } from '../workbench/reason-words.ts';
+import { reviewOf } from '../workbench/review-of.ts';
+import type { Call, Run } from './call.ts';
+import type { ReviewJson } from './review-schema.ts';
+import { tellProblems } from './tell-problems.ts';
+import { textSize } from './text-size.ts';
+import { wholeNumber } from './whole-number.ts';
+
+type Words = (reason: Finding['reason']) => ReasonWords;
+
+/** Prints the weekly review: work done, strength kept, rate of loss, and one verdict. */
+export const run: Run = (call) => {
+  const workbench = openWorkbench(call.ports, call.global);
+  const weeks = wholeNumber(String(call.options.weeks ?? '4'), '--weeks', 1, 520);
+  const found = reviewOf(workbench, weeks);
+  const { unit } = workbench.program();
+  const words: Words = (reason) => reasonWords(reason, unit);
+  tellProblems(call, workbench);
+  if (call.global.json) {
+    call.print(jsonText(reviewJson(found, words, unit)));
+    return 0;
+  }
+  call.print(reviewText(found, words, unit, textSize(call.ports)).join('\n'));
+  if (workbench.settings().settings.weightAdvice === 'ask') tellAboutWeight(call);
+  return 0;
+};
+
+function tellAboutWeight({ tell }: Call): void {
+  tell(
+    'Nothing is said here about how fast to lose weight until you have answered one question: are you under 18, pregnant, or do you live with or have you had an eating disorder? Answer with "holdfast settings weight-advice yes" if none of it is so, and "no" otherwise; only the answer is kept.',
+  );
+}
+
+function reviewJson(review: Review, words: Words, unit: Unit): ReviewJson {
+  const { evidence, verdict, weeks, body, today, planned } = review;
+  const rate = evidence.rate?.now;
+  return {
+    schema: 1,
+    program: evidence.program.name,
+    date: today.toString(),
+    unit,
+    cut_from: evidence.cutFrom?.toString() ?? null,
+    verdict: findingJson(verdict.headline, words),
+    below: verdict.below.map((finding) => findingJson(finding, words)),
+    kept: evidence.kept,
+    lifts: evidence.lifts.map((lift) => liftJson(lift, unit)),
+    body_mass: body && inUnit(body.now, unit),
+    rate:
+      rate?.kind === 'known'
+        ? {
+            percent_a_week: rate.percentAWeek,
+            standard_error: rate.standardError,
+            weigh_ins: rate.weighIns,
+          }
+        : null,
+    weeks: weeks.map((week) => ({
+      from: week.from.toString(),
+      to: week.to.toString(),
+      sessions: week.sessions,
+      planned,
+      hard_sets: Object.fromEntries(week.hardSets),
+      days: Object.fromEntries(week.days),
+      cluster_reps: week.clusterReps,
+      mean_reserve: week.meanReserve,
+      lighter: week.lighter,
+    })),
+  };
+}
+
+function findingJson({ reason, changes }: Finding, words: Words): ReviewJson['verdict'] {
+  const { text, source } = words(reason);
+  return {
+    rule: reason.rule,
+    text,
+    source,
+    facts: reason.facts,
+    changes: changes.map(({ day, lift, key, from, to }) => ({ day, lift, key, from, to })),
+  };
+}
+
+function liftJson(lift: LiftKept, unit: Unit): ReviewJson['lifts'][number] {
+  const known = lift.state === 'known' ? lift : null;
+  const estimate = (value: number | undefined) =>
+    value === undefined ? null : inUnit(Math.round(value) as Mass, unit);
+  return {
+    lift: lift.lift,
+    name: lift.name,
+    state: lift.state,
+    kept: known?.share ?? null,
+    e1rm_then: estimate(known?.then),
+    e1rm_now: estimate(known?.now),
+  };
+}

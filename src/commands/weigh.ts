@@ -1,0 +1,94 @@
+import { Temporal } from 'temporal-polyfill';
+import { rateOfLoss } from '../cut/rate-of-loss.ts';
+import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
+import { dayWords } from '../text/day-words.ts';
+import { jsonText } from '../text/json-text.ts';
+import { problemText, Refusal } from '../text/problem.ts';
+import { inUnit, type Mass, massOf, massText, type Unit } from '../training/mass.ts';
+import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
+import type { Call, Run } from './call.ts';
+import { massOperand } from './mass-operand.ts';
+import type { WeighJson } from './weigh-schema.ts';
+
+/** Records a weigh-in and says what the trend makes of it. Exit 1 for a reading in doubt, which is not recorded. */
+export const run: Run = (call) => {
+  const workbench = openWorkbench(call.ports, call.global);
+  const unit = unitAsked(call, workbench);
+  const mass = massOf(massOperand(call.args[0] ?? '', unit));
+  const date = dateAsked(call, workbench.today());
+  const { weighIns } = workbench.journal().history();
+  const doubt = weighInDoubt(mass, date, weighIns, unit);
+  if (doubt && call.options.sure !== true) {
+    call.tell(`${problemText(doubt.problem)} With --sure it is recorded as it is.`);
+    return 1;
+  }
+  workbench.journal().record({ type: 'weighed', mass, on: date.toString() });
+  const { bodyMassOn } = workbench.journal().history();
+  const trend = bodyMassOn(date);
+  const json: WeighJson = {
+    schema: 1,
+    unit,
+    date: date.toString(),
+    mass: inUnit(mass, unit),
+    trend: trend === null ? null : Number(inUnit(trend, unit).toFixed(2)),
+  };
+  call.print(
+    call.global.json
+      ? jsonText(json)
+      : `Saved: ${massText(mass, unit)} on ${dayWords(date)}.${trendWords(workbench, trend, unit)}`,
+  );
+  return 0;
+};
+
+function trendWords(workbench: Workbench, trend: Mass | null, unit: Unit): string {
+  if (trend === null) return '';
+  const words = ` Trend ${massText(trend, unit, 1)}`;
+  const { weighIns, bodyMassOn } = workbench.journal().history();
+  if (workbench.settings().settings.weightAdvice !== 'yes') return `${words}.`;
+  const rate = rateOfLoss({
+    weighIns,
+    today: workbench.today(),
+    cutFrom: null,
+    monthlyCycle: false,
+    bodyMassOn,
+  });
+  if (rate.kind === 'unknown') return `${words}.`;
+  const direction = rate.percentAWeek >= 0 ? 'falling' : 'rising';
+  return `${words}, ${direction} by ${Math.abs(rate.percentAWeek).toFixed(1)} % a week (± ${rate.standardError.toFixed(1)}).`;
+}
+
+function unitAsked({ options }: Call, workbench: Workbench): Unit {
+  const asked = options.unit;
+  if (asked === undefined) return workbench.program().unit;
+  if (asked === 'kg' || asked === 'lb') return asked;
+  throw new Refusal({ what: `--unit is "${asked}".`, why: 'It is kg or lb.' });
+}
+
+function dateAsked({ options }: Call, today: Temporal.PlainDate): Temporal.PlainDate {
+  const asked = options.date;
+  if (typeof asked !== 'string') return today;
+  const date = readDate(asked);
+  if (!date) {
+    throw new Refusal({
+      what: `--date is "${asked}".`,
+      fix: `Write the day as ${today.toString()}.`,
+    });
+  }
+  if (Temporal.PlainDate.compare(date, today) > 0) {
+    throw new Refusal({
+      what: `${dayWords(date)} is yet to come.`,
+      fix: 'A weigh-in is of today or of a day past.',
+    });
+  }
+  return date;
+}
+
+function readDate(text: string): Temporal.PlainDate | null {
+  if (!/^\d{4}-\d\d-\d\d$/.test(text)) return null;
+  try {
+    return Temporal.PlainDate.from(text, { overflow: 'reject' });
+  } catch {
+    // A day that no calendar has, as 2026-02-30.
+    return null;
+  }
+}
