@@ -124,4 +124,16 @@ export const COMMANDS: readonly CommandRow[] = [
     examples: ['holdfast import history.json'],
     load: () => import('./import.ts'),
   },
+  {
+    name: 'rehearse',
+    operands: '',
+    does: 'plays the program forward with a simulated lifter, week by week',
+    options: [
+      { flags: '--weeks <count>', does: 'how many weeks; 12 by default' },
+      { flags: '--loss <percent>', does: 'body weight lost in a week; 0.7 in a cut, else 0' },
+      { flags: '--seed <number>', does: 'another run of luck; the same one gives the same' },
+    ],
+    examples: ['holdfast rehearse --weeks 12', 'holdfast rehearse --loss 1 --program four-day'],
+    load: () => import('./rehearse.ts'),
+  },
 ];

@@ -1,11 +1,12 @@
 import { Command, CommanderError } from 'commander';
+import { wrapped } from '../report/wrap.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { problemText, Refusal } from '../text/problem.ts';
-import { CAUTIONS } from '../training/cautions.ts';
-import { VERSION } from '../version.ts';
+import { CAUTIONS, READINESS_QUESTIONS } from '../training/cautions.ts';
 import type { Ports } from '../workbench/ports.ts';
 import type { Call, ExitStatus, GlobalOptions } from './call.ts';
 import { COMMANDS, type CommandRow, GLOBAL_OPTIONS } from './command-table.ts';
+import { VERSION } from './version.ts';
 
 /**
  * Reads the command line, runs the command it names and returns the exit status: 0 fine, 1 the
@@ -62,8 +63,14 @@ function rootCommand(print: (text: string) => void, tell: (text: string) => void
   root.option('--day <name>', 'a day of the program in place of the one due');
   const examples = COMMANDS.flatMap((row) => row.examples.slice(0, 1));
   root.addHelpText('before', `${examplesText(examples).trimStart()}\n`);
-  root.addHelpText('after', `\n${CAUTIONS.join('\n')}`);
+  root.usage('[command] [options]');
+  root.addHelpText('after', `\n${cautionLines().join('\n')}`);
   return root;
+}
+
+function cautionLines(): string[] {
+  const questions = READINESS_QUESTIONS.map((question, at) => `${at + 1} ${question}`);
+  return [...CAUTIONS, ...questions].flatMap((text) => wrapped(text, 80, '  '));
 }
 
 const examplesText = (examples: readonly string[]): string =>

@@ -1,13 +1,22 @@
 import type { Exercise, Program } from '../program/program.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import { trackOf } from '../progression/track.ts';
 import type { Lift } from '../training/lift.ts';
 
 /**
- * A prescribed exercise as a program would write it, so that progression can prescribe it anew:
- * with another lift, at another load, or after the program file has changed.
+ * The exercise of the program that a prescription was made from, so that progression can prescribe
+ * it anew: with another lift, or at another load. For one that the program does not hold (any
+ * more), as a program would write it.
  */
 export function plannedExercise(prescribed: PrescribedExercise, program: Program): Exercise {
-  const { range, rest, reserve, bar, step, note, setsPlanned, minis } = prescribed;
+  const written = program.days
+    .flatMap(({ exercises }) => exercises)
+    .find((exercise) => trackOf(exercise) === prescribed.track);
+  return written ?? asWritten(prescribed, program);
+}
+
+function asWritten(prescribed: PrescribedExercise, program: Program): Exercise {
+  const { range, rest, reserve, bar, step, note, setsPlanned, style } = prescribed;
   const base = {
     lift: program.lifts.get(prescribed.lift) ?? liftOf(prescribed),
     range,
@@ -22,9 +31,9 @@ export function plannedExercise(prescribed: PrescribedExercise, program: Program
     accept: {},
     place: { line: 0, column: 0 },
   };
-  return minis
-    ? { ...base, style: 'cluster', mostSets: minis.mostSets }
-    : { ...base, style: 'straight', sets: setsPlanned };
+  return style === 'cluster'
+    ? { ...base, style, mostSets: setsPlanned }
+    : { ...base, style, sets: setsPlanned };
 }
 
 const liftOf = (prescribed: PrescribedExercise): Lift => ({

@@ -6,7 +6,7 @@
 import { createConnection } from 'node:net';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
-import { runCli } from '../../src/run-cli.ts';
+import { runCli } from '../../src/commands/run-cli.ts';
 import { systemPorts } from '../../src/workbench/system-ports.ts';
 import { DrivenClock } from './driven-clock.ts';
 import { drivenFiles } from './driven-files.ts';
@@ -31,6 +31,10 @@ const carryOut: { readonly [K in Order['do']]: (order: Extract<Order, { do: K }>
   'set-zone': ({ minutes }) => clock.setZone(minutes),
   fail: ({ code, after }) => disk.failAfter(after, code),
   mend: () => disk.mend(),
+  crash: () =>
+    void setTimeout(() => {
+      throw new Error('a bug, as the test ordered');
+    }),
 };
 
 const socket = createConnection(socketPath);

@@ -1,5 +1,5 @@
-import { environment } from './terminal/environment.ts';
-import type { Ports } from './workbench/ports.ts';
+import { environment } from '../terminal/environment.ts';
+import type { Ports } from '../workbench/ports.ts';
 
 /**
  * Runs the command line on these ports and leaves the exit status to the process, so that what is
@@ -26,7 +26,7 @@ export async function runCli(ports: Ports, argv: readonly string[]): Promise<voi
     }
   });
   try {
-    const { main } = await import('./commands/main.ts');
+    const { main } = await import('./main.ts');
     const status = await main(ports, argv);
     process.exitCode ||= status;
   } catch (error) {
