@@ -183,6 +183,7 @@ describe('steps in place of gear', () => {
     const loads = loadsFor(someGear(), { ...free, step: pounds(1.25) });
     expect(isLoadable(loads, pounds(10))).toBe(true);
     expect(nextBelow(loads, pounds(10))).toBe(pounds(8.75));
+    expect(loads.atOrAbove(pounds(3.75))).toBe(pounds(3.75));
   });
 
   test('serve where the gear has nothing for the lift', () => {
