@@ -86,10 +86,11 @@ export class Glass {
   async screen(): Promise<string> {
     await new Promise<void>((resolve) => this.#emulator.write('', resolve));
     const { active } = this.#emulator.buffer;
-    return Array.from(
-      { length: this.#emulator.rows },
-      (_, row) => active.getLine(active.viewportY + row)?.translateToString(true) ?? '',
-    ).join('\n');
+    return Array.from({ length: this.#emulator.rows }, (_, row) => {
+      // After the window got narrower the emulator keeps the cells beyond its edge.
+      const line = active.getLine(active.viewportY + row);
+      return line?.translateToString(true, 0, this.#emulator.cols).trimEnd() ?? '';
+    }).join('\n');
   }
 
   modes() {

@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import type { Cue, CueChoices } from '../../src/terminal/cue.ts';
+import { cuePlayer, noticeCode } from '../../src/terminal/cue-player.ts';
+import { speechProgram } from '../../src/terminal/speech.ts';
+
+const ALL: CueChoices = { bell: true, flash: true, speech: true, notification: true };
+const NONE: CueChoices = { bell: false, flash: false, speech: false, notification: false };
+
+/** Plays cues and lets the time between them go by. */
+function played(choices: CueChoices, ...cues: readonly (Cue | number)[]) {
+  let now = 0;
+  let waiting: { at: number; act: () => void }[] = [];
+  const written: string[] = [];
+  const spoken: string[][] = [];
+  const pass = (ms: number) => {
+    now += ms;
+    const due = waiting.filter(({ at }) => at <= now);
+    waiting = waiting.filter(({ at }) => at > now);
+    for (const { act } of due) act();
+  };
+  const player = cuePlayer(
+    {
+      write: (bytes) => written.push(bytes),
+      spawn: (command, args) => spoken.push([command, ...args]),
+      after: (ms, act) => {
+        const one = { at: now + ms, act };
+        waiting.push(one);
+        return () => {
+          waiting = waiting.filter((other) => other !== one);
+        };
+      },
+      now: () => now,
+    },
+    speechProgram('linux', (command) => command === 'espeak-ng'),
+    'osc-777',
+  );
+  for (const cue of cues) {
+    if (typeof cue === 'number') pass(cue);
+    else player.play(cue, choices);
+  }
+  player.stop();
+  pass(10_000);
+  return { bytes: written.join(''), spoken };
+}
+
+const bells = (bytes: string) =>
+  (bytes.replace(/\u001b\][^\u0007]*\u0007/g, '').match(/\u0007/g) ?? []).length;
+
+describe('a cue', () => {
+  it('is silent where nothing was chosen', () => {
+    expect(played(NONE, { cue: 'rest-late' }, 1_000)).toEqual({ bytes: '', spoken: [] });
+  });
+
+  it.each<[Cue, number, string | null]>([
+    [{ cue: 'rest-early' }, 1, 'Ready'],
+    [{ cue: 'rest-late' }, 2, 'Lift'],
+    [{ cue: 'tick', left: 3 }, 1, 'three'],
+    [{ cue: 'go' }, 2, 'Go'],
+    [{ cue: 'last-one' }, 0, 'Last one'],
+    [{ cue: 'cluster-done' }, 1, 'Done'],
+    [{ cue: 'load', amount: 72.5 }, 0, 'Load seventy-two and a half'],
+  ])('%o rings and speaks', (cue, strokes, words) => {
+    const { bytes, spoken } = played(ALL, cue, 1_000);
+    expect(bells(bytes)).toBe(strokes);
+    expect(spoken).toEqual(words === null ? [] : [['espeak-ng', '--', words]]);
+  });
+
+  it('flashes and takes the flash away again', () => {
+    const { bytes } = played({ ...NONE, flash: true }, { cue: 'rest-early' }, 500);
+    expect(bytes).toBe('\u001b[?5h\u001b[?5l');
+  });
+
+  it('never flashes more than three times a second (WCAG 2.3.1)', () => {
+    const many = Array.from({ length: 50 }, () => [{ cue: 'go' } as const, 20]).flat();
+    const { bytes } = played({ ...NONE, flash: true }, ...many);
+    // Fifty cues in one second.
+    expect(bytes.match(/\?5h/g)?.length).toBeLessThanOrEqual(3);
+  });
+
+  it('that is called off on the way out writes nothing more', () => {
+    expect(played({ ...NONE, bell: true }, { cue: 'rest-late' }).bytes).toBe('\u0007');
+  });
+});
+
+describe('a notification', () => {
+  it.each([
+    ['osc-9', '\u001b]9;Ready.\u0007'],
+    ['osc-777', '\u001b]777;notify;holdfast;Ready.\u0007'],
+    ['osc-99', '\u001b]99;;Ready.\u001b\\'],
+    ['bell', '\u0007'],
+  ] as const)('by %s', (style, wanted) => expect(noticeCode('Ready.', style)).toBe(wanted));
+});

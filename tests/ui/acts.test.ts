@@ -1,0 +1,174 @@
+import { describe, expect, it } from 'vitest';
+import { Player } from './player.ts';
+import { DAY_A, LIFTS } from './scene.ts';
+
+const types = (player: Player) => player.scene.facts().map(({ type }) => type);
+
+describe('every act is an event, and undone by one key', () => {
+  it.each([
+    ['a set that was put down', '  ', 'set-done'],
+    ['a start', ' ', 'set-started'],
+    ['a correction', '  5<enter>', 'set-amended'],
+    ['an added set', 'a', 'set-added'],
+    ['a skipped set', 's', 'set-skipped'],
+    ['a longer rest', '  +', 'rest-changed'],
+    ['a pause', '  p', 'paused'],
+    ['going on after it', '  pp', 'resumed'],
+    ['another exercise', 'x<down> ', 'exercise-chosen'],
+    ['an exercise left out', 'x<down>d<esc>', 'exercise-skipped'],
+    ['another lift', 'xl ', 'exercise-replaced'],
+    ['another load', 'c75<enter>', 'exercise-replaced'],
+    ['pain', 'm<esc>', 'pain-marked'],
+  ])('%s', (_, keys, type) => {
+    const player = new Player().atFirstSet();
+    const before = JSON.stringify({ ...player.scene.session(), events: [], lastAt: 0 });
+    player.keys(keys);
+    expect(types(player).at(-1)).toBe(type);
+    const after = JSON.stringify({ ...player.scene.session(), events: [], lastAt: 0 });
+    expect(after).not.toBe(before);
+    const many = types(player).length;
+    player.keys('u');
+    expect(types(player).slice(many)).toEqual(['undone']);
+    player.keys('y');
+    expect(JSON.stringify({ ...player.scene.session(), events: [], lastAt: 0 })).toBe(after);
+  });
+
+  it('what was typed and not saved is undone first', () => {
+    const player = new Player().atFirstSet().keys('  5u');
+    expect(player.screen()).toContain('‹6› reps');
+    expect(player.sets(0)).toBe('6@1');
+  });
+
+  it('a start is taken back by r', () => {
+    const player = new Player().atFirstSet().keys(' r');
+    expect(types(player).at(-1)).toBe('start-withdrawn');
+    expect(player.screen()).toContain('READY');
+  });
+});
+
+describe('pain', () => {
+  const marked = () => new Player().atFirstSet().keys('  m');
+
+  it('leaves the rest of the exercise out, unless the lifter says otherwise', () => {
+    const player = marked().keys(' ');
+    expect(player.screen()).toContain('Pull-up');
+    expect(player.scene.session().exercises[0]).toMatchObject({ pain: true, leftOut: true });
+  });
+
+  it('offers a lighter load', () => {
+    const player = marked().keys('<down> ');
+    expect(player.scene.facts().at(-1)).toMatchObject({ because: 'lighter' });
+    expect(player.screen()).toContain('65 kg × 6 reps');
+  });
+
+  it('offers another lift', () => {
+    const player = marked().keys('<down><down> ').keys(' ');
+    expect(player.scene.facts().at(-1)).toMatchObject({ because: 'other-lift' });
+    expect(player.screen()).toContain('Front squat');
+  });
+
+  it('goes on as planned', () => {
+    const player = marked().keys('<up> ');
+    expect(player.screen()).toMatch(/Back squat +set 2 of 3/);
+  });
+
+  it('of last time is asked about once, before the first set', () => {
+    const exercises = [{ ...LIFTS.squat, askPain: true, warmUp: [] }, LIFTS.pullUp];
+    const player = new Player(undefined, { prescription: { ...DAY_A, exercises } }).keys('  ');
+    expect(player.screen()).toContain('Pain was marked at Back squat last time.');
+    player.keys('<up> ');
+    expect(player.screen()).toContain('READY');
+    expect(player.keys(' ').screen()).toContain('LIFT');
+  });
+});
+
+describe('a load', () => {
+  const first = () => {
+    const exercises = [{ ...LIFTS.squat, load: null, warmUp: [], move: 'start' as const }];
+    return new Player(undefined, { prescription: { ...DAY_A, exercises } }).keys('  ');
+  };
+
+  it('that is not known is asked for before the first set', () => {
+    expect(first().screen()).toContain('choose a load that you could do for 10 reps');
+    expect(first().keys('60<enter>').screen()).toContain('60 kg × 6 reps');
+  });
+
+  it('that cannot be made is answered with those that can', () => {
+    const player = first().keys('61<enter>');
+    expect(player.screen()).toContain('60 or 62.5 kg');
+    expect(player.keys('<up><enter>').screen()).toContain('62.5 kg × 6 reps');
+  });
+
+  it('is needed: enter without one says so', () => {
+    expect(first().keys('<enter>').screen()).toContain('Type a load first, such as 72.5.');
+  });
+
+  it('on offer after a miss is taken with one key', () => {
+    const by = { ...LIFTS.squat, load: LIFTS.pullUp.load };
+    const player = new Player(undefined, { offer: () => ({ by, words: 'Too heavy today.' }) });
+    player.atFirstSet().keys('  ');
+    expect(player.screen()).toContain('Too heavy today. o takes it.');
+    player.keys('o');
+    expect(player.scene.facts().at(-1)).toMatchObject({ because: 'after-a-miss' });
+  });
+});
+
+describe('the bar', () => {
+  it('is told from the empty one, and then from what is on it', () => {
+    const player = new Player().keys(' ');
+    expect(player.screen()).toContain('put on 5 + 1.25 a side');
+    expect(player.keys('  ').screen()).toContain('take off 5, put on 10 + 2.5 a side');
+    expect(player.keys('s').screen()).toContain('put on 25 a side');
+    expect(player.keys('  ').screen()).toContain('as it is: 25 + 5 + 1.25 a side');
+  });
+});
+
+describe('before and after', () => {
+  it('cautions come first and are kept as answered', () => {
+    const player = new Player(undefined, {
+      start: { kind: 'cautions', scroll: 0 },
+      choices: { cautions: 'unread' },
+    });
+    player.keys('y');
+    expect(player.scene.bench.choices().cautions).toBe('doctor-first');
+    expect(player.screen()).toContain('see a doctor first');
+  });
+
+  it('another day of the program can be looked at and begun', () => {
+    const player = new Player().keys('d');
+    expect(player.screen()).toContain('Lean spring · B');
+    player.keys(' ');
+    expect(player.scene.session().prescription.day).toBe('B');
+  });
+
+  it('q leaves with the session open', () => {
+    const player = new Player().atFirstSet().keys('  q');
+    expect(player.left).toEqual([0]);
+    expect(player.scene.session().stage.kind).toBe('resting');
+  });
+
+  it('esc puts away what was typed before it leaves', () => {
+    const player = new Player().atFirstSet().keys('  5<esc>');
+    expect(player.left).toEqual([]);
+    expect(player.keys('<esc>').left).toEqual([0]);
+  });
+
+  it('finishing early closes the session as it is, and shows what comes next', () => {
+    const player = new Player().atFirstSet().keys('  f<down> ');
+    expect(types(player).slice(-2)).toEqual(['sets-confirmed', 'session-closed']);
+    expect(player.screen()).toContain('Next time');
+  });
+
+  it('discarding leaves', () => {
+    const player = new Player().atFirstSet().keys('  f<up> ');
+    expect(types(player).at(-1)).toBe('session-discarded');
+    expect(player.left).toEqual([0]);
+  });
+
+  it('sounds are switched and kept', () => {
+    const player = new Player().keys('g ');
+    expect(player.scene.bench.choices().bell).toBe(false);
+    expect(player.screen()).toContain('[ ] Bell');
+    expect(player.keys('<esc>').screen()).toContain('Lean spring');
+  });
+});
