@@ -92,10 +92,18 @@ export function liftSet(left: number, felt: number, { aim, range, reserve }: Ask
   return told(Math.max(0, Math.min(wanted, Math.floor(left))), believed);
 }
 
-/** A mini-set: the first stops with one in reserve, at most five reps; the others at the first's reps. */
+/**
+ * A mini-set: the first stops with one in reserve, at most at five reps, and spends the reserve
+ * rather than end the cluster under three; the others stop at the first's reps.
+ */
 export function liftMini(left: number, felt: number, first: number | null): Lifted {
   const believed = left + felt;
-  const wanted = first ?? Math.min(CLUSTER.mostMiniReps, Math.floor(believed - 1));
+  const { fewestMiniReps, mostMiniReps } = CLUSTER;
+  const stopsAt = Math.max(
+    Math.floor(believed - 1),
+    Math.min(fewestMiniReps, Math.floor(believed)),
+  );
+  const wanted = first ?? Math.min(mostMiniReps, stopsAt);
   return told(Math.max(0, Math.min(wanted, Math.floor(left))), believed);
 }
 

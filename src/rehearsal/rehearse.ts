@@ -1,4 +1,4 @@
-import type { Temporal } from 'temporal-polyfill';
+import { Temporal } from 'temporal-polyfill';
 import type { WeighIn } from '../cut/daily-mass.ts';
 import type { Program } from '../program/program.ts';
 import { dueDay } from '../progression/due-day.ts';
@@ -39,6 +39,8 @@ export interface RehearsalOptions {
   readonly model?: LifterModel;
   /** Strength of lifts where it is known: micrograms lifted once, or seconds held; by the lift's key. */
   readonly strengths?: ReadonlyMap<string, number>;
+  /** What was trained before the first day; the rehearsal goes on from it. */
+  readonly before?: Past;
   /** Days, counted from the first, on which nothing is trained: from the one to before the other. */
   readonly away?: readonly (readonly [from: number, before: number])[];
   /** Minutes that local time is ahead of UTC. */
@@ -89,7 +91,7 @@ export function rehearse(program: Program, options: RehearsalOptions): Rehearsal
   const { from, weeks, loss, seed, gear, bodyMass, model = LIFTER_MODEL } = options;
   const random = seededRandom(seed);
   const body = weighInCourse({ from, days: weeks * 7, start: bodyMass, loss }, model, random);
-  const past = emptyPast(body);
+  const past = pastFrom(options, body);
   const lifts = liftsOf(program);
   const sessions: RehearsedSession[] = [];
   const kept: ReadonlyMap<string, number>[] = [];
@@ -114,12 +116,17 @@ interface GrowingPast extends Past {
   readonly decisions: Decision[];
 }
 
-const emptyPast = (body: BodyMassCourse): GrowingPast => ({
-  results: [],
-  sessions: [],
-  decisions: [],
-  bodyMassOn: body.trendOn,
-});
+function pastFrom({ from, before }: RehearsalOptions, body: BodyMassCourse): GrowingPast {
+  return {
+    results: [...(before?.results ?? [])],
+    sessions: [...(before?.sessions ?? [])],
+    decisions: [...(before?.decisions ?? [])],
+    bodyMassOn: (date) =>
+      before && Temporal.PlainDate.compare(date, from) < 0
+        ? before.bodyMassOn(date)
+        : body.trendOn(date),
+  };
+}
 
 const liftsOf = (program: Program): readonly (readonly [string, Shares])[] =>
   program.days.flatMap(({ exercises }) =>

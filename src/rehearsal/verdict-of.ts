@@ -16,7 +16,7 @@ export interface MuscleWork {
   readonly mean: number;
   readonly least: number;
   readonly most: number;
-  /** Where the average week lies. */
+  /** Where the average week lies, to the nearest half set, as sets are counted. */
   readonly judged: 'too-little' | 'inside' | 'too-much';
 }
 
@@ -62,11 +62,12 @@ function workOf(muscle: Muscle, weeks: readonly RehearsedWeek[]): MuscleWork {
   const sets = weeks.map(({ hardSets }) => hardSets.get(muscle) ?? 0);
   const mean = sets.reduce((sum, each) => sum + each, 0) / Math.max(1, sets.length);
   const [low, high] = REHEARSAL_LIMITS.hardSets;
+  const counted = Math.round(mean * 2) / 2;
   return {
     muscle,
     mean,
     least: sets.length === 0 ? 0 : Math.min(...sets),
     most: Math.max(0, ...sets),
-    judged: mean < low ? 'too-little' : mean > high ? 'too-much' : 'inside',
+    judged: counted < low ? 'too-little' : counted > high ? 'too-much' : 'inside',
   };
 }

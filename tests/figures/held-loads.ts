@@ -1,9 +1,9 @@
+import type { PrescribedExercise } from '../../src/progression/prescription.ts';
 import { rackFor, stepAbove } from '../../src/progression/rack.ts';
 import { ableLoad } from '../../src/rehearsal/able-load.ts';
 import type { LifterModel } from '../../src/rehearsal/lifter-model.ts';
 import { reallyLifted } from '../../src/rehearsal/play-session.ts';
 import type { Rehearsal } from '../../src/rehearsal/rehearse.ts';
-import type { PrescribedExercise } from '../../src/progression/prescription.ts';
 import type { Gear } from '../../src/training/gear.ts';
 import type { Mass } from '../../src/training/mass.ts';
 
@@ -73,52 +73,49 @@ export const isSettled = (sessions: readonly Prescribed[], at: number): boolean 
 
 const SETTLING_SESSIONS = 4;
 
-/** The longest A, B, A, B … of a track, as the number of times it came back to A. */
+/**
+ * The longest A, B, A, B … of a track, as the number of times it came back to A. A return from a
+ * layoff is a way back, so the count begins anew there.
+ */
 export function longestOscillation(sessions: readonly Prescribed[]): number {
-  const runs = sessions
-    .map(({ load }) => load)
-    .filter((load, at, all) => at === 0 || load !== all[at - 1]);
   let [longest, same] = [0, 0];
-  for (let at = 2; at < runs.length; at += 1) {
-    same = runs[at] === runs[at - 2] ? same + 1 : 0;
+  let runs: Mass[] = [];
+  for (const { load, exercise } of sessions) {
+    if (exercise.move === 'return') [runs, same] = [[], 0];
+    if (load === runs.at(-1)) continue;
+    same = load === runs.at(-2) ? same + 1 : 0;
+    runs.push(load);
     longest = Math.max(longest, Math.ceil(same / 2));
   }
   return longest;
 }
 
 /**
- * The most that true strength has grown while one load was held, beyond what the step to the next
- * load asks for; below 0 where the load went up in time. Loads with no heavier one do not count.
+ * The most sessions in a row at one load after the lifter had truly outgrown it: could do the most
+ * reps of the range, with the most in reserve, at the next load. The end of the rack does not count.
  */
-export function mostHeldBack(sessions: readonly Prescribed[]): number {
-  let most = -1;
-  let from = 0;
-  sessions.forEach((each, at) => {
-    if (each.load !== sessions[from]?.load) from = at;
-    const start = sessions[from];
-    if (!start || each.step === null) return;
-    const grown = each.strength / each.lifted / (start.strength / start.lifted);
-    most = Math.max(most, grown - each.step);
+export function longestHeldBack(sessions: readonly Prescribed[]): number {
+  let [longest, held] = [0, 0];
+  sessions.forEach(({ load, lifted, step, able, exercise }, at) => {
+    const isSame = load === sessions[at - 1]?.load && exercise.move !== 'return';
+    const isOutgrown = step !== null && lifted * step <= able[0];
+    held = !isSame || !isOutgrown ? 0 : held + 1;
+    longest = Math.max(longest, held);
   });
-  return most;
+  return longest;
 }
 
 /**
- * Sessions after a layoff until the load is what it was, or what the lifter can now do for the
- * range's middle, less 5 % or a step; null where it never was. The first one back is 1.
+ * Sessions after a layoff until the load is one that the lifter can truly do for the range, or is
+ * what it was, less than a step away; null where it never was. The first one back is 1.
  */
-export function sessionsToRecover(
-  sessions: readonly Prescribed[],
-  back: number,
-): number | null {
+export function sessionsToRecover(sessions: readonly Prescribed[], back: number): number | null {
   const first = sessions.findIndex(({ at }) => at >= back);
   const before = sessions[first - 1];
   if (first < 1 || !before) return null;
   const found = sessions.slice(first).findIndex(({ load, lifted, able, step }) => {
-    const goal = (able[0] + able[1]) / 2;
-    const near = Math.max(1.05, step ?? Number.POSITIVE_INFINITY);
-    return load >= before.load || lifted * near >= goal;
+    const next = lifted * (step ?? Number.POSITIVE_INFINITY);
+    return lifted >= able[0] || next >= lifted + before.load - load;
   });
   return found < 0 ? null : found + 1;
 }
-

@@ -11,8 +11,8 @@ import { kilograms } from '../../src/training/mass.ts';
 import {
   isSettled,
   isWithin,
+  longestHeldBack,
   longestOscillation,
-  mostHeldBack,
   sessionsToRecover,
   tracksOf,
 } from './held-loads.ts';
@@ -33,9 +33,9 @@ export interface SampleFigures {
   /** Layoffs of a track, and sessions until it was back; null where it never was. */
   readonly layoffs: number;
   readonly recoveries: ReadonlyMap<number | null, number>;
-  /** Tracks that truly gained, and the most that strength grew beyond the next step at one load. */
+  /** Tracks of lifters who truly gain, and the most sessions that one stayed at a load it had outgrown. */
   readonly gaining: number;
-  readonly heldBack: readonly number[];
+  readonly heldBack: ReadonlyMap<number, number>;
   /** The worst of each, in words, so that it can be played again. */
   readonly worst: readonly string[];
 }
@@ -108,10 +108,10 @@ export function sampleOfLifters(
   lifters: number,
   firstSeed = 1,
 ): SampleFigures {
-  let [sessions, judged, outside, tracks, layoffs] = [0, 0, 0, 0, 0];
+  let [sessions, judged, outside, tracks, layoffs, gaining] = [0, 0, 0, 0, 0, 0];
   const oscillations = new Map<number, number>();
   const recoveries = new Map<number | null, number>();
-  const heldBack: number[] = [];
+  const heldBack = new Map<number, number>();
   const worst: string[] = [];
   const count = <K>(counts: Map<K, number>, key: K) => counts.set(key, (counts.get(key) ?? 0) + 1);
   for (let seed = firstSeed; seed < firstSeed + lifters; seed += 1) {
@@ -128,7 +128,8 @@ export function sampleOfLifters(
       const away = settled.filter((each) => !isWithin(each));
       judged += settled.length;
       outside += away.length;
-      if (away.length > 3) worst.push(`${name}: ${away.length} loads outside, from ${away[0]?.date}`);
+      if (away.length > 3)
+        worst.push(`${name}: ${away.length} loads outside, from ${away[0]?.date}`);
       const turns = longestOscillation(played);
       count(oscillations, turns);
       if (turns > 2) worst.push(`${name}: back and forth ${turns} times`);
@@ -136,12 +137,14 @@ export function sampleOfLifters(
         layoffs += 1;
         const took = sessionsToRecover(played, back);
         count(recoveries, took);
-        if (took === null || took > 4) worst.push(`${name}: ${took ?? 'never'} sessions to recover`);
+        if (took === null || took > 4)
+          worst.push(`${name}: ${took ?? 'never'} sessions to recover`);
       }
       if (drawn.model.growth > 0) {
-        const held = mostHeldBack(played);
-        heldBack.push(held);
-        if (held > 0.1) worst.push(`${name}: grew ${Math.round(held * 100)} % past the next step`);
+        const held = longestHeldBack(played);
+        gaining += 1;
+        count(heldBack, held);
+        if (held > 12) worst.push(`${name}: held for ${held} sessions at a load outgrown`);
       }
     }
   }
@@ -154,7 +157,7 @@ export function sampleOfLifters(
     oscillations,
     layoffs,
     recoveries,
-    gaining: heldBack.length,
+    gaining,
     heldBack,
     worst,
   };

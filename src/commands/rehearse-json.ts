@@ -1,0 +1,77 @@
+import type { Program } from '../program/program.ts';
+import type { LifterModel } from '../rehearsal/lifter-model.ts';
+import type { RehearsalOptions } from '../rehearsal/rehearse.ts';
+import type { RehearsalVerdict } from '../rehearsal/verdict-of.ts';
+import type { RehearsedTrack, RehearsedWeek } from '../rehearsal/weeks-of.ts';
+import { type Mass, MICROGRAMS, type Unit } from '../training/mass.ts';
+import { MUSCLES, type Muscle } from '../training/muscles.ts';
+import type { RehearseJson } from './rehearse-schema.ts';
+
+/** A rehearsal with what it comes to. */
+export interface ToldRehearsal {
+  readonly program: Program;
+  readonly options: Pick<RehearsalOptions, 'from' | 'loss' | 'seed'>;
+  readonly model: LifterModel;
+  readonly weeks: readonly RehearsedWeek[];
+  readonly verdict: RehearsalVerdict;
+}
+
+export function rehearseJson({
+  program,
+  options,
+  model,
+  weeks,
+  verdict,
+}: ToldRehearsal): RehearseJson {
+  const { unit } = program;
+  return {
+    schema: 1,
+    program: program.name,
+    unit,
+    from: options.from.toString(),
+    loss: options.loss,
+    seed: options.seed,
+    model: { ...model },
+    kept: rounded(verdict.kept, 4),
+    lowest: rounded(verdict.lowest, 4),
+    keeps_strength: verdict.keepsStrength,
+    minutes: Math.round(verdict.minutes),
+    longest_minutes: Math.round(verdict.longest),
+    lighter_weeks: verdict.lighterWeeks,
+    muscles: verdict.muscles.map((each) => ({ ...each, mean: rounded(each.mean, 2) })),
+    weeks: weeks.map((week) => ({
+      week: week.week,
+      from: week.from.toString(),
+      sessions: week.sessions,
+      minutes: week.minutes === null ? null : Math.round(week.minutes),
+      body_weight: week.bodyMass === null ? null : inMass(week.bodyMass, unit, 1),
+      kept: rounded(week.kept, 4),
+      lighter: week.lighter,
+      hard_sets: Object.fromEntries(
+        MUSCLES.map((muscle) => [muscle, week.hardSets.get(muscle) ?? 0]),
+      ) as Record<Muscle, number>,
+      exercises: week.tracks.map((track) => trackJson(track, unit)),
+    })),
+  };
+}
+
+const trackJson = (
+  { lift, name, track, moves, load, exercise, sets, kept }: RehearsedTrack,
+  unit: Unit,
+): RehearseJson['weeks'][number]['exercises'][number] => ({
+  lift,
+  name,
+  track,
+  moves: [...moves],
+  load: inMass(load, unit, 3),
+  basis: exercise.basis,
+  counts: exercise.counts,
+  done: sets.map(({ count }) => count),
+  reserve: sets.map(({ reserve }) => reserve),
+  kept: rounded(kept, 4),
+});
+
+const rounded = (value: number, digits: number): number => Number(value.toFixed(digits));
+
+const inMass = (mass: Mass, unit: Unit, digits: number): number =>
+  rounded(mass / MICROGRAMS[unit], digits);
