@@ -17,11 +17,8 @@ export function todayText(today: Today, bench: Pick<Bench, 'madeUp' | 'reasonWor
     dayWords(prescription.date),
     `about ${minutes} min`,
   ].join(' · ');
-  const standing = {
-    due: [],
-    open: ['A session is open: "holdfast train" goes on where it stopped.'],
-    'done-today': ['You have trained today; this is what comes next.'],
-  }[state];
+  const standing =
+    state === 'open' ? ['A session is open: "holdfast train" goes on where it stopped.'] : [];
   const warnings = prescription.warnings.map((reason) => `! ${bench.reasonWords(reason).text}`);
   const exercises = prescription.exercises.map((exercise) =>
     exerciseLines(exercise, prescription, bench).join('\n'),
@@ -47,7 +44,10 @@ function exerciseLines(
     ...(last
       ? [`  last time, ${dayWords(last.date)}: ${words(last.load)} × ${last.counts.join(', ')}`]
       : []),
-    ...exercise.why.map((reason) => `  ${exercise.move}: ${bench.reasonWords(reason).text}`),
+    ...exercise.why.map((reason, at) => {
+      const lead = at === 0 ? `${exercise.move}: ` : ' '.repeat(exercise.move.length + 2);
+      return `  ${lead}${bench.reasonWords(reason).text}`;
+    }),
   ];
 }
 

@@ -11,6 +11,7 @@ import { readSettings, type SettingsRead } from '../settings/read-settings.ts';
 import { Refusal } from '../text/problem.ts';
 import { defaultGear } from '../training/default-gear.ts';
 import type { Gear } from '../training/gear.ts';
+import type { Unit } from '../training/mass.ts';
 import { localDay } from './local-day.ts';
 import type { Ports } from './ports.ts';
 import { chooseProgram, ownCopy, type ProgramSources } from './program-choice.ts';
@@ -76,6 +77,16 @@ export function openWorkbench(ports: Ports, wishes: Wishes): Workbench {
     today,
     circumstances: () => ({ today: today(), gear: gear() }),
   };
+}
+
+/** A program that cannot be read is no reason not to answer what to put on the bar. */
+function unitOf(program: () => Program): Unit {
+  try {
+    return program().unit;
+  } catch (error) {
+    if (error instanceof Refusal) return 'kg';
+    throw error;
+  }
 }
 
 function readOrRefuse(path: string): Program {
