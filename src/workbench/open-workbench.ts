@@ -63,7 +63,7 @@ export function openWorkbench(ports: Ports, wishes: Wishes): Workbench {
   const programPath = once(() => chooseProgram(sources()));
   const program = once(() => readOrRefuse(programPath()));
   const gear = (): Gear =>
-    journal().history().gear ?? settings().settings.gear ?? defaultGear('kg');
+    journal().history().gear ?? settings().settings.gear ?? defaultGear(unitOf(program));
   const today = () => localDay(ports.clock);
   return {
     ports,
