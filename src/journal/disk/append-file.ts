@@ -15,15 +15,21 @@ export interface AppendFile {
 /**
  * Makes a new file with its first bytes, and returns once they, its name and the folders made for
  * it are on disk. Leaves no file behind where that fails.
+ * @param root folder below which every name is made sure of, also of folders made earlier
  */
-export function createFile(files: Files, path: string, bytes: Uint8Array): AppendFile {
+export function createFile(
+  files: Files,
+  path: string,
+  bytes: Uint8Array,
+  root = dirname(path),
+): AppendFile {
   const folder = dirname(path);
   const made = files.makeFolder(folder);
   const file = files.create(path);
   try {
     const opened = appendTo(files, path, file, 0);
     opened.append(bytes);
-    for (const each of foldersToSync(folder, made)) files.syncFolder(each);
+    syncFolders(files, folder, higher(root, made === null ? root : dirname(made)));
     return opened;
   } catch (error) {
     quietly(() => files.close(file));
@@ -32,21 +38,29 @@ export function createFile(files: Files, path: string, bytes: Uint8Array): Appen
   }
 }
 
-/** Opens a file to go on behind its first `size` bytes. */
-export function reopenFile(files: Files, path: string, size: number): AppendFile {
-  return appendTo(files, path, files.open(path), size);
+/**
+ * Opens a file to go on behind its first `size` bytes. Its name may not be on disk yet, where
+ * making it failed half-way and it could not be removed.
+ */
+export function reopenFile(files: Files, path: string, size: number, root: string): AppendFile {
+  const file = files.open(path);
+  try {
+    syncFolders(files, dirname(path), root);
+  } catch (error) {
+    quietly(() => files.close(file));
+    throw error;
+  }
+  return appendTo(files, path, file, size);
 }
 
-/** The file's own folder, and those above it up to the one that holds the topmost new one. */
-function foldersToSync(folder: string, made: string | null): string[] {
-  const folders = [folder];
-  if (made === null) return folders;
-  const top = dirname(made);
-  for (let each = folder; each !== top && each !== dirname(each); ) {
-    each = dirname(each);
-    folders.push(each);
-  }
-  return folders;
+/** Of two folders above the same file, the one nearer to the disk's root. */
+const higher = (a: string, b: string): string => (a.length < b.length ? a : b);
+
+/** From a folder up to one that holds it, both included. */
+function syncFolders(files: Files, folder: string, top: string): void {
+  files.syncFolder(folder);
+  const above = dirname(folder);
+  if (folder !== top && above !== folder) syncFolders(files, above, top);
 }
 
 function appendTo(files: Files, path: string, file: number, start: number): AppendFile {

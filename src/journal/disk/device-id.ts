@@ -13,22 +13,26 @@ const LENGTH = 6;
  * one. Where it cannot be kept it holds for this run alone.
  */
 export function deviceId(files: Files, configDir: string, device: Device): string {
+  const fresh = device.random(LENGTH);
   const machine = fingerprint(device);
-  const kept = readKept(files, join(configDir, FILE));
-  if (kept && kept.machine === machine) return kept.id;
-  const id = device.random(LENGTH);
-  quietly(() => keep(files, configDir, device, JSON.stringify({ id, machine })));
+  let id = fresh;
+  // Where the folder cannot be read or written, the fresh id serves: it is always safe, for files
+  // are told apart by ids of their own.
+  quietly(() => {
+    const kept = parsed(files.read(join(configDir, FILE)));
+    if (kept?.machine === machine) id = kept.id;
+    else keep(files, configDir, device, JSON.stringify({ id, machine }));
+  });
   return id;
 }
 
-function readKept(files: Files, path: string): { id: string; machine: string } | null {
+/** What was kept; null where nothing was, or it is damaged. */
+function parsed(bytes: Uint8Array | null): { id: string; machine: string } | null {
   try {
-    const bytes = files.read(path);
     const kept = bytes && JSON.parse(new TextDecoder().decode(bytes));
     const isWhole = /^[0-9a-z]+$/.test(kept?.id) && typeof kept?.machine === 'string';
     return isWhole ? { id: kept.id, machine: kept.machine } : null;
   } catch {
-    // Unreadable or damaged: a new id is always safe, for files are told apart by ids of their own.
     return null;
   }
 }

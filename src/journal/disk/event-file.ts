@@ -1,4 +1,4 @@
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { encodeLine } from '../line-codec.ts';
 import type { JournalEvent } from '../records.ts';
 import { type AppendFile, createFile, reopenFile } from './append-file.ts';
@@ -28,7 +28,7 @@ export function newEventFile(
   first: readonly JournalEvent[],
 ): EventFile {
   const below = pathOf(name);
-  const file = createFile(files, join(dataDir, below), linesOf(first));
+  const file = createFile(files, join(dataDir, below), linesOf(first), dirname(dataDir));
   return eventFile(file, below, name.id, first.length);
 }
 
@@ -36,7 +36,12 @@ export function newEventFile(
  * Goes on with a file of this device, as it was just read; a half-written end is cut off and kept
  * beside it. Null where the file was copied or imported.
  */
-export function oldEventFile(files: Files, found: FileOnDisk, cutSuffix: string): EventFile | null {
+export function oldEventFile(
+  files: Files,
+  dataDir: string,
+  found: FileOnDisk,
+  cutSuffix: string,
+): EventFile | null {
   const name = readName(found.path);
   const last = found.lines.at(-1);
   const id = last?.kind === 'event' ? last.event.id : last?.kind === 'newer' ? last.id : null;
@@ -44,7 +49,12 @@ export function oldEventFile(files: Files, found: FileOnDisk, cutSuffix: string)
   if (!name || !id?.startsWith(`${name.id}:`)) return null;
   if (found.tail > 0) repairTail(files, found.path, found.wholeBytes, cutSuffix);
   const next = Number(id.slice(name.id.length + 1)) + 1;
-  return eventFile(reopenFile(files, found.path, found.wholeBytes), found.name, name.id, next);
+  return eventFile(
+    reopenFile(files, found.path, found.wholeBytes, dirname(dataDir)),
+    found.name,
+    name.id,
+    next,
+  );
 }
 
 function eventFile(file: AppendFile, name: string, id: string, start: number): EventFile {

@@ -67,7 +67,7 @@ export function journalDesk(setting: JournalSetting): JournalDesk {
     },
     reopen: (found) =>
       onDisk(`${found.path} could not be opened to go on`, () =>
-        oldEventFile(files, found, device.random(FILE_ID_LENGTH)),
+        oldEventFile(files, dataDir, found, device.random(FILE_ID_LENGTH)),
       ),
     append: (file, facts, at) => {
       const ids = file.nextIds(facts.length);

@@ -35,7 +35,11 @@ export function lockFor(files: Files, stateDir: string, dataDir: string, device:
   };
   const lockPath = (): string => join(stateDir, `${key()}.lock`);
   const isGone = (holder: Holder | null): boolean => holder === null || !runs(holder, device);
+  const isThis = (holder: Holder | null): boolean =>
+    holder?.pid === device.pid && runs(holder, device);
   let isHeld = false;
+  // Giving the lock back may fail, and leave one behind that names this very process.
+  let mayBeLeft = false;
 
   const grab = (name: string): boolean => {
     const own = `${key()}.${device.random(8)}`;
@@ -59,7 +63,9 @@ export function lockFor(files: Files, stateDir: string, dataDir: string, device:
     const path = lockPath();
     const guard = `${path}.stale`;
     if (!grab(guard)) {
-      if (isGone(readHolder(files, guard))) files.remove(guard);
+      const holder = readHolder(files, guard);
+      // It is only held within this function, so one of this process was left behind.
+      if (isGone(holder) || isThis(holder)) files.remove(guard);
       if (!grab(guard)) return false;
     }
     try {
@@ -74,7 +80,9 @@ export function lockFor(files: Files, stateDir: string, dataDir: string, device:
   const take = (): boolean => {
     isHeld ||= onDisk(`No lock could be made in ${stateDir}`, () => {
       const path = lockPath();
-      return grab(path) || (isGone(readHolder(files, path)) && takeFromGone());
+      if (grab(path)) return true;
+      const holder = readHolder(files, path);
+      return (mayBeLeft && isThis(holder)) || (isGone(holder) && takeFromGone());
     });
     return isHeld;
   };
@@ -84,7 +92,9 @@ export function lockFor(files: Files, stateDir: string, dataDir: string, device:
     take,
     demand: () => {
       if (take()) return;
-      const holder = readHolder(files, lockPath());
+      const holder = onDisk(`The lock in ${stateDir} could not be read`, () =>
+        readHolder(files, lockPath()),
+      );
       throw new Refusal({
         what: `Another holdfast is at work on ${dataDir}${holder ? ` (process ${holder.pid})` : ''}.`,
         fix: 'Go on there, or end it first.',
@@ -93,8 +103,12 @@ export function lockFor(files: Files, stateDir: string, dataDir: string, device:
     release: () => {
       if (!isHeld) return;
       isHeld = false;
+      mayBeLeft = true;
       // One left behind is stale when this process has ended.
-      quietly(() => files.remove(lockPath()));
+      quietly(() => {
+        files.remove(lockPath());
+        mayBeLeft = false;
+      });
     },
   };
 }

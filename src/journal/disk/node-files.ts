@@ -64,10 +64,21 @@ function realPath(given: string): string {
 function syncFolder(path: string): void {
   // Windows has no call for it; the entry is written with the file there.
   if (process.platform === 'win32') return;
-  const folder = openSync(path, 'r');
+  const folder = openToSync(path);
+  if (folder === null) return;
   try {
     fsyncSync(folder);
   } finally {
     closeSync(folder);
+  }
+}
+
+/** A folder of somebody else's, such as the one above the data, may be closed to reading. */
+function openToSync(path: string): number | null {
+  try {
+    return openSync(path, 'r');
+  } catch (error) {
+    if (codeOf(error) === 'EACCES') return null;
+    throw error;
   }
 }

@@ -4,6 +4,7 @@ import type { SessionEvent } from '../../session/events.ts';
 import type { SessionState } from '../../session/state.ts';
 import { Refusal } from '../../text/problem.ts';
 import type { LooseEvent } from '../records.ts';
+import { quietly } from './append-file.ts';
 import type { EventFile } from './event-file.ts';
 import type { SessionWriter } from './journal.ts';
 import type { JournalDesk } from './journal-desk.ts';
@@ -74,7 +75,8 @@ function writer(desk: JournalDesk, file: EventFile, begun: SessionState): Sessio
       state = desk.append(file, facts, at).reduce<SessionState>(apply, state);
       return state;
     },
-    close: file.close,
+    // Everything written is on disk already.
+    close: () => quietly(file.close),
   };
 }
 

@@ -1,0 +1,250 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Files } from '../../src/journal/disk/files.ts';
+import type { Journal, SessionWriter } from '../../src/journal/disk/journal.ts';
+import { fold } from '../../src/session/apply.ts';
+import { Refusal } from '../../src/text/problem.ts';
+import { kilograms } from '../../src/training/mass.ts';
+import { aDay, aJournal, DATA, handClock, lift, send, sendIfOpen } from './a-journal.ts';
+import { type Fault, failingFiles, shortWriting } from './failing-files.ts';
+import { type MemoryDisk, memoryDisk } from './memory-files.ts';
+
+/** Ids of the events that were said to be on disk. */
+type Acknowledged = Set<string>;
+
+/** An expected error is a sentence for the lifter; anything else is a bug and fails the test. */
+function tried(act: () => void): void {
+  try {
+    act();
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    expect(error.message).toMatch(/^[A-Z/].*\. .*\.$/s);
+    expect(error.message).not.toMatch(/undefined|\bat .*\.ts:/);
+  }
+}
+
+/** An evening with the program: whatever can be done is done, whatever is refused is tried once more. */
+function evening(files: Files): {
+  readonly kept: Acknowledged;
+  readonly writer: SessionWriter | null;
+} {
+  const clock = handClock();
+  const kept: Acknowledged = new Set();
+  const journal: Journal = aJournal(files, { clock });
+  const twice = (act: () => void) => {
+    tried(act);
+    tried(act);
+  };
+  tried(() =>
+    kept.add(journal.record({ type: 'weighed', mass: kilograms(80), on: '2026-11-25' }).id),
+  );
+  let writer: SessionWriter | null = null;
+  twice(() => {
+    writer ??= journal.beginSession(aDay());
+  });
+  const acts: ((session: SessionWriter) => void)[] = [
+    (session) => sendIfOpen(session, 'start', clock),
+    (session) => sendIfOpen(session, 'put-down', clock),
+    (session) => sendIfOpen(session, 'start', clock),
+    (session) => sendIfOpen(session, 'put-down', clock),
+    (session) => send(session, { do: 'note', exercise: 0, text: 'slow' }, clock),
+    (session) => sendIfOpen(session, 'undo', clock),
+    (session) => send(session, { do: 'close', how: 'as-it-is' }, clock),
+  ];
+  for (const act of acts) {
+    tried(() => {
+      if (writer) act(writer);
+    });
+    for (const { id } of openedBy(writer)?.state().events ?? []) kept.add(id);
+    clock.wait(1000);
+  }
+  openedBy(writer)?.close();
+  tried(() =>
+    kept.add(journal.record({ type: 'weighed', mass: kilograms(79), on: '2026-11-26' }).id),
+  );
+  tried(() => void journal.history());
+  journal.release();
+  return { kept, writer };
+}
+
+/** Assigned in a closure, which the compiler does not follow. */
+const openedBy = (writer: SessionWriter | null): SessionWriter | null => writer;
+
+/** What was acknowledged is read back, and nothing in the middle of a file is broken. */
+function checkKept(disk: MemoryDisk, { kept, writer }: ReturnType<typeof evening>): void {
+  const history = aJournal(disk.files).history();
+  const read = new Set(history.events.map(({ id }) => id));
+  const lost = [...kept].filter((id) => !read.has(id));
+  if (lost.length > 0) throw new Error(`Lost: ${lost.join(', ')}`);
+  const broken = history.unreadable.filter(({ kind }) => kind !== 'tail');
+  if (broken.length > 0) throw new Error(`Broken: ${JSON.stringify(broken)}`);
+  const state = openedBy(writer)?.state();
+  if (!state) return;
+  const ofSession = history.events.filter(({ id }) => state.events.some((each) => each.id === id));
+  expect(fold(ofSession as never)).toEqual(state);
+}
+
+const CODES = ['ENOSPC', 'EIO', 'EROFS', 'EACCES'];
+const KINDS = CODES.flatMap((code) => [
+  { code, times: 1, halfWritten: false },
+  { code, times: 1, halfWritten: true },
+  { code, times: 2, halfWritten: true },
+  { code, times: Number.POSITIVE_INFINITY, halfWritten: true },
+]);
+
+describe('whichever call of the disk fails, nothing that was acknowledged is lost', () => {
+  test.each(KINDS)('$code, $times times, half written: $halfWritten', (kind) => {
+    let at = 1;
+    for (let isSpent = true; isSpent; at += 1) {
+      const disk = memoryDisk();
+      const failing = failingFiles(disk.files, { at, ...kind });
+      const done = evening(failing.files);
+      checkKept(disk, done);
+      checkKept(disk.afterPowerCut(), done);
+      isSpent = failing.isSpent();
+    }
+    expect(at).toBeGreaterThan(60);
+  });
+
+  test('without a fault, everything is acknowledged and stays on disk without power', () => {
+    const disk = memoryDisk();
+    const done = evening(disk.files);
+    expect(done.kept.size).toBe(10);
+    checkKept(disk.afterPowerCut(), done);
+    expect(aJournal(disk.files).history().events).toHaveLength(10);
+  });
+
+  test.each([1, 7, 64])('writes of %i bytes at a time go on until all is written', (most) => {
+    const disk = memoryDisk();
+    const done = evening(shortWriting(disk.files, most));
+    expect(done.kept.size).toBe(10);
+    checkKept(disk.afterPowerCut(), done);
+  });
+
+  test('a disk that writes nothing is a full one', () => {
+    const files = { ...memoryDisk().files, write: () => 0 };
+    expect(() => aJournal(files).beginSession(aDay())).toThrow('the disk is full');
+  });
+
+  test('whatever fails, in whatever mixture', () => {
+    const fault: fc.Arbitrary<Fault> = fc.record({
+      at: fc.integer({ min: 1, max: 120 }),
+      times: fc.integer({ min: 1, max: 5 }),
+      code: fc.constantFrom(...CODES),
+      halfWritten: fc.boolean(),
+    });
+    fc.assert(
+      fc.property(fc.array(fault, { minLength: 1, maxLength: 4 }), (faults) => {
+        const disk = memoryDisk();
+        const files = faults.reduce((each, one) => failingFiles(each, one).files, disk.files);
+        const done = evening(files);
+        checkKept(disk, done);
+        checkKept(disk.afterPowerCut(), done);
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
+
+describe('a session whose write failed', () => {
+  const begun = (fault: Fault) => {
+    const [clock, disk] = [handClock(), memoryDisk()];
+    let files = disk.files;
+    const through = new Proxy(disk.files, { get: (_, name) => files[name as keyof Files] });
+    const writer = aJournal(through, { clock }).beginSession(aDay());
+    files = failingFiles(disk.files, fault).files;
+    return { clock, disk, writer };
+  };
+
+  test('is as it was, and takes the same command again', () => {
+    const { clock, disk, writer } = begun({ at: 1, times: 1, code: 'ENOSPC', halfWritten: true });
+    const before = writer.state();
+    expect(() => send(writer, 'start', clock)).toThrow(
+      /^Nothing was saved in .*: the disk is full\. Free some space/,
+    );
+    expect(writer.state()).toBe(before);
+    send(writer, 'start', clock);
+    expect(aJournal(disk.files).history().open[0]?.state).toEqual(writer.state());
+  });
+
+  test('does not say saved after a sync that failed, and cuts off what may stand there', () => {
+    const { clock, disk, writer } = begun({ at: 2, times: 2, code: 'EIO', halfWritten: false });
+    expect(() => send(writer, 'start', clock)).toThrow('the disk reports an error of its own');
+    send(writer, 'start', clock);
+    send(writer, 'put-down', clock);
+    const { unreadable, open } = aJournal(disk.files).history();
+    expect(unreadable).toEqual([]);
+    expect(open[0]?.state).toEqual(writer.state());
+  });
+});
+
+describe('a file cut short by a crash', () => {
+  const torn = (cut: number) => {
+    const [clock, disk] = [handClock(), memoryDisk()];
+    const writer = aJournal(disk.files, { clock }).beginSession(aDay());
+    lift(writer, clock);
+    const path = disk.paths().find((each) => each.endsWith('.jsonl')) ?? '';
+    const bytes = disk.bytes(path);
+    disk.put(path, bytes.slice(0, bytes.length - cut));
+    return { clock, disk, path, bytes, session: writer.session };
+  };
+
+  test('is reported, read up to its last whole line, and not touched by reading', () => {
+    const { clock, disk, path, bytes } = torn(5);
+    const { open, unreadable } = aJournal(disk.files, { clock }).history();
+    expect(open[0]?.state.stage.kind).toBe('lifting');
+    expect(unreadable).toMatchObject([{ kind: 'tail' }]);
+    expect(disk.bytes(path)).toHaveLength(bytes.length - 5);
+  });
+
+  test('is cut back when the session goes on, and what was cut off is kept beside it', () => {
+    const { clock, disk, path, bytes, session } = torn(5);
+    const writer = aJournal(disk.files, { clock }).resumeSession(session);
+    send(writer, 'put-down', clock);
+    const kept = disk.paths().find((each) => each.startsWith(`${path}.cut-`)) ?? '';
+    const whole = bytes.lastIndexOf(0x0a, bytes.length - 2) + 1;
+    expect(disk.bytes(kept)).toEqual(bytes.slice(whole, bytes.length - 5));
+    const { open, unreadable } = aJournal(disk.files, { clock }).history();
+    expect(unreadable).toEqual([]);
+    expect(open[0]?.state).toEqual(writer.state());
+  });
+
+  test('is repaired on request, which says so', () => {
+    const { clock, disk } = torn(1);
+    const journal = aJournal(disk.files, { clock });
+    expect(journal.repair()).toEqual([expect.stringContaining('the half-written end was cut off')]);
+    expect(journal.repair()).toEqual([]);
+    expect(journal.problems()).toEqual([]);
+  });
+
+  test('goes on wherever a fault meets the repair', () => {
+    for (let at = 1, isSpent = true; isSpent; at += 1) {
+      const { clock, disk, session } = torn(5);
+      const failing = failingFiles(disk.files, { at, times: 1, code: 'EIO', halfWritten: true });
+      tried(() => void aJournal(failing.files, { clock }).resumeSession(session));
+      const writer = aJournal(disk.files, { clock }).resumeSession(session);
+      send(writer, 'put-down', clock);
+      writer.close();
+      const journal = aJournal(disk.files, { clock });
+      journal.repair();
+      const { open, unreadable } = journal.history();
+      expect([open[0]?.state, unreadable]).toEqual([writer.state(), []]);
+      isSpent = failing.isSpent();
+    }
+  });
+
+  test('of another device is never cut back, and reported only when it has had time to arrive', () => {
+    const { clock, disk, bytes } = torn(5);
+    const other = memoryDisk();
+    other.now = clock.read().wall;
+    disk.copyInto(DATA, other, DATA);
+    const path = other.paths().find((each) => each.endsWith('.jsonl')) ?? '';
+    const journal = aJournal(other.files, { clock });
+    expect(journal.problems()).toEqual([]);
+    clock.wait(61_000);
+    journal.reload();
+    expect(journal.problems()).toHaveLength(1);
+    expect(journal.repair()).toEqual([]);
+    expect(other.bytes(path)).toEqual(bytes.slice(0, -5));
+  });
+});
