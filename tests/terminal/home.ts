@@ -32,6 +32,7 @@ export const SIZES = {
 export interface WrittenEvent {
   readonly id: string;
   readonly type: string;
+  readonly at: { readonly wall: number };
   readonly [field: string]: unknown;
 }
 
@@ -43,6 +44,13 @@ export class Home {
   constructor({ cautionsRead = true } = {}) {
     mkdirSync(join(this.folder, 'config', 'holdfast'), { recursive: true });
     if (cautionsRead) this.settings({ cautions: 'read' });
+  }
+
+  /** Writes a program file of the lifter's own; gives its path. */
+  program(text: string, name = 'own.yaml'): string {
+    const path = join(this.folder, name);
+    writeFileSync(path, text);
+    return path;
   }
 
   settings(settings: Record<string, unknown>): void {
@@ -126,15 +134,16 @@ export class Home {
     });
   }
 
-  /** Every whole line of the journal, file by file. */
+  /** Every whole line of the journal, file by file in the order in which they were begun. */
   events(): WrittenEvent[] {
     const journal = join(this.data, 'journal');
     if (!existsSync(journal)) return [];
     return readdirSync(journal, { recursive: true, encoding: 'utf8' })
       .filter((name) => name.endsWith('.jsonl'))
-      .sort()
-      .flatMap((name) => readFileSync(join(journal, name), 'utf8').split('\n').slice(0, -1))
-      .map((line) => JSON.parse(line.slice(line.indexOf(' ') + 1)) as WrittenEvent);
+      .map((name) => readFileSync(join(journal, name), 'utf8').split('\n').slice(0, -1))
+      .map((lines) => lines.map((line) => JSON.parse(line.slice(line.indexOf(' ') + 1))))
+      .toSorted(([a], [b]) => a.at.wall - b.at.wall)
+      .flat();
   }
 
   of(type: string): WrittenEvent[] {

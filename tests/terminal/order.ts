@@ -8,4 +8,6 @@ export type Order =
   | { readonly do: 'set-zone'; readonly minutes: number }
   /** Writing fails with this error code from the call that comes after so many more. */
   | { readonly do: 'fail'; readonly code: string; readonly after: number }
-  | { readonly do: 'mend' };
+  | { readonly do: 'mend' }
+  /** Somewhere an error is thrown that nobody catches. */
+  | { readonly do: 'crash' };

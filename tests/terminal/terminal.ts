@@ -10,6 +10,16 @@ export interface Launch {
   readonly rows?: number;
 }
 
+/** What a screen is waited for to say. */
+export type Wanted = string | RegExp | ((screen: string) => boolean);
+
+const says = (screen: string, wanted: Wanted): boolean =>
+  typeof wanted === 'function'
+    ? wanted(screen)
+    : typeof wanted === 'string'
+      ? screen.includes(wanted)
+      : wanted.test(screen);
+
 /** How long a screen may take to say what a test waits for, on a busy machine. */
 const PATIENCE_MS = 20_000;
 
@@ -21,6 +31,8 @@ export class Terminal {
   #exited: { exitCode: number; signal: number } | null = null;
   #bytes = 0;
   #raw = '';
+  #bells = 0;
+  #title = '';
   #changed: (() => void)[] = [];
 
   constructor({ command, args, env, cwd, columns = 80, rows = 24 }: Launch) {
@@ -31,6 +43,12 @@ export class Terminal {
       rows,
       cwd,
       env: { ...env },
+    });
+    this.#emulator.onBell(() => {
+      this.#bells += 1;
+    });
+    this.#emulator.onTitleChange((title) => {
+      this.#title = title;
     });
     this.#pty.onData((data) => {
       this.#bytes += Buffer.byteLength(data);
@@ -60,6 +78,19 @@ export class Terminal {
     return this.#raw;
   }
 
+  /** Strokes of the bell that the terminal heard so far. */
+  get bells(): number {
+    return this.#bells;
+  }
+
+  get title(): string {
+    return this.#title;
+  }
+
+  get hasEnded(): boolean {
+    return this.#exited !== null;
+  }
+
   /** The visible screen, without trailing blanks. */
   screen(): string {
     const buffer = this.#emulator.buffer.active;
@@ -85,6 +116,16 @@ export class Terminal {
     this.#pty.write(keys);
   }
 
+  /** Sends keys and waits until the screen says what it did not say before. */
+  press(keys: string, wanted: Wanted): Promise<string> {
+    const before = this.screen();
+    if (says(before, wanted)) {
+      throw new Error(`The screen says ${wanted} before the key was pressed:\n${before}`);
+    }
+    this.send(keys);
+    return this.until(wanted);
+  }
+
   resize(columns: number, rows: number): void {
     this.#emulator.resize(columns, rows);
     this.#pty.resize(columns, rows);
@@ -95,17 +136,11 @@ export class Terminal {
   }
 
   /** Waits until the screen says `wanted`; fails with the screen as it is. */
-  async until(wanted: string | RegExp | ((screen: string) => boolean)): Promise<string> {
-    const says = (screen: string) =>
-      typeof wanted === 'function'
-        ? wanted(screen)
-        : typeof wanted === 'string'
-          ? screen.includes(wanted)
-          : wanted.test(screen);
-    const end = Date.now() + PATIENCE_MS;
+  async until(wanted: Wanted, patienceMs = PATIENCE_MS): Promise<string> {
+    const end = Date.now() + patienceMs;
     for (;;) {
       const screen = this.screen();
-      if (says(screen)) return screen;
+      if (says(screen, wanted)) return screen;
       if (this.#exited || Date.now() > end) {
         throw new Error(
           `The screen never said ${wanted}${this.#exited ? ' (the program ended)' : ''}:\n${screen}`,
@@ -132,6 +167,11 @@ export class Terminal {
     } finally {
       clearTimeout(timer);
     }
+  }
+
+  /** Ends the program with the test that started it. */
+  throwAway(): void {
+    if (!this.#exited) process.kill(this.#pty.pid, 'SIGKILL');
   }
 
   #wake(): void {
