@@ -6,7 +6,7 @@ export interface KeyStream {
   setRawMode?(on: boolean): unknown;
   setEncoding(encoding: 'utf8'): unknown;
   on(event: 'data', listener: (chunk: string) => void): unknown;
-  on(event: 'end', listener: () => void): unknown;
+  on(event: 'end' | 'error', listener: () => void): unknown;
   off(event: 'data', listener: (chunk: string) => void): unknown;
   off(event: 'end', listener: () => void): unknown;
   resume(): unknown;
@@ -19,6 +19,9 @@ export interface KeyPorts {
   readonly after: (ms: number, act: () => void) => () => void;
 }
 
+/** Stops reading; `terminalIsGone` leaves its mode alone, which could not be changed any more. */
+export type StopKeys = (terminalIsGone: boolean) => void;
+
 /**
  * The one owner of stdin: reads it raw and calls `onKey` for each key, in order, until the
  * returned function is called. `onEnd` is called when there is no more input to come.
@@ -28,7 +31,7 @@ export function keySource(
   ports: KeyPorts,
   onKey: (key: Key) => void,
   onEnd: () => void,
-): () => void {
+): StopKeys {
   let pending: Pending | null = null;
   let callOff = () => {};
   const take = (chunk: string) => {
@@ -42,12 +45,14 @@ export function keySource(
   stream.setRawMode?.(true);
   stream.on('data', take);
   stream.on('end', onEnd);
+  // Stays for good: a terminal that is gone may complain once more after the last key.
+  stream.on('error', onEnd);
   stream.resume();
-  return () => {
+  return (terminalIsGone) => {
     callOff();
     stream.off('data', take);
     stream.off('end', onEnd);
-    stream.setRawMode?.(false);
+    if (!terminalIsGone) stream.setRawMode?.(false);
     stream.pause();
   };
 }

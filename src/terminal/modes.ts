@@ -21,9 +21,12 @@ export const FLASH_OFF = `${ESC}[?5l`;
 
 export const tapMode = (on: boolean): string => (on ? TAPS_ON : TAPS_OFF);
 
-/** To be written before the first frame; the window's title is kept on the terminal's stack. */
+/**
+ * To be written before the first frame; the window's title is kept on the terminal's stack. The
+ * alternate screen starts where the cursor stands, which what was typed ahead may have moved.
+ */
 export const enterModes = ({ taps }: ModeWishes): string =>
-  `${ESC}[22;2t${PASTE_ON}${taps ? TAPS_ON : ''}`;
+  `\r${ESC}[22;2t${PASTE_ON}${taps ? TAPS_ON : ''}`;
 
 /**
  * To be written on every way out, whatever was on: every mode that this program may have changed

@@ -54,12 +54,13 @@ export async function runApp(start: Screen, bench: Bench, ports: AppPorts): Prom
       over = true;
       player.stop();
       store.stop();
-      stopKeys();
+      stopKeys(status === HUNG_UP);
       stdout.off('resize', resized);
       // A terminal that hung up must not be written to, and Ink's own farewell would be.
       if (status !== HUNG_UP) instance.unmount();
       if (status !== HUNG_UP) write(leaveModes({ progress }));
-      stopWatching();
+      // Not before every listener of the signal has run: Ink raises it again when it is the last one.
+      queueMicrotask(stopWatching);
       if (error === null) resolve(status);
       else reject(error);
     };
@@ -78,6 +79,8 @@ export async function runApp(start: Screen, bench: Bench, ports: AppPorts): Prom
       leave: (status) => finish(status, null),
     });
     const resized = () => store.resize(sizeOf(stdout));
+    // Before anything is drawn: what is typed meanwhile must not be echoed into it.
+    const stopKeys = keySource(stdin, { now, after }, store.key, () => finish(HUNG_UP, null));
     if (!screenReader) write(enterModes({ taps: store.model().choices.taps, progress }));
     const outside = outsideWriter(write, progress, screenReader);
     outside(store.model());
@@ -100,7 +103,6 @@ export async function runApp(start: Screen, bench: Bench, ports: AppPorts): Prom
     );
     stdout.on('resize', resized);
     stdout.on('error', () => finish(HUNG_UP, null));
-    const stopKeys = keySource(stdin, { now, after }, store.key, () => finish(HUNG_UP, null));
   });
 }
 

@@ -49,7 +49,7 @@ it('reads raw, in order, and gives the terminal back', () => {
   expect(stream.raw).toBe(true);
   stream.emit('data', ' 5\r');
   expect(keys).toHaveLength(3);
-  stop();
+  stop(false);
   expect(stream.raw).toBe(false);
   stream.emit('data', 'x');
   expect(keys).toHaveLength(3);
@@ -62,6 +62,14 @@ it('waits for the rest of an escape sequence, then takes it for the key', () => 
   expect(keys).toEqual([]);
   pass(1);
   expect(keys).toEqual([{ kind: 'named', name: 'esc' }]);
+});
+
+it('leaves a terminal alone that is gone', () => {
+  const { stream, stop, ended } = listening();
+  stream.emit('error', new Error('EIO'));
+  expect(ended()).toBe(1);
+  stop(true);
+  expect(stream.raw).toBe(true);
 });
 
 it('tells the end of the input', () => {

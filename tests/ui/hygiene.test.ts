@@ -42,6 +42,21 @@ describe('the terminal is as it was before', () => {
     expect(glass.modes()).toEqual(CLEAN);
   });
 
+  it('after a bug while drawing, which comes back to the caller', async () => {
+    const glass = new Glass({ choices: { taps: true } });
+    await glass.until('BEGIN');
+    Object.assign(glass.scene.bench, {
+      reasonWords: () => {
+        throw new Error('a bug');
+      },
+    });
+    const end = expect(glass.end).rejects.toThrow('a bug');
+    glass.type('w');
+    await end;
+    await glass.screen();
+    expect(glass.modes()).toEqual(CLEAN);
+  });
+
   it('when the process ends without a word', async () => {
     const glass = new Glass({ choices: { taps: true } });
     await glass.until('BEGIN');
@@ -67,7 +82,7 @@ describe('the terminal is as it was before', () => {
     glass.type('q');
     await glass.end;
     expect(glass.signals.eventNames()).toEqual([]);
-    expect(glass.keyboard.eventNames()).toEqual([]);
+    expect(glass.keyboard.eventNames()).toEqual(['error']);
   });
 });
 
