@@ -1,0 +1,30 @@
+/**
+ * The numbers that a program is held against. Those without a source are ours or common practice;
+ * the rules say which.
+ */
+export const CHECK_LIMITS = {
+  /** Hard sets a muscle a week, by what the program is for. */
+  weeklySets: { cut: [6, 10], maintain: [4, 10], build: [10, 20] },
+  /** More than this many times the most is an error. Ours. */
+  farTooMany: 1.5,
+  /** Days a week on which a muscle is trained. */
+  muscleDays: [2, 3],
+  mostDays: 4,
+  /** With so many days a week one is left for rest. */
+  daysWithoutRest: 6,
+  compoundReps: [4, 10],
+  compoundRest: [180, 300],
+  clusterLead: [12, 15],
+  clusterRest: [10, 15],
+  clusterSets: 5,
+  /** Clusters of at most so many sets may come on any number of days. Ours. */
+  smallCluster: 3,
+  clusterDays: 2,
+  /** Minutes. Ours. */
+  longSession: 75,
+  /** The next load is the first at least this share above (ours); over the second, a step is large (ACSM 2009). */
+  smallestStep: 0.01,
+  largestStep: 0.1,
+  /** Reps that a range is stretched to at most before a large step. Ours. */
+  mostReps: { compound: 20, isolation: 30 },
+} as const;
