@@ -13,8 +13,10 @@ export interface GlobalOptions {
 /** One call of a command: what was typed, and the ways out. */
 export interface Call {
   readonly args: readonly string[];
-  /** The command's own options by their long name in camel case. */
-  readonly options: Readonly<Record<string, string | boolean | undefined>>;
+  /** The whole command line, as it was typed. */
+  readonly argv: readonly string[];
+  /** The command's own options by their long name in camel case; a list where it takes several. */
+  readonly options: Readonly<Record<string, string | boolean | readonly string[] | undefined>>;
   readonly global: GlobalOptions;
   readonly ports: Ports;
   /** Data, to stdout; a newline is added. */

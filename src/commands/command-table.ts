@@ -1,4 +1,5 @@
 import type { Run } from './call.ts';
+import { GEAR_OPTIONS } from './gear-option-rows.ts';
 
 export interface OptionRow {
   /** As commander reads them: `--day <name>`. */
@@ -135,5 +136,17 @@ export const COMMANDS: readonly CommandRow[] = [
     ],
     examples: ['holdfast rehearse --weeks 12', 'holdfast rehearse --loss 1 --program four-day'],
     load: () => import('./rehearse.ts'),
+  },
+  {
+    name: 'gear',
+    operands: '',
+    does: 'shows what you own, and changes it by options or in a form',
+    options: [{ flags: '--edit', does: 'open the form' }, ...Object.values(GEAR_OPTIONS)],
+    examples: [
+      'holdfast gear --plates "20kg=4, 10kg=2, 45lb=2"',
+      'holdfast gear --bars "short bar=15kg" --collars "short bar=5kg"',
+      'holdfast gear --edit',
+    ],
+    load: () => import('./gear.ts'),
   },
 ];

@@ -9,7 +9,7 @@ const name = z.string().min(1).max(40);
 const count = z.int().min(0).max(200);
 
 /** What the lifter owns, as settings and journal hold it. */
-export const gearSchema = z.strictObject({
+export const gearSchema: z.ZodType<Gear> = z.strictObject({
   unit: z.enum(['kg', 'lb']),
   bars: z.array(z.strictObject({ name, mass: quantity, collars: quantity })),
   plates: z.array(z.strictObject({ stamped: quantity, count, measured: quantity.exactOptional() })),
@@ -20,4 +20,4 @@ export const gearSchema = z.strictObject({
   bands: z.array(z.strictObject({ name, assistance: quantity })),
   freeStep: quantity,
   safeties: z.boolean(),
-}) satisfies z.ZodType<Gear>;
+});

@@ -5,11 +5,11 @@ import { massOf, type Quantity, quantityText } from './mass.ts';
 /** A measured plate further than this share from its stamp was weighed or written wrong. Ours. */
 const MOST_OFF = 0.1;
 
-/** What cannot be right in a list of gear, or will surprise: one problem each, none when all is well. */
+/** What cannot be right in a list of gear: one problem each, none when all is well. */
 export function gearProblems(gear: Gear): Problem[] {
   return [
     ...massProblems(gear),
-    ...gear.plates.flatMap(plateProblems),
+    ...gear.plates.flatMap(measuredProblems),
     ...countProblems(gear),
     ...gear.stacks.flatMap(stackProblems),
     ...repeats('plate', gear.plates.map(plateText)),
@@ -60,24 +60,17 @@ function massProblems(gear: Gear): Problem[] {
   ];
 }
 
-function plateProblems(plate: PlateKind): Problem[] {
-  const { stamped, count, measured } = plate;
-  const problems: Problem[] = [];
-  if (Number.isInteger(count) && count > 0 && count % 2 === 1) {
-    problems.push({
-      what: `There ${count === 1 ? 'is 1 plate' : `are ${count} plates`} of ${quantityText(stamped)}.`,
-      why: 'One of them has no partner, so it never goes on a bar.',
-      fix: 'Correct the number if you own another; one plate can still hang from a belt.',
-    });
+function measuredProblems({ stamped, measured }: PlateKind): Problem[] {
+  if (!measured || Math.abs(massOf(measured) - massOf(stamped)) <= MOST_OFF * massOf(stamped)) {
+    return [];
   }
-  if (measured && Math.abs(massOf(measured) - massOf(stamped)) > MOST_OFF * massOf(stamped)) {
-    problems.push({
+  return [
+    {
       what: `A plate stamped ${quantityText(stamped)} is said to weigh ${quantityText(measured)}.`,
       why: 'That is more than a tenth from its stamp.',
       fix: 'Weigh it again, and check the unit.',
-    });
-  }
-  return problems;
+    },
+  ];
 }
 
 function countProblems(gear: Gear): Problem[] {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Gear } from '../../src/training/gear.ts';
 import { gearProblems } from '../../src/training/gear-problems.ts';
+import { gearSurprises } from '../../src/training/gear-surprises.ts';
 import { kg, lb, plates, someGear } from './some-gear.ts';
 
 const found = (changes: Partial<Gear>): string[] =>
@@ -13,10 +14,13 @@ test('gear that is right has no problems', () => {
   ).toEqual([]);
 });
 
-test('a plate without a partner is pointed out', () => {
-  expect(found({ plates: plates(3, kg(20)) })).toEqual(['There are 3 plates of 20 kg.']);
-  expect(found({ plates: plates(1, lb(45)) })).toEqual(['There is 1 plate of 45 lb.']);
-  expect(found({ plates: plates(0, kg(20)) })).toEqual([]);
+test('a plate without a partner is pointed out, and is no mistake', () => {
+  const surprises = (count: number, stamped: ReturnType<typeof kg>) =>
+    gearSurprises(someGear({ plates: plates(count, stamped) })).map(({ what }) => what);
+  expect(surprises(3, kg(20))).toEqual(['There are 3 plates of 20 kg.']);
+  expect(surprises(1, lb(45))).toEqual(['There is 1 plate of 45 lb.']);
+  expect(surprises(0, kg(20))).toEqual([]);
+  expect(found({ plates: plates(3, kg(20)) })).toEqual([]);
 });
 
 test('a mass of nothing or less is no mass', () => {
@@ -69,9 +73,11 @@ test('the same thing twice is one thing', () => {
 });
 
 test('every problem says what to do', () => {
-  const all = gearProblems(
-    someGear({ plates: [...plates(3, kg(20)), ...plates(2, kg(-1))], freeStep: kg(0) }),
-  );
+  const gear = someGear({
+    plates: [...plates(3, kg(20)), ...plates(2, kg(-1))],
+    freeStep: kg(0),
+  });
+  const all = [...gearProblems(gear), ...gearSurprises(gear)];
   expect(all.length).toBe(3);
   for (const { fix } of all) expect(fix).toMatch(/\.$/);
 });

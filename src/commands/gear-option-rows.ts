@@ -1,0 +1,57 @@
+import type { OptionRow } from './command-table.ts';
+
+/** Options that change the gear, by their name in a call, in the order they are applied. */
+export const GEAR_OPTIONS = {
+  defaults: {
+    flags: '--defaults <unit>',
+    does: 'begin again from a usual home gym, in kg or lb',
+  },
+  unit: {
+    flags: '--unit <unit>',
+    does: 'unit of numbers written without one, kg or lb',
+  },
+  bars: {
+    flags: '--bars <list...>',
+    does: 'bars by name: "bar=20kg, short bar=15kg"; =0 takes one away',
+  },
+  collars: {
+    flags: '--collars <list...>',
+    does: 'both collars of a bar together: "bar=5kg"',
+  },
+  plates: {
+    flags: '--plates <list...>',
+    does: 'how many single plates: "20kg=4, 1.25kg=2, 45lb=2"',
+  },
+  measured: {
+    flags: '--measured <list...>',
+    does: 'what a plate really weighs: "20kg=19.8kg"; =0 trusts the stamp again',
+  },
+  dumbbells: {
+    flags: '--dumbbells <list...>',
+    does: 'fixed dumbbells: "12kg=2" or "2kg..20kg by 2kg=2"',
+  },
+  handles: {
+    flags: '--handles <list...>',
+    does: 'dumbbell handles to load with plates: "2kg=2"',
+  },
+  stacks: {
+    flags: '--stacks <list...>',
+    does: 'machines: "pulldown=5kg..100kg by 5kg"; =0 takes one away',
+  },
+  bands: {
+    flags: '--bands <list...>',
+    does: 'bands, and the body weight that each takes: "light=10kg"',
+  },
+  freeStep: {
+    flags: '--free-step <mass>',
+    does: 'step of loads that are none of these: 2.5kg',
+  },
+  belt: {
+    flags: '--belt <yes|no>',
+    does: 'can plates hang from your body',
+  },
+  safeties: {
+    flags: '--safeties <yes|no>',
+    does: 'are there pins, straps or arms that catch the bar',
+  },
+} as const satisfies Record<string, OptionRow>;

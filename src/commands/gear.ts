@@ -1,0 +1,42 @@
+import { jsonText } from '../text/json-text.ts';
+import { problemText } from '../text/problem.ts';
+import { gearSurprises } from '../training/gear-surprises.ts';
+import { keepGear } from '../workbench/keep-gear.ts';
+import { openWorkbench } from '../workbench/open-workbench.ts';
+import type { Run } from './call.ts';
+import type { GearJson } from './gear-json-schema.ts';
+import { changedGear } from './gear-options.ts';
+import { gearText } from './gear-text.ts';
+import { tellProblems } from './tell-problems.ts';
+import { textSize } from './text-size.ts';
+
+/** Shows what the lifter owns, after the changes that the options ask for. */
+export const run: Run = async (call) => {
+  const workbench = openWorkbench(call.ports, call.global);
+  tellProblems(call, workbench);
+  const changed = changedGear(workbench.gear(), call.options);
+  if (changed) {
+    const { writeSettings } = await import('../settings/write-settings.ts');
+    const problem = keepGear(workbench, changed, (change) =>
+      writeSettings(workbench.folders.config, change),
+    );
+    call.tell('Saved.');
+    if (problem) call.tell(problemText(problem));
+  }
+  const gear = changed ?? workbench.gear();
+  const isSet =
+    changed !== null ||
+    (workbench.journal().history().gear ?? workbench.settings().settings.gear) !== null;
+  if (call.global.json) {
+    call.print(jsonText({ schema: 1, set: isSet, gear } satisfies GearJson));
+    return 0;
+  }
+  if (!isSet) {
+    call.tell(
+      'This is a usual home gym, until you say what you own: "holdfast gear --edit" opens a form, and "holdfast gear --help" shows the options.',
+    );
+  }
+  call.print(gearText(gear, textSize(call.ports).width).join('\n'));
+  for (const problem of gearSurprises(gear)) call.tell(problemText(problem));
+  return 0;
+};

@@ -1,0 +1,119 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { readSettings } from '../../src/settings/read-settings.ts';
+import type { Gear } from '../../src/training/gear.ts';
+import { AHome } from './a-home.ts';
+
+let home: AHome;
+beforeEach(() => {
+  home = new AHome();
+});
+afterEach(() => home.throwAway());
+
+const gear = async (): Promise<Gear> => (await home.json('gear')).gear as Gear;
+const kg = (amount: number) => ({ amount, unit: 'kg' as const });
+const lb = (amount: number) => ({ amount, unit: 'lb' as const });
+
+test('before anything is said a usual home gym is shown, and named as such', async () => {
+  const { status, out, err } = await home.run('gear');
+  expect(status).toBe(0);
+  expect(err).toContain('usual home gym');
+  expect(out).toMatch(/^plate +20 kg +6$/m);
+  expect((await home.json('gear')).set).toBe(false);
+});
+
+test('plates are counted by their stamp, in both units; none of them takes the kind away', async () => {
+  await home.run('gear', '--plates', '20kg=4, 45lb=2', '--plates', '1.25=0');
+  const { plates } = await gear();
+  expect(plates).toContainEqual({ stamped: kg(20), count: 4 });
+  expect(plates).toContainEqual({ stamped: lb(45), count: 2 });
+  expect(plates.filter(({ stamped }) => stamped.amount === 1.25)).toEqual([]);
+  // What was not named stays.
+  expect(plates).toContainEqual({ stamped: kg(10), count: 4 });
+});
+
+test('a weighed plate counts as it weighs, until its stamp is trusted again', async () => {
+  await home.run('gear', '--measured', '20kg=19.8kg');
+  expect((await gear()).plates).toContainEqual({
+    stamped: kg(20),
+    count: 6,
+    measured: kg(19.8),
+  });
+  expect((await home.run('load', '59.6')).out).toContain('20 a side');
+  await home.run('gear', '--plates', '20kg=8');
+  expect((await gear()).plates).toContainEqual({ stamped: kg(20), count: 8, measured: kg(19.8) });
+  await home.run('gear', '--measured', '20kg=0');
+  expect((await gear()).plates).toContainEqual({ stamped: kg(20), count: 8 });
+});
+
+test('bars, their collars, stacks, bands, handles and the rest are set by name', async () => {
+  const { status } = await home.run(
+    'gear',
+    ...['--bars', 'short bar=15kg, bar=45lb', '--collars', 'short bar=2.5', '--belt', 'no'],
+    ...['--stacks', 'pulldown=5kg..100kg by 5kg', '--bands', 'light band=0, green=12'],
+    ...['--handles', '2kg=0, 2.3kg=2', '--safeties', 'yes', '--free-step', '4kg'],
+  );
+  expect(status).toBe(0);
+  const now = await gear();
+  expect(now.bars).toEqual([
+    { name: 'bar', mass: lb(45), collars: kg(0) },
+    { name: 'short bar', mass: kg(15), collars: kg(2.5) },
+  ]);
+  expect(now.stacks).toEqual([{ name: 'pulldown', lowest: kg(5), step: kg(5), highest: kg(100) }]);
+  expect(now.bands.map(({ name }) => name)).toEqual(['medium band', 'heavy band', 'green']);
+  expect(now.handles).toEqual([{ mass: kg(2.3), count: 2 }]);
+  expect(now).toMatchObject({ belt: false, safeties: true, freeStep: kg(4) });
+});
+
+test('a row of dumbbells is written in one go', async () => {
+  await home.run('gear', '--dumbbells', '3..10 by 1=0', '--dumbbells', '2.5kg..10kg by 2.5kg=2');
+  expect((await gear()).dumbbells).toEqual(
+    [2.5, 5, 7.5, 10].map((amount) => ({ stamped: kg(amount), count: 2 })),
+  );
+});
+
+test('a gym in pounds begins from pounds, and bare numbers are pounds from then on', async () => {
+  await home.run('gear', '--defaults', 'lb', '--plates', '45=8');
+  const now = await gear();
+  expect(now.unit).toBe('lb');
+  expect(now.bars[0]?.mass).toEqual(lb(45));
+  expect(now.plates[0]).toEqual({ stamped: lb(45), count: 8 });
+});
+
+test('what was set is in the journal, and its copy in the settings', async () => {
+  await home.run('gear', '--belt', 'no');
+  expect(readSettings(home.config).settings.gear).toEqual(await gear());
+  // Another machine reads the same folder and has no settings.
+  home.writeSettings({});
+  expect((await gear()).belt).toBe(false);
+});
+
+test('an odd plate is kept, and pointed out', async () => {
+  const { status, err } = await home.run('gear', '--plates', '20kg=5');
+  expect(status).toBe(0);
+  expect(err).toContain('One of them has no partner');
+});
+
+test.each([
+  [['--plates', '20kg'], '--plates has "20kg". Each part is a thing, "=" and a value'],
+  [['--plates', '2,5kg=4'], 'write decimals with a point'],
+  [['--plates', '20kg=-4'], 'how many you own'],
+  [['--plates', '20kg=1000'], 'up to 200'],
+  [['--plates', 'heavy=4'], '"heavy" is not a mass'],
+  [['--plates', '5000kg=4'], 'up to 1000'],
+  [['--measured', '20kg=44kg'], 'more than a tenth from its stamp'],
+  [['--measured', '21kg=21kg'], 'You own no plate of 21 kg.'],
+  [['--collars', 'brr=5kg'], 'Your gear has no bar "brr". Did you mean "bar"?'],
+  [['--bars', `${'b'.repeat(41)}=20kg`], 'A name has 1 to 40 letters.'],
+  [['--stacks', 'pulldown=100kg'], '"pulldown=5kg..100kg by 5kg"'],
+  [['--stacks', 'pulldown=5kg..22kg by 5kg'], 'cannot reach 22 kg from 5 kg'],
+  [['--dumbbells', '10kg..2kg by 2kg=2'], 'rises from above 0'],
+  [['--belt', 'maybe'], '--belt has "maybe". It is yes or no.'],
+  [['--unit', 'stone'], '--unit has "stone". It is kg or lb.'],
+])('%j is refused in a sentence, and nothing changes', async (options, sentence) => {
+  const before = await gear();
+  const { status, err, out } = await home.run('gear', ...options);
+  expect(status).toBe(2);
+  expect(err).toContain(sentence);
+  expect(out).toBe('');
+  expect(await gear()).toEqual(before);
+});
