@@ -5,7 +5,7 @@ import type {
   Prescription,
 } from '../progression/prescription.ts';
 import { dayWords } from '../text/day-words.ts';
-import { rangeText } from '../text/durations.ts';
+import { durationRangeText, rangeText } from '../text/durations.ts';
 import type { Bench, Today } from '../workbench/bench.ts';
 
 /** Today as plain lines, for a pipe or a terminal that cannot show screens. */
@@ -37,7 +37,7 @@ function exerciseLines(
   const madeUp = load === null ? null : bench.madeUp(exercise, load);
   return [
     `${exercise.name}  ${words(load)}${madeUp ? `  (${madeUp.words})` : ''}`,
-    `  ${setsText(exercise)}, ${rangeText(exercise.reserve)} in reserve, rest ${restText(exercise)}`,
+    `  ${setsText(exercise)}, ${rangeText(exercise.reserve)} in reserve, rest ${durationRangeText([exercise.rest.from, exercise.rest.to])}`,
     ...(warmUp.length > 0
       ? [`  warm-up: ${warmUp.map((set) => `${words(set.load)} × ${set.reps}`).join(', ')}`]
       : []),
@@ -60,8 +60,3 @@ function setsText({ sets, minis, counts, perSide }: PrescribedExercise): string 
 }
 
 const aims = (sets: readonly PrescribedSet[]): string => sets.map(({ aim }) => aim).join(', ');
-
-const restText = ({ rest }: PrescribedExercise): string =>
-  rest.from >= 60 && rest.from % 60 === 0 && rest.to % 60 === 0
-    ? `${rangeText([rest.from / 60, rest.to / 60])} min`
-    : `${rangeText([rest.from, rest.to])} s`;

@@ -1,0 +1,47 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+import { COMMANDS } from '../../src/commands/command-table.ts';
+import { CAUTIONS, READINESS_QUESTIONS } from '../../src/training/cautions.ts';
+import { KEYMAP } from '../../src/ui/keymap.ts';
+import { markdownTable, withParts } from './marked-parts.ts';
+
+const README = fileURLToPath(new URL('../../README.md', import.meta.url));
+const frame = (name: string) => () => {
+  const path = fileURLToPath(new URL(`../ui/frames/${name}.txt`, import.meta.url));
+  return `\`\`\`text\n${readFileSync(path, 'utf8').replace(/\n+$/, '')}\n\`\`\``;
+};
+
+function keys(): string {
+  const rows = KEYMAP.filter(({ screens }) => screens.includes('runner')).map(({ keys, label }) => [
+    keys.length > 4 ? 'digits' : keys.map((key) => `\`${key}\``).join(' '),
+    typeof label === 'string' ? label : 'lift, put down, lift now: the main act',
+  ]);
+  return markdownTable(['key', 'does'], rows);
+}
+
+const commands = (): string =>
+  markdownTable(
+    ['command', 'does'],
+    COMMANDS.map(({ name, operands, does }) => [`\`${`${name} ${operands}`.trim()}\``, does]),
+  );
+
+const cautions = (): string =>
+  [
+    ...CAUTIONS.map((text) => `- ${text}`),
+    '',
+    ...READINESS_QUESTIONS.map((text, at) => `${at + 1}. ${text}`),
+  ].join('\n');
+
+test('the README says what the tables of the program say (npm run docs writes it anew)', async () => {
+  const made = withParts(readFileSync(README, 'utf8'), {
+    keys,
+    commands,
+    cautions,
+    'screen-preview': frame('80x24/preview'),
+    'screen-resting': frame('120x40/resting'),
+    'screen-cluster': frame('34x16/cluster-rest'),
+    'screen-summary': frame('80x24/summary'),
+  });
+  await expect(made).toMatchFileSnapshot(README);
+});
