@@ -9,6 +9,9 @@ export interface Block {
   readonly spare: number;
 }
 
+/** Blocks of this spare and higher need room for every blank line. */
+export const NICE = 7;
+
 export const block = (lines: readonly Line[], spare = 0, above = 0): Block => ({
   lines,
   above,
@@ -17,15 +20,19 @@ export const block = (lines: readonly Line[], spare = 0, above = 0): Block => ({
 
 /**
  * Exactly `rows` lines: `top` from above, `bottom` at the foot, with the room that is left between
- * them. Blank lines go first, then whole blocks by their `spare`.
+ * them. Nice blocks go first, then blank lines, then whole blocks by their `spare`.
  */
 export function stacked(top: readonly Block[], bottom: readonly Block[], rows: number): Line[] {
   let kept = [...top, ...bottom].filter(({ lines }) => lines.length > 0);
   const height = (blocks: readonly Block[]) =>
     blocks.reduce((sum, one) => sum + one.lines.length, 0);
-  while (height(kept) > rows) {
+  const airy = (blocks: readonly Block[]) =>
+    blocks.reduce((sum, one) => sum + one.lines.length + one.above, 0);
+  for (;;) {
     const goes = kept.reduce((most, one) => (one.spare >= most.spare ? one : most));
-    if (goes.spare === 0) break;
+    // What is only nice to have is not worth a screen without air.
+    const tooHigh = goes.spare >= NICE ? airy(kept) > rows : height(kept) > rows;
+    if (!tooHigh || goes.spare === 0) break;
     kept = kept.filter((one) => one !== goes);
   }
   const above = airOf(kept, rows - height(kept));

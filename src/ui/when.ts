@@ -14,6 +14,13 @@ const during =
 
 const BETWEEN: readonly Phase['kind'][] = ['ready', 'resting', 'over'];
 
+const NOTHING_TYPED: Readonly<Partial<Record<Phase['kind'], string>>> = {
+  lifting: 'Nothing was typed; space puts the set down.',
+  resting: 'Nothing was typed; the set is saved as it stands.',
+  over: 'Nothing was typed; the set is saved as it stands.',
+  'all-done': 'Nothing was typed; space finishes the session.',
+};
+
 /** Whether a key does something now; the sentence why it does not, otherwise. */
 export const can = {
   always: () => true,
@@ -21,9 +28,7 @@ export const can = {
   inSession: ({ session }) => (session ? true : 'No session is open.'),
   save: (model, phase) => {
     const nothing =
-      phase?.kind === 'all-done'
-        ? 'Space finishes the session.'
-        : 'Nothing was typed; the set is saved as it stands.';
+      NOTHING_TYPED[phase?.kind ?? 'ready'] ?? 'Nothing was typed; space starts the set.';
     return draftNumbers(draftOf(model), model.session?.prescription.unit ?? 'kg') === null
       ? nothing
       : true;

@@ -56,7 +56,7 @@ it('whatever is pressed, the state word and the digits stay in sight in the runn
         const { ui, session } = player.store.model();
         if (ui.screen.kind !== 'runner' || ui.help || !session) continue;
         const screen = player.screen();
-        expect(screen).toMatch(/▐ (READY|WARM UP|LIFT|REST|PAUSED|DONE)/);
+        expect(screen).toMatch(/▐ (READY|WARM UP|GO|LIFT|REST|PAUSED|DONE)/);
         expect(screen).toMatch(/[█▀▄]{2}|No load is known/);
         expect(screen).toContain('? keys');
       }

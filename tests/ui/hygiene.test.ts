@@ -103,7 +103,7 @@ describe('what a rest writes at 80 × 24', () => {
     glass.type(' s ');
     await glass.until(/LIFT.*set 1 of 3/);
     glass.type(' ');
-    await glass.until('2:00 more at most');
+    await glass.until('+2:00 at most');
     return glass;
   }
 

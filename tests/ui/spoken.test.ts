@@ -10,14 +10,14 @@ describe('for a screen reader', () => {
       player.wait(1);
     }
     const moments = [...told].map(
-      (text) => /(Rest for.*|Half.*|Ten.*|Ready:.*|LIFT\..*)/.exec(text)?.[1],
+      (text) => /(Rest for.*|Half.*|Ten.*|Ready:.*|GO\..*)/.exec(text)?.[1],
     );
     expect(moments).toEqual([
       'Rest for 3 min, at most 5 min.',
       'Half of the rest is over.',
       'Ten seconds.',
       'Ready: lift when you are.',
-      'LIFT. Back squat, set 2 of 3.',
+      'GO. Back squat, set 2 of 3.',
     ]);
   });
 

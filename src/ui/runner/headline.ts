@@ -68,8 +68,8 @@ function restOrLift(
     const until = phase.end === 'early' ? 'to the next set' : 'left, lift when you are ready';
     const { from, to } = phase.running.rest;
     // Said as what may be added, which stays the same while the digits run down.
-    const latest =
-      phase.end === 'early' && to > from ? ` · ${clockText((to - from) * 1000)} more at most` : '';
+    const more = clockText((to - from) * 1000);
+    const latest = phase.end === 'early' && to > from ? ` · +${more} at most` : '';
     return {
       ...name,
       word: phase.end === 'early' ? 'REST' : 'READY',
@@ -77,7 +77,7 @@ function restOrLift(
       caption: cluster ? miniCaption(plan, place, phase.lastOne) : [`${until}${latest}`],
     };
   }
-  const word = { ready: 'READY', over: 'LIFT', lifting: 'LIFT' }[phase.kind];
+  const word = { ready: 'READY', over: 'GO', lifting: 'LIFT' }[phase.kind];
   const lastOne = phase.kind === 'lifting' && phase.lastOne;
   if (plan.load === null) {
     return {
@@ -103,7 +103,7 @@ function restOrLift(
 }
 
 const miniCaption = (plan: PlannedSet, { index }: SetPlace, last: boolean): string[] => [
-  last ? 'LAST ONE, it starts by itself' : 'seconds, then it starts by itself',
+  last ? 'LAST ONE, it starts by itself' : 'seconds, it starts by itself',
   index > 0
     ? `${plan.count} reps, as the first mini-set`
     : `about ${plan.count} reps, ${plan.reserve ? rangeText(plan.reserve) : '1'} in reserve`,

@@ -13,6 +13,7 @@ export function nextLines(session: SessionState, phase: Phase, columns: number):
   if (!plan || !exercise || place.role === 'mini') return [];
   const load =
     plan.load === null ? '' : `${loadText(plan.load, exercise, session.prescription.unit)} × `;
-  const reserve = plan.reserve ? `, ${rangeText(plan.reserve)} in reserve` : '';
-  return paragraph(`next ${load}${countText(plan.count, exercise)}${reserve}`, columns, 'plain', 5);
+  const words = `next ${load}${countText(plan.count, exercise)}`;
+  const full = plan.reserve ? `${words}, ${rangeText(plan.reserve)} in reserve` : words;
+  return paragraph(full.length <= columns ? full : words, columns, 'plain', 5);
 }

@@ -99,7 +99,7 @@ function moveText({ move, load, last }: PrescribedExercise, unit: Unit): string 
 
 function lastText(exercise: PrescribedExercise, unit: Unit): string {
   const { last } = exercise;
-  if (!last) return 'not done before';
+  if (!last) return exercise.move === 'start' ? '' : 'not done in this way before';
   const done = `${loadText(last.load, exercise, unit)} · ${last.counts.join(', ')} ${exercise.counts}`;
   return `${dayText(last.date)}: ${done}${reservesText(last.reserves)}`;
 }

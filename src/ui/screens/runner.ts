@@ -48,9 +48,9 @@ export function runnerLines(
     block(entryLines(model, phase, columns), 1, 1),
     block(nextLines(session, phase, columns), 2, 1),
     block(implementLines(session, phase, bench, columns), 3),
-    block(pictureLines(session, phase, bench, columns), 7, 1),
-    block(size.rows >= 36 ? laterLines(session, phase, columns) : [], 9, 1),
-    block(size.rows >= 24 ? noteLines(model, phase, columns) : [], 8, 1),
+    block(pictureLines(session, phase, bench, columns), 6, 1),
+    block(noteLines(model, phase, columns), 7, 1),
+    block(laterLines(session, phase, columns), 8, 1),
   ];
   return stacked(top, [block(messageLines(model, columns), 0)], rows);
 }
@@ -102,11 +102,13 @@ function laterLines(session: SessionState, phase: Phase, columns: number): Line[
 }
 
 function noteLines({ session }: Model, phase: Phase, columns: number): Line[] {
+  // During a rest nobody reads how to do it.
+  if (phase.kind === 'resting') return [];
   const place = placeOf(phase);
   const exercise = place && session?.exercises[place.exercise]?.prescribed;
   if (!exercise) return [];
   const words = [exercise.note, exercise.caution, exercise.form].filter((one) => one !== null);
-  return words.slice(0, 2).flatMap((text) => paragraph(text, columns, 'quiet'));
+  return words.slice(0, 2).flatMap((text) => paragraph(text, columns));
 }
 
 function messageLines(model: Model, columns: number): Line[] {
