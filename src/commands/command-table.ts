@@ -15,6 +15,8 @@ export interface CommandRow {
   readonly does: string;
   readonly options: readonly OptionRow[];
   readonly examples: readonly string[];
+  /** What stands behind it is a command line of its own. */
+  readonly passesOn?: boolean;
   /** Loads the command's code only when it runs. */
   readonly load: () => Promise<{ run: Run }>;
 }
@@ -148,5 +150,26 @@ export const COMMANDS: readonly CommandRow[] = [
       'holdfast gear --edit',
     ],
     load: () => import('./gear.ts'),
+  },
+  {
+    name: 'demo',
+    operands: '[command...]',
+    does: 'opens everything, or runs one command, on twelve invented weeks',
+    options: [],
+    examples: [
+      'holdfast demo',
+      'holdfast demo review',
+      'holdfast demo export --as html --out x.html',
+    ],
+    passesOn: true,
+    load: () => import('./demo.ts'),
+  },
+  {
+    name: 'settings',
+    operands: '[name] [value]',
+    does: 'shows the settings of this machine, or changes one',
+    options: [],
+    examples: ['holdfast settings', 'holdfast settings bell no'],
+    load: () => import('./settings.ts'),
   },
 ];

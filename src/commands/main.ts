@@ -20,13 +20,14 @@ export async function main(ports: Ports, argv: readonly string[]): Promise<ExitS
   const runRow = async (row: CommandRow, command: Command) => {
     const options = command.opts();
     const global = globalOptions(command.optsWithGlobals());
-    const call: Call = { args: command.args, options, global, ports, print, tell };
+    const call: Call = { args: command.args, argv, options, global, ports, print, tell };
     const { run } = await row.load();
     status = await run(call);
   };
   for (const row of COMMANDS) {
     const command = root.command(`${row.name} ${row.operands}`.trim()).description(row.does);
     for (const { flags, does } of row.options) command.option(flags, does);
+    if (row.passesOn) command.allowUnknownOption();
     command.allowExcessArguments(false).addHelpText('after', examplesText(row.examples));
     command.action(() => runRow(row, command));
   }

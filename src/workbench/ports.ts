@@ -19,4 +19,6 @@ export interface Ports {
   readonly stdout: NodeJS.WriteStream;
   readonly stderr: NodeJS.WriteStream;
   readonly spawn: Spawn;
+  /** Folder of the demo, whose data are invented; absent for the lifter's own. */
+  readonly demoFolder?: string;
 }

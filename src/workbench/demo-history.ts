@@ -1,0 +1,102 @@
+import type { Temporal } from 'temporal-polyfill';
+import type { JournalEvent } from '../journal/records.ts';
+import type { Program } from '../program/program.ts';
+import { rehearsedHistory } from '../rehearsal/rehearsed-history.ts';
+import type { SessionEvent, SessionFact } from '../session/events.ts';
+import { defaultGear } from '../training/default-gear.ts';
+import { kilograms } from '../training/mass.ts';
+
+/**
+ * An invented lifter of 84.6 kg who loses 0.65 % a week: one week was missed, one lift slips and
+ * does a set fewer for it, two sessions carry a note.
+ */
+const STORY = {
+  weeks: 12,
+  loss: 0.65,
+  seed: 17,
+  bodyMass: kilograms(84.6),
+  away: [[35, 42]],
+} as const;
+
+/** What the lifter begins with, in kg; the shipped program starts at what a beginner can lift. */
+const FIRST_LOADS: Readonly<Record<string, number>> = {
+  'back-squat': 100,
+  'bench-press': 75,
+  'barbell-row': 65,
+  'romanian-deadlift': 100,
+  'overhead-press': 45,
+  'dumbbell-side-raise': 8,
+  'dumbbell-curl': 10,
+  'split-squat': 17,
+  'dumbbell-bench-press': 24.5,
+  'dumbbell-row': 27,
+};
+
+/** Notes by the number of the session, from 0. */
+const NOTES: ReadonlyMap<number, string> = new Map([
+  [7, 'Slept five hours, everything felt heavy.'],
+  [22, 'Moved the rack to the other wall; the bar is level again.'],
+]);
+
+/** Events of one journal file, whose ids carry the file's own. */
+export type FileOfEvents = readonly JournalEvent[];
+
+/** Twelve invented weeks that end on `until`, as the files of a journal. The same day gives the same. */
+export function demoHistory(
+  program: Program,
+  until: Temporal.PlainDate,
+  zone: number,
+): readonly FileOfEvents[] {
+  const gear = defaultGear(program.unit);
+  const { sessions, weighIns, decisions } = rehearsedHistory(withFirstLoads(program), {
+    ...STORY,
+    until,
+    gear,
+    zone,
+  });
+  const weighed = weighIns.map(({ date, mass }) => ({
+    fact: { type: 'weighed', mass, on: date.toString() } as const,
+    wall: atSeven(date, zone),
+  }));
+  const decided = decisions.map(({ rule, answer, subject, at }) => ({
+    fact: { type: 'decided', rule, answer, subject } as const,
+    wall: at,
+  }));
+  const loose = [...weighed, ...decided].map(
+    ({ fact, wall }, index): JournalEvent => ({
+      ...fact,
+      id: `demo:${index}`,
+      at: { wall, up: null, boot: null },
+      zone,
+    }),
+  );
+  return [loose, ...sessions.map((events, index) => sessionFile(events, NOTES.get(index)))];
+}
+
+function withFirstLoads(program: Program): Program {
+  const days = program.days.map((day) => ({
+    ...day,
+    exercises: day.exercises.map((exercise) => {
+      const first = FIRST_LOADS[exercise.lift.key];
+      return first === undefined ? exercise : { ...exercise, start: kilograms(first) };
+    }),
+  }));
+  return { ...program, days };
+}
+
+const atSeven = (date: Temporal.PlainDate, zone: number): number =>
+  date.toZonedDateTime({ timeZone: 'UTC', plainTime: { hour: 7 } }).epochMilliseconds -
+  zone * 60_000;
+
+/** The events as a file numbers them, from 0, with a note before the last. */
+function sessionFile(events: readonly SessionEvent[], note: string | undefined): FileOfEvents {
+  const [opened] = events;
+  const last = events.at(-1);
+  if (opened?.type !== 'session-opened' || !last) return [];
+  const written: SessionFact | null =
+    note === undefined ? null : { type: 'note-written', exercise: null, text: note };
+  const all = written
+    ? [...events.slice(0, -1), { ...written, at: last.at, zone: last.zone }, last]
+    : events;
+  return all.map((event, index) => ({ ...event, id: `${opened.session}:${index}` }));
+}
