@@ -1,3 +1,2 @@
-import about from '../../package.json' with { type: 'json' };
-
-export const VERSION: string = about.version;
+// By name, so that the bundle takes this one value and not the whole file.
+export { version as VERSION } from '../../package.json';
