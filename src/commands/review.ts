@@ -3,12 +3,13 @@ import type { LiftKept } from '../cut/kept.ts';
 import type { Review } from '../cut/review.ts';
 import { reviewText } from '../report/review-text.ts';
 import { jsonText } from '../text/json-text.ts';
+import { WEIGHT_QUESTION } from '../training/cautions.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 import type { ReasonWords } from '../workbench/bench.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { reasonWords } from '../workbench/reason-words.ts';
 import { reviewOf } from '../workbench/review-of.ts';
-import type { Call, Run } from './call.ts';
+import type { Run } from './call.ts';
 import type { ReviewJson } from './review-schema.ts';
 import { tellProblems } from './tell-problems.ts';
 import { textSize } from './text-size.ts';
@@ -29,15 +30,9 @@ export const run: Run = (call) => {
     return 0;
   }
   call.print(reviewText(found, words, unit, textSize(call.ports)).join('\n'));
-  if (workbench.settings().settings.weightAdvice === 'ask') tellAboutWeight(call);
+  if (workbench.settings().settings.weightAdvice === 'ask') call.tell(WEIGHT_QUESTION);
   return 0;
 };
-
-function tellAboutWeight({ tell }: Call): void {
-  tell(
-    'Nothing is said here about how fast to lose weight until you have answered one question: are you under 18, pregnant, or do you live with or have you had an eating disorder? Answer with "holdfast settings weight-advice yes" if none of it is so, and "no" otherwise; only the answer is kept.',
-  );
-}
 
 function reviewJson(review: Review, words: Words, unit: Unit): ReviewJson {
   const { evidence, verdict, weeks, body, today, planned } = review;

@@ -1,0 +1,76 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { SETTING_ROWS } from '../../src/commands/setting-rows.ts';
+import { readSettings } from '../../src/settings/read-settings.ts';
+import { settingsSchema } from '../../src/settings/settings.ts';
+import { AHome } from './a-home.ts';
+
+let home: AHome;
+beforeEach(() => {
+  home = new AHome();
+});
+afterEach(() => home.throwAway());
+
+test('every setting is shown with its value, and what it can be', async () => {
+  const { status, out } = await home.run('settings');
+  expect(status).toBe(0);
+  for (const { name } of SETTING_ROWS) expect(out).toMatch(new RegExp(`^${name} `, 'm'));
+  expect(out).toMatch(/^bell +yes +no +rings/m);
+});
+
+test('a row can name every value that its setting may have, and no other', () => {
+  for (const { name, values, change, read } of SETTING_ROWS) {
+    for (const value of values) {
+      const settings = settingsSchema.parse(change(value));
+      expect([name, read(settings)]).toEqual([name, value]);
+    }
+    expect(settingsSchema.safeParse(change('another value')).success).toBe(
+      // What is not yes is no, for a switch.
+      values.length === 2 && values.includes('yes'),
+    );
+  }
+});
+
+test('one setting is changed and the others stay', async () => {
+  const { status, out } = await home.run('settings', 'speech', 'yes');
+  expect(status).toBe(0);
+  expect(out).toMatch(/^speech +yes/m);
+  await home.run('settings', 'theme', 'plain');
+  expect((await home.json('settings')).settings).toMatchObject({
+    speech: 'yes',
+    theme: 'plain',
+    bell: 'yes',
+  });
+});
+
+test('whether weight is spoken of is asked once, and only the answer is kept', async () => {
+  const asked = await home.run('settings', 'weight-advice');
+  expect(asked.err).toMatch(/under 18 or pregnant.*eating disorder/);
+  const yes = await home.run('settings', 'weight-advice', 'yes');
+  expect(yes.err).toContain('adults only');
+  expect(readSettings(home.config).settings.weightAdvice).toBe('yes');
+  expect((await home.run('settings', 'weight-advice')).err).toBe('');
+  await home.run('settings', 'weight-advice', 'no');
+  expect(readSettings(home.config).settings.weightAdvice).toBe('no');
+});
+
+test.each([
+  [['bel', 'no'], 'There is no setting "bel". Did you mean "bell"?'],
+  [['volume', '11'], 'Settings: bell, flash'],
+  [['bell', 'loud'], 'bell cannot be "loud". It is yes or no.'],
+  [['theme', 'green'], 'theme cannot be "green". It is colour or plain.'],
+])('%j is refused in a sentence', async (words, sentence) => {
+  const { status, err } = await home.run('settings', ...words);
+  expect(status).toBe(2);
+  expect(err).toContain(sentence);
+});
+
+test('a damaged file is said, and a change puts a good one in its place', async () => {
+  mkdirSync(home.config, { recursive: true });
+  writeFileSync(join(home.config, 'settings.json'), '{"bell": "loud"');
+  expect((await home.run('settings')).err).toContain('it is not JSON');
+  await home.run('settings', 'bell', 'no');
+  const { settings, problem } = readSettings(home.config);
+  expect([settings.bell, problem]).toEqual([false, null]);
+});
