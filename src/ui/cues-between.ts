@@ -6,8 +6,8 @@ import type { Model } from './ui-state.ts';
 
 /** What is rung and said because the world went from `before` to `after`. */
 export function cuesBetween(before: Model, after: Model): readonly Cue[] {
-  if (!before.session || !after.session || before.session.session !== after.session.session)
-    return [];
+  if (!after.session) return [];
+  if (before.session?.session !== after.session.session) return nextLoad(before, after);
   const from = phaseOf(before.session, before.now);
   const to = phaseOf(after.session, after.now);
   return before.session === after.session

@@ -55,7 +55,7 @@ function bodyLines(
 ): readonly Line[] {
   const { screen, message } = model.ui;
   if (screen.kind === 'runner') return runnerLines(model, phase, bench, columns, rows);
-  const said = message ? paragraph(message, columns, 'alert').slice(0, 2) : [];
+  const said = message ? paragraph(message, columns, 'alert').slice(0, 3) : [];
   return [...pageLines(model, bench, columns, rows - said.length), ...said];
 }
 

@@ -1,5 +1,6 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import type { Unit } from '../training/mass.ts';
+import { massNumber, type Unit } from '../training/mass.ts';
+import type { Bench } from '../workbench/bench.ts';
 import { loadText, rangeText, secondsText } from './words.ts';
 
 /** What is asked for, in one sentence: `80 kg · 3 sets of 6 reps · 1–2 in reserve`. */
@@ -24,10 +25,23 @@ function setsText(exercise: PrescribedExercise): string {
 }
 
 /** `rest 3 min to 5 min`. */
-export function restText({ rest, minis }: PrescribedExercise): string {
+function restText({ rest, minis }: PrescribedExercise): string {
   const ends =
     rest.from === rest.to
       ? secondsText(rest.from)
       : `${secondsText(rest.from)} to ${secondsText(rest.to)}`;
   return minis ? `${ends} between its parts` : `rest ${ends}`;
+}
+
+/** What is good to know beside the plan: rest, warm-up, how the load is made, the program's note. */
+export function detailTexts(exercise: PrescribedExercise, unit: Unit, bench: Bench): string[] {
+  const { warmUp, load, note } = exercise;
+  const steps = warmUp.map((set) => `${massNumber(set.load, unit)} × ${set.reps}`);
+  const made = load === null ? null : bench.madeUp(exercise, load);
+  return [
+    restText(exercise),
+    steps.length > 0 ? `warm-up ${steps.join(', ')}` : null,
+    made ? made.words : null,
+    note,
+  ].filter((text) => text !== null);
 }

@@ -81,7 +81,7 @@ it('a hold says when its seconds are reached', () => {
 
 it('another load is called out, the same one is not', () => {
   const player = new Player().keys(' ');
-  heard(player);
+  expect(heard(player)).toEqual(['load 32.5']);
   expect(heard(player.keys('  '))).toEqual(['load 47.5']);
   expect(heard(player.keys('s'))).toEqual([]);
   expect(heard(player.keys('  '))).toEqual([]);

@@ -3,7 +3,7 @@ import { CAUTIONS, READINESS_QUESTIONS } from '../../training/cautions.ts';
 import type { Unit } from '../../training/mass.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
-import { planText } from '../plan-words.ts';
+import { detailTexts, planText } from '../plan-words.ts';
 
 /** Once, before the first session. */
 export const cautionLines = (columns: number): Line[] => [
@@ -27,6 +27,7 @@ export function whyLines(
   return exercises.flatMap((exercise) => [
     line(exercise.name, 'strong'),
     ...paragraph(planText(exercise, unit), columns),
+    ...detailTexts(exercise, unit, bench).flatMap((text) => paragraph(text, columns, 'plain', 2)),
     ...exercise.why.flatMap((reason) => {
       const { text, facts, source } = bench.reasonWords(reason);
       return [

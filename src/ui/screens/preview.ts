@@ -1,8 +1,8 @@
 import type { PrescribedExercise } from '../../progression/prescription.ts';
-import { type Mass, massNumber, massText, type Unit } from '../../training/mass.ts';
+import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import type { Bench, Today } from '../../workbench/bench.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
-import { planText, restText } from '../plan-words.ts';
+import { detailTexts, planText } from '../plan-words.ts';
 import type { Model, Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
 import { dayText, loadText, reservesText } from '../words.ts';
@@ -26,7 +26,9 @@ export function previewLines(
     ...exerciseLines(exercise, index === chosen, today.prescription.unit, bench, columns),
   ]);
   const before = blocks.slice(0, chosen).reduce((sum, one) => sum + one.length, head.length);
-  const scroll = scrollTo(before + 1, before + (blocks[chosen]?.length ?? 0), rows);
+  const end = before + (blocks[chosen]?.length ?? 0);
+  // With the first exercise the head is in sight: it holds what to know before starting.
+  const scroll = chosen === 0 ? 0 : scrollTo(before + 1, end, rows);
   return windowOf([...head, ...blocks.flat()], rows, scroll);
 }
 
@@ -72,21 +74,8 @@ function exerciseLines(
     ...text(lastText(exercise, unit)),
     ...(reason ? text(bench.reasonWords(reason).text) : []),
     ...(exercise.askPain ? text('Pain was marked last time; you will be asked first.') : []),
-    ...(isChosen ? chosenTexts(exercise, unit, bench).flatMap((words) => text(words)) : []),
+    ...(isChosen ? detailTexts(exercise, unit, bench).flatMap((words) => text(words)) : []),
   ];
-}
-
-/** What only the chosen exercise shows. */
-function chosenTexts(exercise: PrescribedExercise, unit: Unit, bench: Bench): string[] {
-  const { warmUp, load, note } = exercise;
-  const steps = warmUp.map((set) => `${massNumber(set.load, unit)} × ${set.reps}`);
-  const made = load === null ? null : bench.madeUp(exercise, load);
-  return [
-    restText(exercise),
-    steps.length > 0 ? `warm-up ${steps.join(', ')}` : null,
-    made ? made.words : null,
-    note,
-  ].filter((text) => text !== null && text !== '') as string[];
 }
 
 /** What progression does, in a word or two: `up 2.5 kg`, `hold`, `first time`. */

@@ -114,7 +114,7 @@ function noteLines({ session }: Model, phase: Phase, columns: number): Line[] {
 function messageLines(model: Model, columns: number): Line[] {
   const { ui, offer, session, now } = model;
   const set = session ? stageNow(session, now).clockSetMs : 0;
-  if (ui.message) return paragraph(ui.message, columns, 'alert').slice(0, 2);
+  if (ui.message) return paragraph(ui.message, columns, 'alert').slice(0, 3);
   if (offer) return paragraph(`${offer.words} o takes it.`, columns).slice(0, 2);
   if (set === 0) return [];
   const way = set > 0 ? 'forward' : 'back';
