@@ -162,4 +162,3 @@ export const headSchema = programOf(z.unknown(), z.unknown());
 
 export type WrittenExercise = z.output<typeof exerciseSchema>;
 export type WrittenLift = z.output<typeof liftSchema>;
-export type WrittenHead = z.output<typeof headSchema>;

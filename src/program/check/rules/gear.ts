@@ -116,7 +116,8 @@ const unsafe = (exercise: Exercise) =>
     'Set safeties and say so in your gear, or choose a lift with dumbbells; until then no set goes to failure.',
   );
 
-function missingFor({ lift, step }: Exercise, gear: Gear): string | null {
+/** What the gear lacks to load an exercise, in words; null where it has all. */
+export function missingFor({ lift, step }: Exercise, gear: Gear): string | null {
   if (step !== null) return null;
   switch (lift.loading) {
     case 'barbell':
