@@ -3,6 +3,7 @@ import type { Range } from '../program/program.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SetNumbers, SetPlace } from '../session/events.ts';
 import type { DoneSet } from '../session/state.ts';
+import { clockText as clockOfSeconds } from '../text/durations.ts';
 import { BASIS } from '../training/lift.ts';
 import { type Mass, massNumber, massText, type Unit } from '../training/mass.ts';
 
@@ -10,11 +11,8 @@ import { type Mass, massNumber, massText, type Unit } from '../training/mass.ts'
 export const rangeText = ([low, high]: Range): string =>
   low === high ? `${low}` : `${low}–${high}`;
 
-/** Milliseconds as `m:ss`, rounded up to the second, as a clock that runs down shows them. */
-export function clockText(ms: number): string {
-  const seconds = Math.max(0, Math.ceil(ms / 1000));
-  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
-}
+/** Milliseconds as a clock that runs down shows them, rounded up to the second: `m:ss`, `h:mm:ss`. */
+export const clockText = (ms: number): string => clockOfSeconds(ms / 1000);
 
 /** Seconds as the lifter says them: `12 s`, `3 min`, `2 min 30 s`. */
 export function secondsText(seconds: number): string {
