@@ -15,19 +15,13 @@ export interface AppProps {
 }
 
 /** The whole screen: a view of the store and nothing else. */
-export function App({ store, bench }: AppProps) {
+export function App(props: AppProps) {
+  return useIsScreenReaderEnabled() ? <Spoken {...props} /> : <Drawn {...props} />;
+}
+
+function Drawn({ store, bench }: AppProps) {
   const model = useSyncExternalStore(store.subscribe, store.model);
-  const speaks = useIsScreenReaderEnabled();
   const { theme } = model.choices;
-  if (speaks) {
-    const noting = model.ui.screen.kind === 'note';
-    return (
-      <Box flexDirection='column'>
-        <Lines lines={spokenLines(model, bench).map((text) => line(text))} theme='plain' />
-        {noting ? <NoteField onSubmit={store.note} /> : null}
-      </Box>
-    );
-  }
   const { lines, field } = frameOf(model, bench);
   if (field === null) return <Lines lines={lines} theme={theme} />;
   const margin = marginOf(model.size.columns);
@@ -38,6 +32,23 @@ export function App({ store, bench }: AppProps) {
         <NoteField onSubmit={store.note} />
       </Box>
       <Lines lines={lines.slice(field + 1)} theme={theme} />
+    </Box>
+  );
+}
+
+/** Sentences in place of a picture; drawn anew only when one of them changes. */
+function Spoken({ store, bench }: AppProps) {
+  const text = useSyncExternalStore(store.subscribe, () =>
+    spokenLines(store.model(), bench).join('\n'),
+  );
+  const noting = useSyncExternalStore(
+    store.subscribe,
+    () => store.model().ui.screen.kind === 'note',
+  );
+  return (
+    <Box flexDirection='column'>
+      <Lines lines={text.split('\n').map((sentence) => line(sentence))} theme='plain' />
+      {noting ? <NoteField onSubmit={store.note} /> : null}
     </Box>
   );
 }

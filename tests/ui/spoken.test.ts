@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { Glass } from './glass.ts';
 import { Player } from './player.ts';
 
 describe('for a screen reader', () => {
@@ -52,3 +53,26 @@ describe('for a screen reader', () => {
     expect(text).toMatch(/Keys\. /);
   });
 });
+
+describe('drawn by Ink in its screen-reader mode', () => {
+  it('stays on the normal screen and writes only when something happens', async () => {
+    const glass = new Glass({ screenReader: true, choices: { bell: false, flash: false } });
+    await glass.until('Chosen: Back squat');
+    expect(glass.modes()).toMatchObject({ buffer: 'normal', mouse: 'none' });
+    glass.type(' s ');
+    await glass.until('LIFT. Back squat, set 1 of 3.');
+    glass.type(' ');
+    await glass.until('Rest for 3 min');
+    const before = frames(glass.raw);
+    for (let second = 0; second < 80; second++) glass.scene.clock.pass(1_000);
+    await glass.screen();
+    expect(frames(glass.raw)).toBe(before);
+    glass.scene.clock.pass(15_000);
+    await glass.until('Half of the rest is over.');
+    glass.type('q');
+    expect(await glass.end).toBe(0);
+  });
+});
+
+/** What was written but for titles. */
+const frames = (raw: string) => raw.replace(/\u001b\]2;[^\u0007]*\u0007/g, '');
