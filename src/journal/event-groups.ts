@@ -59,10 +59,14 @@ export function eventGroups(files: readonly JournalFile[]): {
   };
 }
 
+/** Of copies, the one in a file of this device counts: that is where it goes on. */
 function put(found: Map<string, Found>, id: string, line: JournalLine, file: JournalFile): void {
   const group = found.get(fileOf(id)) ?? { bySequence: new Map(), isDamaged: false };
   found.set(fileOf(id), group);
-  if (!group.bySequence.has(sequenceOf(id))) group.bySequence.set(sequenceOf(id), { line, file });
+  const before = group.bySequence.get(sequenceOf(id));
+  if (!before || (file.own && !before.file.own)) {
+    group.bySequence.set(sequenceOf(id), { line, file });
+  }
 }
 
 function groupOf(id: string, { bySequence, isDamaged }: Found): EventGroup | null {

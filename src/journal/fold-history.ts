@@ -9,7 +9,7 @@ import type { History, OpenSession } from './history.ts';
 import type { JournalFile } from './journal-file.ts';
 import type { Ranked } from './latest.ts';
 import { fileOf } from './line-codec.ts';
-import { looseFacts } from './loose-facts.ts';
+import { deletedIds, looseFacts } from './loose-facts.ts';
 import { type CorrectionEvent, sessionEvents } from './session-events.ts';
 import { type SessionGroups, splitGroups } from './split-groups.ts';
 
@@ -29,17 +29,18 @@ export function foldHistory(files: readonly JournalFile[]): History {
   const { groups, namedByNewer, damages } = eventGroups(files);
   const { sessions, loose, damages: lost } = splitGroups(groups);
   const facts = looseFacts(loose);
+  const deleted = deletedIds(facts.deletions);
   const corrections = correctionsBySession(sessions, facts.corrections);
   const folded = sessions
-    .filter(({ session }) => !facts.deleted.has(session))
+    .filter(({ session }) => !deleted.has(session))
     .map((each) => {
       const found = corrections.get(each.session) ?? [];
-      return foldSession(each, found, facts.deleted, namedByNewer);
+      return foldSession(each, found, deleted, namedByNewer);
     })
     .filter((each) => each !== null)
     .sort(compareSessions);
   const closed = folded.filter(({ state }) => isClosed(state));
-  const { weighIns, decisions, gear } = facts;
+  const { weighIns, decisions, gear, deletions } = facts;
   return {
     results: closed.flatMap(({ state }): Result[] => resultsOf(state)),
     sessions: closed.map(
@@ -51,6 +52,7 @@ export function foldHistory(files: readonly JournalFile[]): History {
     weighIns,
     gear,
     bodyMassOn: bodyMassOn(weighIns),
+    deletions,
     unreadable: [...damages, ...lost],
     events: groups.flatMap(({ events }) => events),
   };

@@ -13,6 +13,14 @@ export interface WeighIn {
   readonly mass: Mass;
 }
 
+/** Something was deleted, and its deletion not undone. */
+export interface Deletion {
+  /** Id of its event: what an undo names. */
+  readonly id: string;
+  /** Id of the event, set or session that is gone. */
+  readonly of: string;
+}
+
 /** A session that was opened and neither closed nor discarded. */
 export interface OpenSession {
   readonly session: string;
@@ -34,6 +42,7 @@ export interface History extends Past {
   readonly open: readonly OpenSession[];
   /** The sessions that were closed, with their sets and the ids of these, in the order of `sessions`. */
   readonly closed: readonly SessionState[];
+  readonly deletions: readonly Deletion[];
   readonly unreadable: readonly Damage[];
   /** Every event as it stands in the files, each once. */
   readonly events: readonly JournalEvent[];

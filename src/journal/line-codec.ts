@@ -20,6 +20,7 @@ const SPACE = 0x20;
 const CARRIAGE_RETURN = 0x0d;
 
 const encoder = new TextEncoder();
+const HEX_DIGITS = encoder.encode('0123456789abcdef');
 const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 
 /**
@@ -65,9 +66,15 @@ function readLine(value: unknown): JournalLine {
   return known ? { kind: 'event', event: known } : { kind: 'newer', id, names: namesIn(event) };
 }
 
+/** The check value at the start of a line; null where there are no lower-case hex digits. */
 function readCheck(line: Uint8Array): number | null {
-  const digits = String.fromCharCode(...line.subarray(0, CHECK_DIGITS));
-  return /^[0-9a-f]{8}$/.test(digits) ? Number.parseInt(digits, 16) : null;
+  let check = 0;
+  for (let at = 0; at < CHECK_DIGITS; at += 1) {
+    const digit = HEX_DIGITS.indexOf(line[at] ?? 0);
+    if (digit < 0) return null;
+    check = check * HEX_DIGITS.length + digit;
+  }
+  return check;
 }
 
 function namesIn({ of, session }: Record<string, unknown>): string[] {
@@ -79,4 +86,4 @@ export const fileOf = (id: string): string => id.slice(0, id.lastIndexOf(':'));
 
 /** Place of an event in its file, from 0; NaN where the id carries none. */
 export const sequenceOf = (id: string): number =>
-  /:\d+$/.test(id) ? Number(id.slice(id.lastIndexOf(':') + 1)) : Number.NaN;
+  id.includes(':') ? Number(id.slice(id.lastIndexOf(':') + 1)) : Number.NaN;

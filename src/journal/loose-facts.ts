@@ -1,7 +1,8 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Decision } from '../progression/past.ts';
+import { localDate } from '../session/local-date.ts';
 import type { Gear } from '../training/gear.ts';
-import type { WeighIn } from './history.ts';
+import type { Deletion, WeighIn } from './history.ts';
 import type { Loose } from './split-groups.ts';
 
 /** What the events outside sessions come to. */
@@ -9,8 +10,8 @@ export interface LooseFacts {
   readonly weighIns: readonly WeighIn[];
   readonly decisions: readonly Decision[];
   readonly gear: Gear | null;
-  /** Ids of events and sessions that were deleted. */
-  readonly deleted: ReadonlySet<string>;
+  /** Deletions in force: the id of each, and what it takes away. */
+  readonly deletions: readonly Deletion[];
   /** Corrections of sets, oldest first. */
   readonly corrections: readonly Loose[];
 }
@@ -19,9 +20,10 @@ export interface LooseFacts {
 export function looseFacts(loose: readonly Loose[]): LooseFacts {
   const gone = takenBack(loose);
   const standing = loose.filter(({ event }) => !gone.has(event.id));
-  const deleted = new Set(
-    standing.flatMap(({ event }) => (event.type === 'deleted' ? [event.of] : [])),
+  const deletions = standing.flatMap(({ event }) =>
+    event.type === 'deleted' ? [{ id: event.id, of: event.of }] : [],
   );
+  const deleted = deletedIds(deletions);
   const weighIns: WeighIn[] = [];
   const decisions: Decision[] = [];
   const corrections: Loose[] = [];
@@ -36,8 +38,11 @@ export function looseFacts(loose: readonly Loose[]): LooseFacts {
   }
   // A stable sort: of one day, in order of being written.
   weighIns.sort((a, b) => Temporal.PlainDate.compare(a.date, b.date));
-  return { weighIns, decisions, gear, deleted, corrections };
+  return { weighIns, decisions, gear, deletions, corrections };
 }
+
+export const deletedIds = (deletions: readonly Deletion[]): ReadonlySet<string> =>
+  new Set(deletions.map(({ of }) => of));
 
 /** Ids that an undo in force names. The latest decides first. */
 function takenBack(loose: readonly Loose[]): ReadonlySet<string> {
@@ -61,7 +66,5 @@ const decision = ({ rule, answer, subject, at, zone }: Event<'decided'>): Decisi
   answer,
   subject,
   at: at.wall,
-  date: Temporal.Instant.fromEpochMilliseconds(at.wall + zone * 60_000)
-    .toZonedDateTimeISO('UTC')
-    .toPlainDate(),
+  date: localDate(at.wall, zone),
 });

@@ -1,6 +1,6 @@
-import { Temporal } from 'temporal-polyfill';
 import type { Result } from '../progression/past.ts';
 import { worksOf } from './done-sets.ts';
+import { localDate } from './local-date.ts';
 import { isCluster, setsCounted } from './next-set.ts';
 import { hasResult } from './replace-lift.ts';
 import type { LiftWork, SessionState } from './state.ts';
@@ -19,13 +19,8 @@ export function resultsOf(state: SessionState): Result[] {
 }
 
 /** The local day on which the session was opened. */
-export const dateOf = ({
-  openedAt,
-  zone,
-}: Pick<SessionState, 'openedAt' | 'zone'>): Temporal.PlainDate =>
-  Temporal.Instant.fromEpochMilliseconds(openedAt.wall + zone * 60_000)
-    .toZonedDateTimeISO('UTC')
-    .toPlainDate();
+export const dateOf = ({ openedAt, zone }: Pick<SessionState, 'openedAt' | 'zone'>) =>
+  localDate(openedAt.wall, zone);
 
 function resultOf(work: LiftWork, state: SessionState): Result {
   const { session, prescription, openedAt } = state;

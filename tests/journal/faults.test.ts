@@ -7,7 +7,7 @@ import { Refusal } from '../../src/text/problem.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { aDay, aJournal, DATA, handClock, lift, send, sendIfOpen } from './a-journal.ts';
 import { type Fault, failingFiles, shortWriting } from './failing-files.ts';
-import { type MemoryDisk, memoryDisk } from './memory-files.ts';
+import { type MemoryDisk, memoryDisk, systemError } from './memory-files.ts';
 
 /** Ids of the events that were said to be on disk. */
 type Acknowledged = Set<string>;
@@ -168,13 +168,61 @@ describe('a session whose write failed', () => {
   });
 
   test('does not say saved after a sync that failed, and cuts off what may stand there', () => {
+    // The sync fails, and then the cutting back of a line that is longer than the next one.
     const { clock, disk, writer } = begun({ at: 2, times: 2, code: 'EIO', halfWritten: false });
-    expect(() => send(writer, 'start', clock)).toThrow('the disk reports an error of its own');
+    const note = { do: 'note', exercise: null, text: 'long '.repeat(200) } as const;
+    expect(() => send(writer, note, clock)).toThrow('the disk reports an error of its own');
     send(writer, 'start', clock);
     send(writer, 'put-down', clock);
     const { unreadable, open } = aJournal(disk.files).history();
     expect(unreadable).toEqual([]);
     expect(open[0]?.state).toEqual(writer.state());
+  });
+});
+
+describe('a file that could not be made', () => {
+  /** Calls fail where the journal is; locks and settings are on a disk that is well. */
+  const failing = (
+    disk: MemoryDisk,
+    ...names: readonly ('write' | 'sync' | 'syncFolder' | 'remove')[]
+  ) => {
+    const ofJournal = new Set<number>();
+    const isJournal = (place: string | number) =>
+      typeof place === 'string' ? place.includes('/journal') : ofJournal.has(place);
+    const guarded = names.map((name) => {
+      const act = disk.files[name] as (place: string | number, ...rest: unknown[]) => unknown;
+      return [
+        name,
+        (place: string | number, ...rest: unknown[]) => {
+          if (isJournal(place)) throw systemError('EIO');
+          return act(place, ...rest);
+        },
+      ];
+    });
+    const create = (path: string) => {
+      const file = disk.files.create(path);
+      if (isJournal(path)) ofJournal.add(file);
+      return file;
+    };
+    return { ...disk.files, create, ...Object.fromEntries(guarded) } as Files;
+  };
+
+  test('leaves no session behind that the lifter never saw begin', () => {
+    const disk = memoryDisk();
+    for (const name of ['sync', 'syncFolder', 'write'] as const) {
+      expect(() => aJournal(failing(disk, name)).beginSession(aDay())).toThrow('Nothing was saved');
+    }
+    expect(disk.paths().filter((path) => path.includes('/journal/'))).toEqual([]);
+  });
+
+  test('nor removed, is on disk with its name before anything behind it counts', () => {
+    const [clock, disk] = [handClock(), memoryDisk()];
+    const weighed = { type: 'weighed', mass: kilograms(80), on: '2026-11-25' } as const;
+    const broken = aJournal(failing(disk, 'syncFolder', 'remove'), { clock });
+    expect(() => broken.record(weighed)).toThrow('Nothing was saved');
+    const { id } = aJournal(disk.files, { clock }).record(weighed);
+    const kept = aJournal(disk.afterPowerCut().files, { clock }).history();
+    expect(kept.events.map((event) => event.id)).toContain(id);
   });
 });
 

@@ -79,6 +79,18 @@ describe('a session goes on', () => {
     expect(journal.history().open[0]?.state).toEqual(again.state());
   });
 
+  test('also where a syncer left a copy of the file beside it', () => {
+    const [clock, disk] = [handClock(), memoryDisk()];
+    const first = aJournal(disk.files, { clock }).beginSession(aDay());
+    lift(first, clock);
+    const path = disk.paths().find((each) => each.endsWith('.jsonl')) ?? '';
+    disk.put(path.replace(/-[0-9a-z]+-[0-9a-z]+\.jsonl$/, '-00-copy.jsonl'), disk.bytes(path));
+    const again = aJournal(disk.files, { clock }).resumeSession(first.session);
+    lift(again, clock);
+    expect(disk.paths().filter((each) => each.endsWith('.jsonl'))).toHaveLength(2);
+    expect(aJournal(disk.files, { clock }).history().open[0]?.state).toEqual(again.state());
+  });
+
   test('on another device, in a file of its own, and back again', () => {
     const { clock, laptop, other, sync, one } = twoDevices();
     const begun = laptop().beginSession(prescription(straight()));

@@ -67,7 +67,8 @@ export function memoryDisk(): MemoryDisk {
   const disk: MemoryDisk = {
     now: 0,
     files: {
-      list: (folder) => (folders.has(folder) ? children(folder) : []),
+      list: (folder) =>
+        folders.has(folder) ? children(folder).sort((a, b) => (a.name < b.name ? -1 : 1)) : [],
       read: (path) => nodes.get(path)?.bytes.slice() ?? null,
       modified: (path) => nodes.get(path)?.modified ?? null,
       makeFolder: addFolder,

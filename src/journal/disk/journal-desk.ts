@@ -1,4 +1,5 @@
 import type { Stamp } from '../../session/events.ts';
+import { localDate } from '../../session/local-date.ts';
 import type { Reading } from '../../training/reading.ts';
 import type { JournalEvent } from '../records.ts';
 import { deviceId } from './device-id.ts';
@@ -6,7 +7,6 @@ import { onDisk } from './disk-trouble.ts';
 import { type EventFile, newEventFile, oldEventFile } from './event-file.ts';
 import type { JournalSetting } from './journal.ts';
 import { type LoadedJournal, loadedJournal } from './loaded-journal.ts';
-import { localDay } from './local-day.ts';
 import { type Lock, lockFor } from './lock.ts';
 import { type FileOnDisk, type JournalPlace, readJournal } from './read-journal.ts';
 
@@ -45,7 +45,7 @@ export function journalDesk(setting: JournalSetting): JournalDesk {
   const stamp = (at = clock.read()) => ({ at, zone: clock.zone(at.wall) });
   const today = () => {
     const { at, zone } = stamp();
-    return localDay(at.wall, zone);
+    return localDate(at.wall, zone).toString();
   };
   return {
     setting,
