@@ -18,8 +18,9 @@ export async function main(ports: Ports, argv: readonly string[]): Promise<ExitS
   let status: ExitStatus = 0;
   const root = rootCommand(print, tell);
   const runRow = async (row: CommandRow, command: Command) => {
-    const options = command.opts();
-    const global = globalOptions(command.optsWithGlobals());
+    // The root knows --day too and reads it wherever it stands.
+    const options = command.optsWithGlobals();
+    const global = globalOptions(options);
     const call: Call = { args: command.args, argv, options, global, ports, print, tell };
     const { run } = await row.load();
     status = await run(call);
