@@ -9,13 +9,16 @@ interface Waiting {
 /** A clock that stands still until it is told to move; what waits on it is called in order of its time. */
 export class DrivenClock implements Clock {
   #wall: number;
-  #up = 1_000_000;
-  #boot = 'boot-1';
+  #up: number;
+  readonly #boot: string;
   #zone: number;
   #waiting: Waiting[] = [];
 
-  constructor(wall: number, zone: number) {
+  /** Two programs started on one `boot` read the same machine's time. */
+  constructor(wall: number, zone: number, boot: string) {
     this.#wall = wall;
+    this.#up = wall;
+    this.#boot = boot;
     this.#zone = zone;
   }
 

@@ -15,11 +15,12 @@ import type { Order } from './order.ts';
 const {
   HOLDFAST_DRIVEN: socketPath,
   HOLDFAST_DRIVEN_WALL: wall,
-  HOLDFAST_DRIVEN_ZONE: zone,
+  HOLDFAST_DRIVEN_ZONE: zone = '0',
+  HOLDFAST_DRIVEN_BOOT: boot = 'boot-1',
 } = process.env;
 if (!socketPath) throw new Error('HOLDFAST_DRIVEN names the socket that orders come from.');
 
-const clock = new DrivenClock(Number(wall), Number(zone ?? 0));
+const clock = new DrivenClock(Number(wall), Number(zone), boot);
 const shippedPrograms = fileURLToPath(new URL('../../programs/', import.meta.url));
 const real = systemPorts(shippedPrograms);
 const disk = drivenFiles(real.files);

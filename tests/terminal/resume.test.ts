@@ -1,0 +1,165 @@
+import { expect, test } from 'vitest';
+import { aHome, type DrivenSession, drivenSession, WALL } from './a-session.ts';
+import { shows } from './shows.ts';
+import { USUAL_PROGRAM } from './usual-program.ts';
+
+const SECOND = 1000;
+const HOUR = 3_600_000;
+const DOWN = '\u001b[B';
+
+/** Two sets of three were done; the rest after the second has run for half a minute when `q` leaves. */
+async function leftInARest(): Promise<DrivenSession> {
+  const session = await drivenSession({ program: USUAL_PROGRAM });
+  const { terminal, pass } = session;
+  await terminal.press(' ', 'set 1 of 3');
+  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', 'set 1 of 3 · saved');
+  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', 'set 2 of 3 · saved');
+  await pass(30);
+  await terminal.until(shows('2:30'));
+  terminal.send('q');
+  expect(await terminal.end()).toMatchObject({ exitCode: 0 });
+  return session;
+}
+
+test('q leaves the session open, and it goes on just there', async () => {
+  const { home } = await leftInARest();
+  const saved = home.events();
+  const { terminal } = await drivenSession({ home, program: USUAL_PROGRAM, wall: WALL + 30_000 });
+  await terminal.until(shows('2:30'));
+  expect(terminal.screen()).toContain('set 3 of 3');
+  expect(terminal.screen()).toContain('set 2 of 3 · saved as planned: 6 reps');
+  expect(home.events()).toEqual(saved);
+  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', 'lead set');
+  expect(home.of('session-opened')).toHaveLength(1);
+});
+
+test('the rest went on while the program was closed', async () => {
+  const { home } = await leftInARest();
+  const { terminal } = await drivenSession({
+    home,
+    program: USUAL_PROGRAM,
+    wall: WALL + 90 * SECOND,
+  });
+  await terminal.until(shows('1:30'));
+});
+
+test('the rest went on while the machine was started anew', async () => {
+  const { home } = await leftInARest();
+  const { terminal } = await drivenSession({
+    home,
+    program: USUAL_PROGRAM,
+    wall: WALL + 100 * SECOND,
+    env: { HOLDFAST_DRIVEN_BOOT: 'boot-2' },
+  });
+  await terminal.until(shows('1:20'));
+});
+
+test('a set under way is still under way', async () => {
+  const session = await drivenSession({ program: USUAL_PROGRAM });
+  await session.terminal.press(' ', 'set 1 of 3');
+  await session.terminal.press(' ', 'space put down');
+  session.terminal.send('q');
+  await session.terminal.end();
+  const { terminal } = await drivenSession({ ...session, program: USUAL_PROGRAM });
+  await terminal.until('space put down');
+  expect(terminal.screen()).toContain('set 1 of 3');
+});
+
+test('undo reaches back over the leaving', async () => {
+  const { home } = await leftInARest();
+  const { terminal } = await drivenSession({ home, program: USUAL_PROGRAM, wall: WALL + 60_000 });
+  await terminal.until('set 3 of 3');
+  await terminal.press('u', 'space put down');
+  expect(terminal.screen()).toContain('set 2 of 3');
+});
+
+test('after twelve hours it asks first, and going on goes on', async () => {
+  const { home } = await leftInARest();
+  const { terminal } = await drivenSession({
+    home,
+    program: USUAL_PROGRAM,
+    wall: WALL + 13 * HOUR,
+  });
+  await terminal.until('Nothing was done in it for over twelve hours.');
+  await terminal.press(' ', 'set 3 of 3');
+});
+
+test('after twelve hours it can be closed as it is', async () => {
+  const { home } = await leftInARest();
+  const { terminal } = await drivenSession({
+    home,
+    program: USUAL_PROGRAM,
+    wall: WALL + 13 * HOUR,
+  });
+  await terminal.until('A session is still open');
+  await terminal.press(DOWN, '▸ Close it as it is');
+  await terminal.press(' ', 'Next time');
+  expect(home.of('session-closed')).toMatchObject([{ how: 'as-it-is' }]);
+  expect(home.of('set-done')).toHaveLength(2);
+});
+
+test('after twelve hours it can be discarded, and then it does not count', async () => {
+  const { home } = await leftInARest();
+  const asked = await drivenSession({ home, program: USUAL_PROGRAM, wall: WALL + 13 * HOUR });
+  await asked.terminal.until('A session is still open');
+  await asked.terminal.press(DOWN, '▸ Close it as it is');
+  await asked.terminal.press(DOWN, '▸ Discard the session');
+  asked.terminal.send(' ');
+  expect(await asked.terminal.end()).toMatchObject({ exitCode: 0 });
+  expect(home.of('session-discarded')).toHaveLength(1);
+  const { terminal } = await drivenSession({
+    home,
+    program: USUAL_PROGRAM,
+    wall: WALL + 14 * HOUR,
+  });
+  expect(await terminal.until('space begin')).toContain('first time');
+});
+
+test('just under twelve hours it does not ask', async () => {
+  const { home } = await leftInARest();
+  const { terminal } = await drivenSession({
+    home,
+    program: USUAL_PROGRAM,
+    wall: WALL + 11.9 * HOUR,
+  });
+  await terminal.until('the rest ended');
+  expect(terminal.screen()).toContain('set 3 of 3');
+});
+
+test('it goes on and closes from its own copy when the program file is broken or gone', async () => {
+  const { home } = await leftInARest();
+  const { terminal } = await drivenSession({
+    home,
+    program: 'name: [\n',
+    wall: WALL + 60 * SECOND,
+  });
+  await terminal.until('set 3 of 3');
+  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', 'lead set');
+  await terminal.press('x', '▸ Dumbbell side raise');
+  await terminal.press('d', 'left out');
+  await terminal.press('q', '▐ REST ▌');
+  await terminal.press('f', 'Finish early?');
+  await terminal.press(DOWN, '▸ Close it');
+  await terminal.press(' ', 'Next time');
+  expect(home.of('session-closed')).toHaveLength(1);
+});
+
+test('--day opens the day that was named', async () => {
+  const home = aHome();
+  const { terminal } = await drivenSession({ home, program: USUAL_PROGRAM, args: ['--day', 'b'] });
+  await terminal.until('Usual · B');
+  await terminal.press(' ', 'set 1 of 2');
+  expect(home.of('session-opened')).toMatchObject([{ prescription: { day: 'B' } }]);
+});
+
+test('train --day does the same', async () => {
+  const { terminal } = await drivenSession({
+    program: USUAL_PROGRAM,
+    args: ['train', '--day', 'B'],
+  });
+  await terminal.until('Usual · B');
+});
