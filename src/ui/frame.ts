@@ -2,13 +2,13 @@ import type { Bench } from '../workbench/bench.ts';
 import { choicesOf } from './choices-of.ts';
 import { footerLines } from './footer.ts';
 import { indented, type Line, line, paragraph } from './line.ts';
+import { footRows, longPage } from './long-page.ts';
 import { type Phase, phaseOf } from './phase.ts';
 import { helpLines, listLines } from './screens/lists.ts';
 import { loadLines } from './screens/load.ts';
-import { cautionLines, titled, whyLines } from './screens/pages.ts';
+import { titled } from './screens/pages.ts';
 import { previewLines } from './screens/preview.ts';
 import { runnerLines } from './screens/runner.ts';
-import { summaryLines } from './screens/summary.ts';
 import { marginOf, targetLines, targetsOf } from './taps.ts';
 import { isTooSmall, tooSmallLines } from './too-small.ts';
 import type { Model } from './ui-state.ts';
@@ -41,7 +41,7 @@ function footLines(model: Model, phase: Phase | null, columns: number): readonly
   if (model.ui.help) return [line('any key goes back')];
   return model.choices.taps
     ? targetLines(targetsOf(model, phase), columns)
-    : footerLines(model, phase, columns, model.size.rows >= 24 ? 2 : 1);
+    : footerLines(model, phase, columns, footRows(model));
 }
 
 const NOTE_ROW = 2;
@@ -61,18 +61,11 @@ function bodyLines(
 
 function pageLines(model: Model, bench: Bench, columns: number, rows: number): readonly Line[] {
   const { screen } = model.ui;
-  const unit = model.session?.prescription.unit;
+  const long = longPage(model, bench, columns);
+  if (long && 'scroll' in screen) return windowOf(long, rows, screen.scroll);
   switch (screen.kind) {
     case 'preview':
       return previewLines(model, screen, bench, columns, rows);
-    case 'cautions':
-      return windowOf(cautionLines(columns), rows, screen.scroll);
-    case 'why': {
-      const lines = whyLines(screen.exercises, unit ?? 'kg', bench, columns);
-      return windowOf(lines, rows, screen.scroll);
-    }
-    case 'summary':
-      return windowOf(summaryLines(model, bench, columns), rows, screen.scroll);
     case 'load':
       return windowOf(loadLines(model, screen, bench, columns), rows, 0);
     case 'note':

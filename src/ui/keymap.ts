@@ -328,7 +328,7 @@ export const KEYMAP: readonly Binding[] = [
   {
     act: 'yes',
     keys: ['y'],
-    label: 'yes to any',
+    label: 'some yes',
     screens: ['cautions'],
     when: can.always,
     footer: 0,
@@ -336,7 +336,7 @@ export const KEYMAP: readonly Binding[] = [
   {
     act: 'no',
     keys: ['n'],
-    label: 'no to all',
+    label: 'all no',
     screens: ['cautions'],
     when: can.always,
     footer: 0,

@@ -1,5 +1,6 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SessionState } from '../session/state.ts';
+import type { Unit } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
 import type { Choices, Offer, Today } from '../workbench/bench.ts';
 
@@ -56,6 +57,7 @@ export type Screen =
   | { readonly kind: 'note'; readonly exercise: number | null }
   | {
       readonly kind: 'why';
+      readonly unit: Unit;
       readonly exercises: readonly PrescribedExercise[];
       readonly back: Screen;
       readonly scroll: number;

@@ -129,7 +129,9 @@ describe('before and after', () => {
       start: { kind: 'cautions', scroll: 0 },
       choices: { cautions: 'unread' },
     });
-    player.keys('y');
+    expect(player.keys('n').screen()).toContain('Read to the end of the questions first');
+    expect(player.scene.bench.choices().cautions).toBe('unread');
+    player.keys('<down>'.repeat(30)).keys('y');
     expect(player.scene.bench.choices().cautions).toBe('doctor-first');
     expect(player.screen()).toContain('see a doctor first');
   });

@@ -1,6 +1,7 @@
 import { massNumber, massOf, readQuantity, type Unit } from '../../training/mass.ts';
 import { choicesOf } from '../choices-of.ts';
 import type { ActId } from '../keymap.ts';
+import { mostScroll } from '../long-page.ts';
 import { type Act, type Acting, ask, RUNNER, send, show, tell } from '../outcome.ts';
 import { placeOf } from '../phase.ts';
 import type { Screen } from '../ui-state.ts';
@@ -39,13 +40,17 @@ const why: Act = (acting) => {
   if (screen.kind === 'preview') {
     const { exercises } = screen.today.prescription;
     const chosen = exercises[screen.chosen];
-    return show(acting, { kind: 'why', exercises: chosen ? [chosen] : exercises, back, scroll: 0 });
+    const { unit } = screen.today.prescription;
+    const shown = chosen ? [chosen] : exercises;
+    return show(acting, { kind: 'why', exercises: shown, unit, back, scroll: 0 });
   }
   const here = hereOf(acting);
-  const state = here === null ? undefined : acting.model.session?.exercises[here];
-  return state
-    ? show(acting, { kind: 'why', exercises: [state.prescribed], back: RUNNER, scroll: 0 })
-    : tell(acting, NO_EXERCISE);
+  const { session } = acting.model;
+  const state = here === null ? undefined : session?.exercises[here];
+  if (!session || !state) return tell(acting, NO_EXERCISE);
+  const exercises = [state.prescribed];
+  const { unit } = session.prescription;
+  return show(acting, { kind: 'why', exercises, unit, back: RUNNER, scroll: 0 });
 };
 
 /** Moves the choice of a list or of the preview, around the ends. */
@@ -68,7 +73,9 @@ const page =
     const { screen } = acting.model.ui;
     if (!('scroll' in screen)) return ask(acting);
     const step = acting.name.startsWith('page') ? Math.max(1, acting.model.size.rows - 6) : 1;
-    return show(acting, { ...screen, scroll: Math.max(0, screen.scroll + by * step) });
+    const most = mostScroll(acting.model, acting.bench);
+    const scroll = Math.min(most, Math.max(0, screen.scroll + by * step));
+    return show(acting, { ...screen, scroll });
   };
 
 const choose: Act = (acting) => {

@@ -1,5 +1,6 @@
 import type { ActId } from '../keymap.ts';
-import { type Act, ask, draftOf, RUNNER, show, withDraft } from '../outcome.ts';
+import { mostScroll } from '../long-page.ts';
+import { type Act, ask, draftOf, RUNNER, show, tell, withDraft } from '../outcome.ts';
 
 const INTERRUPTED = 130;
 
@@ -21,7 +22,13 @@ const otherDay: Act = (acting) => {
 const answer =
   (cautions: 'read' | 'doctor-first'): Act =>
   (acting) => {
-    const { choices } = acting.model;
+    const { choices, ui } = acting.model;
+    if (
+      ui.screen.kind === 'cautions' &&
+      ui.screen.scroll < mostScroll(acting.model, acting.bench)
+    ) {
+      return tell(acting, 'Read to the end of the questions first: ↓ goes on.');
+    }
     const to = { kind: 'preview', today: acting.bench.today(), chosen: 0 } as const;
     return ask(acting, { do: 'keep', choices: { ...choices, cautions }, to });
   };

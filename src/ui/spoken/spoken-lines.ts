@@ -4,6 +4,7 @@ import { choicesOf } from '../choices-of.ts';
 import { entryTarget, fieldText } from '../entry.ts';
 import { footerHints } from '../footer.ts';
 import { textOf } from '../line.ts';
+import { longPage } from '../long-page.ts';
 import { draftOf } from '../outcome.ts';
 import { type Phase, phaseOf } from '../phase.ts';
 import { headline } from '../runner/headline.ts';
@@ -11,9 +12,7 @@ import { implementLines } from '../runner/implement.ts';
 import { nextLines } from '../runner/next-lines.ts';
 import { helpLines } from '../screens/lists.ts';
 import { loadLines } from '../screens/load.ts';
-import { cautionLines, whyLines } from '../screens/pages.ts';
 import { previewLines } from '../screens/preview.ts';
-import { summaryLines } from '../screens/summary.ts';
 import type { Model } from '../ui-state.ts';
 import { savedText, secondsText } from '../words.ts';
 
@@ -35,18 +34,13 @@ export function spokenLines(model: Model, bench: Bench): readonly string[] {
 
 function bodyTexts(model: Model, phase: Phase | null, bench: Bench): readonly string[] {
   const { screen } = model.ui;
-  const unit = model.session?.prescription.unit ?? 'kg';
+  const long = longPage(model, bench, WIDE);
+  if (long) return long.map(textOf);
   switch (screen.kind) {
     case 'runner':
       return phase ? runnerTexts(model, phase, bench) : [];
     case 'preview':
       return previewLines(model, screen, bench, WIDE, WIDE).map(spokenText);
-    case 'cautions':
-      return cautionLines(WIDE).map(textOf);
-    case 'why':
-      return whyLines(screen.exercises, unit, bench, WIDE).map(textOf);
-    case 'summary':
-      return summaryLines(model, bench, WIDE).map(textOf);
     case 'load':
       return [
         ...loadLines(model, screen, bench, WIDE)

@@ -1,0 +1,34 @@
+import type { Bench } from '../workbench/bench.ts';
+import type { Line } from './line.ts';
+import { cautionLines, whyLines } from './screens/pages.ts';
+import { summaryLines } from './screens/summary.ts';
+import { marginOf, TARGET_ROWS } from './taps.ts';
+import type { Model } from './ui-state.ts';
+
+/** All lines of a screen that is read by scrolling; null for the other screens. */
+export function longPage(model: Model, bench: Bench, columns: number): readonly Line[] | null {
+  const { screen } = model.ui;
+  switch (screen.kind) {
+    case 'cautions':
+      return cautionLines(columns);
+    case 'why':
+      return whyLines(screen.exercises, screen.unit, bench, columns);
+    case 'summary':
+      return summaryLines(model, bench, columns);
+    default:
+      return null;
+  }
+}
+
+/** How far the present page can be scrolled before its last line is in sight. */
+export function mostScroll(model: Model, bench: Bench): number {
+  const { columns, rows } = model.size;
+  const lines = longPage(model, bench, columns - 2 * marginOf(columns));
+  return Math.max(0, (lines?.length ?? 0) - (rows - footRows(model)));
+}
+
+/** Rows at the foot of the screen: targets for taps, or keys. */
+export function footRows({ choices, size }: Model): number {
+  if (choices.taps) return TARGET_ROWS;
+  return size.rows >= 24 ? 2 : 1;
+}
