@@ -172,4 +172,18 @@ export const COMMANDS: readonly CommandRow[] = [
     examples: ['holdfast settings', 'holdfast settings bell no'],
     load: () => import('./settings.ts'),
   },
+  {
+    name: 'amend',
+    operands: '<id>',
+    does: 'corrects a set; deletes or brings back a set, session or weigh-in',
+    options: [
+      { flags: '--load <mass>', does: 'the load that was lifted' },
+      { flags: '--reps <count>', does: 'the reps that were done, or the seconds of a hold' },
+      { flags: '--reserve <count>', does: 'reps left in reserve; none where it is not known' },
+      { flags: '--delete', does: 'it never happened' },
+      { flags: '--restore', does: 'brings back what was deleted' },
+    ],
+    examples: ['holdfast history --ids', 'holdfast amend k3x9:12 --reps 7'],
+    load: () => import('./amend.ts'),
+  },
 ];

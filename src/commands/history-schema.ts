@@ -33,6 +33,13 @@ export const historySchema = z.object({
       ),
     }),
   ),
+  weigh_ins: z.array(
+    z.object({
+      id: z.string().meta({ description: 'what amend takes' }),
+      date: z.iso.date(),
+      mass: z.number(),
+    }),
+  ),
 });
 
 export type HistoryJson = z.infer<typeof historySchema>;

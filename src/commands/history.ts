@@ -5,7 +5,7 @@ import { searchHistory } from '../report/search-history.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
-import { inUnit, type Mass, type Unit } from '../training/mass.ts';
+import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { setIds } from '../workbench/set-ids.ts';
 import type { Call, Run } from './call.ts';
@@ -28,7 +28,11 @@ export const run: Run = (call) => {
     call.tell('No results yet: they come with the first session that is closed.');
   } else {
     call.print(historyText(rows, unit, textSize(call.ports)).join('\n'));
-    if (call.options.ids === true) call.print(idsText(rows, history));
+  }
+  if (call.options.ids === true && !call.global.json) {
+    const all = lift === null && searchAsked(call) === '';
+    const lines = [...setIdLines(rows, history), ...(all ? weighInIdLines(history, unit) : [])];
+    if (lines.length > 0) call.print(['', ...lines].join('\n'));
   }
   return 0;
 };
@@ -68,17 +72,19 @@ function notesOf({ closed }: History): (session: string) => readonly string[] {
   return (session) => notes.get(session) ?? [];
 }
 
-/** Ids under the table, for `amend`. */
-function idsText(rows: readonly LiftRow[], history: History): string {
+/** Ids under the table, for `amend`; the latest first. */
+function setIdLines(rows: readonly LiftRow[], history: History): string[] {
   const idsOf = setIds(history);
-  const lines = [...rows].reverse().map(({ result }) => {
-    const sets = idsOf(result).map((id, at) => `  set ${at + 1}  ${id}`);
-    return [`${result.date} ${result.exercise.name}  session ${result.session}`, ...sets].join(
-      '\n',
-    );
-  });
-  return `\n${lines.join('\n')}`;
+  return [...rows]
+    .reverse()
+    .flatMap(({ result }) => [
+      `${result.date} ${result.exercise.name}  session ${result.session}`,
+      ...idsOf(result).map((id, at) => `  set ${at + 1}  ${id}`),
+    ]);
 }
+
+const weighInIdLines = ({ weighIns }: History, unit: Unit): string[] =>
+  weighIns.toReversed().map(({ id, date, mass }) => `${date} ${massText(mass, unit)}  ${id}`);
 
 function historyJson(rows: readonly LiftRow[], history: History, unit: Unit): HistoryJson {
   const idsOf = setIds(history);
@@ -111,5 +117,10 @@ function historyJson(rows: readonly LiftRow[], history: History, unit: Unit): Hi
         })),
       };
     }),
+    weigh_ins: history.weighIns.map(({ id, date, mass }) => ({
+      id,
+      date: date.toString(),
+      mass: inUnit(mass, unit),
+    })),
   };
 }

@@ -1,0 +1,134 @@
+import { amend } from '../session/decisions/lifting.ts';
+import type { SetNumbers } from '../session/events.ts';
+import { type Problem, Refusal } from '../text/problem.ts';
+import { massOf } from '../training/mass.ts';
+import { findRecord, type Recorded } from '../workbench/find-record.ts';
+import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
+import { recordWords } from '../workbench/record-words.ts';
+import type { Call, Run } from './call.ts';
+import { massOperand } from './mass-operand.ts';
+import { wholeNumber } from './whole-number.ts';
+
+/** Corrects a set, or deletes or brings back a set, a session or a weigh-in, by new events. */
+export const run: Run = (call) => {
+  const workbench = openWorkbench(call.ports, call.global);
+  const [id = ''] = call.args;
+  if (call.options.restore === true) restore(call, workbench, id);
+  else if (call.options.delete === true) remove(call, workbench, id);
+  else correct(call, workbench, id);
+  return 0;
+};
+
+function correct(call: Call, workbench: Workbench, id: string): void {
+  const record = standing(workbench, id);
+  if (record.kind !== 'set') throw new Refusal(NO_NUMBERS[record.kind]);
+  const numbers = numbersAsked(call, record);
+  const decided = amend(record.session, { do: 'amend', of: id, numbers });
+  if (!decided.ok) throw new Refusal(decided.problem);
+  const before = words(workbench, record);
+  workbench.journal().record({ type: 'set-amended', of: id, ...numbers });
+  const after = words(workbench, standing(workbench, id));
+  call.print([before.what, `before  ${before.says}`, `after   ${after.says}`].join('\n'));
+}
+
+function remove(call: Call, workbench: Workbench, id: string): void {
+  if (Object.keys(call.options).some((name) => NUMBERS.has(name))) {
+    throw new Refusal({
+      what: '--delete was given with new numbers.',
+      fix: 'Correct it or delete it: give one of the two.',
+    });
+  }
+  const { what, says } = words(workbench, standing(workbench, id));
+  workbench.journal().record({ type: 'deleted', of: id });
+  call.print(`Deleted: ${what}: ${says}. "holdfast amend ${id} --restore" brings it back.`);
+}
+
+function restore(call: Call, workbench: Workbench, id: string): void {
+  const deletions = deletionsOf(workbench, id);
+  if (deletions.length === 0) {
+    throw new Refusal({
+      what: `Nothing of the id "${id}" is deleted.`,
+      fix: 'Write the id that "holdfast amend ID --delete" was given.',
+    });
+  }
+  // Two devices may have deleted the same thing.
+  for (const { id: of } of deletions) workbench.journal().record({ type: 'undone', of });
+  const record = findRecord(workbench.journal().history(), id);
+  const told = record && words(workbench, record);
+  call.print(
+    told
+      ? `Brought back: ${told.what}: ${told.says}.`
+      : 'Brought back. It stays out of sight while the session that holds it is deleted.',
+  );
+}
+
+const NUMBERS: ReadonlySet<string> = new Set(['load', 'reps', 'reserve']);
+
+const deletionsOf = (workbench: Workbench, id: string) =>
+  workbench
+    .journal()
+    .history()
+    .deletions.filter(({ of }) => of === id);
+
+const words = (workbench: Workbench, record: Recorded) =>
+  recordWords(record, workbench.gear().unit);
+
+function standing(workbench: Workbench, id: string): Recorded {
+  const record = findRecord(workbench.journal().history(), id);
+  if (record) return record;
+  throw new Refusal(missing(workbench, id));
+}
+
+function missing(workbench: Workbench, id: string): Problem {
+  if (deletionsOf(workbench, id).length > 0) {
+    return {
+      what: `"${id}" was deleted.`,
+      fix: `"holdfast amend ${id} --restore" brings it back.`,
+    };
+  }
+  const { open } = workbench.journal().history();
+  const isOpen = open.some(
+    ({ session, state }) => session === id || state.events.some((event) => event.id === id),
+  );
+  return isOpen
+    ? {
+        what: `"${id}" belongs to a session that is still open.`,
+        fix: 'Correct it in "holdfast train", or close the session first.',
+      }
+    : {
+        what: `Nothing recorded has the id "${id}".`,
+        fix: '"holdfast history --ids" shows the ids of sessions, sets and weigh-ins.',
+      };
+}
+
+const NO_NUMBERS: Readonly<Record<'session' | 'weigh-in', Problem>> = {
+  session: {
+    what: 'A session has no numbers of its own to correct.',
+    fix: 'Name one of its sets, or delete the session with --delete.',
+  },
+  'weigh-in': {
+    what: 'A weigh-in is not corrected.',
+    fix: 'Delete it with --delete, then record it anew with "holdfast weigh MASS --date DAY".',
+  },
+};
+
+function numbersAsked(
+  { options }: Call,
+  { session, exercise }: Extract<Recorded, { kind: 'set' }>,
+): Partial<SetNumbers> {
+  const { load, reps, reserve } = options;
+  const numbers: Partial<SetNumbers> = {
+    ...(typeof load === 'string' && {
+      load: massOf(massOperand(load, session.prescription.unit)),
+    }),
+    ...(typeof reps === 'string' && { count: wholeNumber(reps, '--reps', 0, 900) }),
+    ...(typeof reserve === 'string' && {
+      reserve: reserve === 'none' ? null : wholeNumber(reserve, '--reserve', 0, 10),
+    }),
+  };
+  if (Object.keys(numbers).length > 0) return numbers;
+  throw new Refusal({
+    what: `Nothing was said about what to correct in this set of ${exercise.name}.`,
+    fix: 'Give --load, --reps or --reserve, or --delete.',
+  });
+}
