@@ -1,4 +1,4 @@
-import stringWidth from 'string-width';
+import { columnsOf } from './columns-of.ts';
 import type { Role } from './theme.ts';
 
 /** A piece of text and what it is for. */
@@ -14,8 +14,7 @@ export const span = (text: string, role: Role = 'plain'): Span => ({ text, role 
 export const line = (text: string, role: Role = 'plain'): Line => [span(text, role)];
 export const BLANK: Line = [];
 
-export const widthOf = (of: Line): number =>
-  of.reduce((sum, { text }) => sum + stringWidth(text), 0);
+export const widthOf = (of: Line): number => of.reduce((sum, { text }) => sum + columnsOf(text), 0);
 
 export const textOf = (of: Line): string => of.map(({ text }) => text).join('');
 
@@ -35,13 +34,13 @@ export function wrapped(text: string, columns: number): readonly string[] {
   let current = '';
   for (const word of text.split(/\s+/).filter(Boolean)) {
     const longer = current === '' ? word : `${current} ${word}`;
-    if (stringWidth(longer) <= columns) {
+    if (columnsOf(longer) <= columns) {
       current = longer;
       continue;
     }
     if (current !== '') lines.push(current);
     current = word;
-    while (stringWidth(current) > columns) {
+    while (columnsOf(current) > columns) {
       lines.push(current.slice(0, columns));
       current = current.slice(columns);
     }

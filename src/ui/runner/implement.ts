@@ -1,8 +1,8 @@
-import stringWidth from 'string-width';
 import type { PrescribedExercise } from '../../progression/prescription.ts';
 import type { SessionState } from '../../session/state.ts';
 import type { Mass } from '../../training/mass.ts';
 import type { Bench } from '../../workbench/bench.ts';
+import { columnsOf } from '../columns-of.ts';
 import { putDown } from '../entry.ts';
 import { type Line, line, paragraph } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
@@ -38,7 +38,7 @@ export function pictureLines(
   if (!next) return [];
   const picture = bench.madeUp(next.exercise, next.load)?.picture(Math.min(columns, 72)) ?? [];
   // A picture that does not fit would be a wrong one.
-  const fits = picture.every((row) => stringWidth(row) <= columns);
+  const fits = picture.every((row) => columnsOf(row) <= columns);
   return fits ? picture.map((row) => line(row, 'drawn')) : [];
 }
 

@@ -1,5 +1,5 @@
-import stringWidth from 'string-width';
 import type { ChoiceList } from '../choices-of.ts';
+import { columnsOf } from '../columns-of.ts';
 import { bindingsOf, labelOf, shownKey } from '../keymap.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
 import type { Phase } from '../phase.ts';
@@ -18,7 +18,7 @@ export function listLines(
   const blocks = choices.map(({ label, detail = '' }, index) => {
     const mark = index === chosen ? '▸ ' : '  ';
     const role = index === chosen ? 'chosen' : 'plain';
-    const oneLine = stringWidth(label) + stringWidth(detail) + 5 <= columns;
+    const oneLine = columnsOf(label) + columnsOf(detail) + 5 <= columns;
     const [first = BLANK, ...more] = paragraph(label, columns - 2, role);
     const name = [[span(mark, 'drawn'), ...first], ...more.map((one) => indented(one, 2))];
     if (detail === '') return name;

@@ -1,9 +1,9 @@
-import stringWidth from 'string-width';
 import { isOver } from '../../session/next-set.ts';
 import { stageNow } from '../../session/stage-now.ts';
 import type { SessionState } from '../../session/state.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import type { Bench } from '../../workbench/bench.ts';
+import { columnsOf } from '../columns-of.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
@@ -35,6 +35,8 @@ export function runnerLines(
   const digits = blockDigits(head.digits, columns, digitRows(size.rows)) ?? [head.digits];
   const resting = phase.kind === 'resting' ? [line(restLine(phase, columns), 'drawn')] : [];
   const caption = head.caption.flatMap((text) => paragraph(text, columns, 'strong'));
+  // Every second of a rest counts; there is no room for it then but on tall screens.
+  const isTight = phase.kind === 'resting' && size.rows < 30;
   const top: Block[] = [
     block([topLine(model, phase, columns)], 6),
     block(stateLines(head, phase.kind === 'lifting', columns), 0, 1),
@@ -50,7 +52,7 @@ export function runnerLines(
     block(implementLines(session, phase, bench, columns), 3),
     block(pictureLines(session, phase, bench, columns), 6, 1),
     block(noteLines(model, phase, columns), 7, 1),
-    block(laterLines(session, phase, columns), 8, 1),
+    block(isTight ? [] : laterLines(session, phase, columns), 8, 1),
   ];
   return stacked(top, [block(messageLines(model, columns), 0)], rows);
 }
@@ -75,10 +77,10 @@ function topLine({ session, now }: Model, phase: Phase, columns: number): Line {
  * wide. While lifting the whole line is reversed: the change is seen from the corner of an eye.
  */
 function stateLines({ word, title, place }: Headline, lifting: boolean, columns: number): Line[] {
-  const besideWidth = stringWidth(` ${word}  ${title}   ${place}`) + 3;
+  const besideWidth = columnsOf(` ${word}  ${title}   ${place}`) + 3;
   const beside = besideWidth <= columns ? title : '';
   const left = beside ? ` ${word}   ${beside}` : ` ${word} `;
-  const gap = ' '.repeat(Math.max(1, columns - 3 - stringWidth(left + place)));
+  const gap = ' '.repeat(Math.max(1, columns - 3 - columnsOf(left + place)));
   const pill: Line = [span('▐'), span(` ${word} `, 'state'), span('▌')];
   const named: Line = beside ? [...pill, span(`  ${beside}`, 'strong')] : pill;
   const band: Line = lifting
