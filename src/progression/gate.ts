@@ -4,6 +4,7 @@ import { kilograms, type Mass } from '../training/mass.ts';
 import { type Evidence, middle, repsAt } from './estimate.ts';
 import { LIMITS } from './limits.ts';
 import { type Rack, stepAbove } from './rack.ts';
+import { spareAfter } from './story.ts';
 
 /** What the gate is asked about: one track at its present load. */
 export interface GateQuestion {
@@ -14,7 +15,7 @@ export interface GateQuestion {
   readonly isolation: boolean;
   /** The first set at the present load. */
   readonly first: Evidence;
-  /** How often the next load was tried and given up: each asks for one rep more first. */
+  /** How often the next load was tried and given up: each asks for more reps first. */
   readonly failedTries: number;
 }
 
@@ -47,7 +48,7 @@ export function gateOf(question: GateQuestion): Gate {
   const most = mostOf(question);
   const step = stepAbove(rack, first.load);
   if (step === null) return { kind: 'top', target: most };
-  const spare = failedTries * (timed ? LIMITS.secondsPerRep : 1);
+  const spare = Math.min(most - range[1], spareAfter(failedTries, timed));
   const opens = (reps: number, inReserve: number): boolean =>
     reps - spare >= range[1] &&
     opensAt(question, step, { ...first, reps: reps - spare, reserve: inReserve });
@@ -56,10 +57,16 @@ export function gateOf(question: GateQuestion): Gate {
   while (target < most && !opens(target, reserve[0])) target += 1;
 
   if (opens(first.reps, first.reserve)) {
-    return { kind: 'open', step, to: furthest(question, step), far: false, target };
+    return {
+      kind: 'open',
+      step,
+      to: failedTries > 0 ? step : furthest(question, step),
+      far: false,
+      target,
+    };
   }
   const lands = (set: Evidence): boolean =>
-    (repsAt(rack, step, middle(reserve), set) ?? 0) >= range[0] * LIMITS.landingShare;
+    (repsAt(rack, step, middle(reserve), set) ?? 0) >= range[0] * LIMITS.landingShare + spare;
   if (first.reps < most) {
     const atTarget = { ...first, reps: target, reserve: reserve[0] };
     const inReach = opens(target, reserve[0]) || lands(atTarget);

@@ -2,9 +2,9 @@ import type { Reason } from '../training/rule.ts';
 import { type Aims, buildingAims, matchAims } from './aims.ts';
 import { aimQuestion, type Case, firstCount, told, type Verdict } from './case.ts';
 import { everyHigh, minisWanted } from './judge-up.ts';
-import { LIMITS } from './limits.ts';
 import { stepShare } from './rack.ts';
 import { because, type ProgressionRule } from './rules/progression-rules.ts';
+import { spareAfter } from './story.ts';
 
 /** Same load, same reps, for a reason of its own. */
 export function match(each: Case, rule: ProgressionRule): Verdict {
@@ -82,7 +82,7 @@ function towardsNext(each: Case): readonly Reason[] {
       : [];
   }
   if (gate.kind !== 'closed' || target <= range[1]) return [];
-  const tries = story.failedTries * (timed ? LIMITS.secondsPerRep : 1);
+  const tries = spareAfter(story.failedTries, timed);
   if (tries > 0 && firstCount(last) < range[1] + tries && story.failedLoad !== null) {
     return [
       because('hold-after-try', told(each.exercise, { load, next: story.failedLoad, target })),

@@ -1,3 +1,4 @@
+import { EFFORT } from '../training/effort.ts';
 import { nextBelow } from '../training/loads.ts';
 import type { Mass } from '../training/mass.ts';
 import { kilograms } from '../training/mass.ts';
@@ -79,6 +80,7 @@ export function wayBack(each: Case): Mass | null {
   const opens = (wish: Mass): boolean =>
     timed ||
     reachedUnrated(last) ||
+    isTooLightToTell(each) ||
     (repsAt(rack, wish, middle(reserve), evidence) ?? 0) >= range[0];
   if (most === null || most < step) to = step;
   while (to !== null && to > step && !opens(to)) to = nextBelow(rack.loads, to);
@@ -94,6 +96,16 @@ function reachedUnrated({ sets, result: { exercise } }: Bout): boolean {
     const isPlanned = reserve === null || reserve === exercise.reserve[0] || entered !== 'typed';
     return isPlanned && count >= (exercise.sets[at]?.aim ?? 0);
   });
+}
+
+/**
+ * Every set reached the high end with more in reserve than can be told: the estimate says too
+ * little, and the old load is known to be possible.
+ */
+function isTooLightToTell({ last, range }: Case): boolean {
+  return last.sets.every(
+    ({ count, reserve }) => count >= range[1] && (reserve ?? 0) >= EFFORT.trustedReserve,
+  );
 }
 
 export function upAfterReturn(each: Case, to: Mass): Verdict {

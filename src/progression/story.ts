@@ -71,24 +71,38 @@ function landed(run: readonly Bout[]): boolean {
 /** The low end of the range for a while after a step that was too large for it. */
 export const landingLow = (low: number): number => Math.ceil(low * LIMITS.landingShare);
 
-/** L, heavier, L, heavier, L … with the heavier load given up each time. */
+/**
+ * L, heavier, L, heavier, L … with the heavier load given up each time, the first load of all
+ * included. A load that was kept for long and eased once is bad luck, and no try.
+ */
 function failedTries(runs: readonly Run[], low: number): number {
   const load = runs.at(-1)?.load;
-  let tries = 0;
-  for (let at = runs.length - 1; at >= 2; at -= 2) {
-    const heavier = runs[at - 1];
-    const same = runs[at - 2];
-    if (load === undefined || !heavier || same?.load !== load || heavier.load <= load) break;
-    if (!isGivenUp(heavier, runs[at], low)) break;
-    tries += 1;
+  const givenUp: Run[] = [];
+  for (let at = runs.length - 1; at >= 1; at -= 2) {
+    const [heavier, next] = [runs[at - 1], runs[at]];
+    if (load === undefined || !heavier || next?.load !== load || heavier.load <= load) break;
+    if (!isGivenUp(heavier, next, low)) break;
+    givenUp.push(heavier);
   }
-  return tries;
+  const [only] = givenUp;
+  const badLuck =
+    givenUp.length === 1 &&
+    only !== undefined &&
+    reached(only.bouts, low) &&
+    only.bouts.length > LIMITS.shortTry;
+  return badLuck ? 0 : givenUp.length;
 }
 
-/** The low end was never reached at a load, or it was eased again within four sessions. */
-function isGivenUp(run: Run, next: Run | undefined, low: number): boolean {
-  const eased = next?.bouts[0]?.result.exercise.move === 'ease';
-  return !reached(run.bouts, low) || (eased && run.bouts.length <= LIMITS.shortTry);
+/**
+ * How many more reps (seconds) than the high end set 1 is to reach before the next load is tried
+ * again after so many tries: 1, 3, 6 … for reps. Ours.
+ */
+export const spareAfter = (tries: number, timed: boolean): number =>
+  ((tries * (tries + 1)) / 2) * (timed ? LIMITS.secondsPerRep : 1);
+
+/** The low end was never reached at a load, or it was eased again. */
+function isGivenUp(run: Run, next: Run, low: number): boolean {
+  return !reached(run.bouts, low) || next.bouts[0]?.result.exercise.move === 'ease';
 }
 
 /** Follows returns: each sets the load before it as the goal; reaching it, or easing after misses, ends it. */

@@ -5,6 +5,7 @@ import type { LifterModel } from '../../src/rehearsal/lifter-model.ts';
 import { reallyLifted } from '../../src/rehearsal/play-session.ts';
 import type { Rehearsal } from '../../src/rehearsal/rehearse.ts';
 import type { Gear } from '../../src/training/gear.ts';
+import { nextBelow } from '../../src/training/loads.ts';
 import type { Mass } from '../../src/training/mass.ts';
 
 /** One session of a track: what was prescribed, and what the lifter could truly do. */
@@ -19,6 +20,8 @@ export interface Prescribed {
   readonly strength: number;
   /** Really lifted with the next load up, ÷ with this; null at the end of the rack. */
   readonly step: number | null;
+  /** Really lifted with this, ÷ with the next load down; null at the end of the rack. */
+  readonly stepDown: number | null;
   /** True loads for the most reps with the most in reserve, and for the fewest with the fewest. */
   readonly able: readonly [lightest: number, heaviest: number];
   readonly lighter: boolean;
@@ -38,7 +41,8 @@ export function tracksOf(
       if (exercise.counts !== 'reps' || load === undefined) continue;
       const strength = able.get(exercise.lift) ?? 0;
       const lifted = reallyLifted(exercise, load, bodyMass);
-      const next = stepAbove(rackFor(exercise, gear, bodyMass), load);
+      const rack = rackFor(exercise, gear, bodyMass);
+      const [above, below] = [stepAbove(rack, load), nextBelow(rack.loads, load)];
       const [low, high] = exercise.range;
       const [hard, easy] = exercise.reserve;
       const each: Prescribed = {
@@ -48,7 +52,8 @@ export function tracksOf(
         load,
         lifted,
         strength,
-        step: next === null ? null : reallyLifted(exercise, next, bodyMass) / lifted,
+        step: above === null ? null : reallyLifted(exercise, above, bodyMass) / lifted,
+        stepDown: below === null ? null : lifted / reallyLifted(exercise, below, bodyMass),
         able: [ableLoad(strength, high, easy, model), ableLoad(strength, low, hard, model)],
         lighter: state.prescription.lighter,
       };
@@ -59,11 +64,16 @@ export function tracksOf(
 }
 
 /** Is the load within 10 % of what the lifter can do for the range, or less than a step away from it? */
-export function isWithin({ lifted, able, step }: Prescribed): boolean {
+export function isWithin({ lifted, able, step, stepDown }: Prescribed): boolean {
   const [lightest, heaviest] = able;
-  const wide = Math.max(1.1, step ?? Number.POSITIVE_INFINITY);
-  return lifted * wide >= lightest && lifted <= heaviest * 1.1;
+  const end = Number.POSITIVE_INFINITY;
+  return (
+    lifted * Math.max(WITHIN, step ?? end) >= lightest &&
+    lifted <= heaviest * Math.max(WITHIN, stepDown ?? end)
+  );
 }
+
+const WITHIN = 1.1;
 
 /** A lifter's first sessions of a track, and the first after a layoff, look for the load. */
 export const isSettled = (sessions: readonly Prescribed[], at: number): boolean =>
@@ -74,13 +84,15 @@ export const isSettled = (sessions: readonly Prescribed[], at: number): boolean 
 const SETTLING_SESSIONS = 4;
 
 /**
- * The longest A, B, A, B … of a track, as the number of times it came back to A. A return from a
+ * The longest A, B, A, B … of a track, as the number of times it came back to A. The first session
+ * of all looks for the load and does not count; a return from a
  * layoff is a way back, so the count begins anew there.
  */
 export function longestOscillation(sessions: readonly Prescribed[]): number {
   let [longest, same] = [0, 0];
   let runs: Mass[] = [];
   for (const { load, exercise } of sessions) {
+    if (exercise.move === 'start') continue;
     if (exercise.move === 'return') [runs, same] = [[], 0];
     if (load === runs.at(-1)) continue;
     same = load === runs.at(-2) ? same + 1 : 0;

@@ -97,7 +97,7 @@ describe('straight sets of 5–8', () => {
     );
   });
 
-  it('tries the next load again only after that rep more, and after a second failure two more', () => {
+  it('tries the next load again only after that rep more, and after a second failure three more', () => {
     const reps = [
       [8, 8, 8],
       [4, 4, 4],
@@ -126,7 +126,7 @@ describe('straight sets of 5–8', () => {
       'hold 100',
     ]);
     expect(told.at(-1)?.words).toContain(
-      '102.5 kg was too heavy last time: first reach 10 reps in set 1 at 100 kg.',
+      '102.5 kg was too heavy last time: first reach 11 reps in set 1 at 100 kg.',
     );
   });
 
