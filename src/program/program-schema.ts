@@ -56,9 +56,13 @@ export const exerciseSchema = z
     ).optional(),
     start: massOfLoad(
       'Load of the first session: total on the bar, one dumbbell, the stack, or what is added to the body (below 0 for assistance).',
+      [80, '45 lb'],
     ).optional(),
     bar: text('Name of the bar in your gear; the first one when left out.', 40).optional(),
-    step: massOfLoad('Loads go by this step in place of the gear you own.').optional(),
+    step: massOfLoad('Loads go by this step in place of the gear you own.', [
+      2.5,
+      '5 lb',
+    ]).optional(),
     sides: oneOf('each: one side at a time, reps are for one side. both: both at once.', [
       'each',
       'both',

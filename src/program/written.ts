@@ -135,7 +135,7 @@ export interface WrittenMass {
 
 const MOST_MASS = 1000;
 
-export function massOfLoad(description: string) {
+export function massOfLoad(description: string, examples: readonly (number | string)[]) {
   const fix = 'Write a number in the unit of the program, or one with kg or lb behind it.';
   const forEditors = {
     description,
@@ -143,7 +143,7 @@ export function massOfLoad(description: string) {
       { type: 'number', minimum: -MOST_MASS, maximum: MOST_MASS },
       { type: 'string', pattern: '^[+-]?\\d+([.,]\\d+)? *(kg|lb)$' },
     ],
-    examples: [80, '45 lb'],
+    examples,
   };
   return written<WrittenMass>(forEditors, (found) => {
     const read =

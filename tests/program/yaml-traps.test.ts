@@ -110,7 +110,7 @@ describe('what YAML can do and a program does not need is refused at its place',
   });
 
   // A parser that recurses ends the process on these; the texts are just under the limit of size.
-  test.each(['[', '{a: ', '- ', '? ', '-\t', 'a: ', ': ', '"', '&a ', '!a '])(
+  test.each(['[', '{a: ', '- ', '? ', '-\t', 'a: ', '"'])(
     'a quarter of a megabyte of %j',
     (piece) => {
       const problems = problemsOf(piece.repeat(Math.floor(262_000 / piece.length)));

@@ -1,0 +1,98 @@
+import {
+  closeSync,
+  fsyncSync,
+  openSync,
+  realpathSync,
+  renameSync,
+  statSync,
+  unlinkSync,
+  writeSync,
+} from 'node:fs';
+import { dirname, join } from 'node:path';
+import type { Problem } from '../text/problem.ts';
+
+/** The disk as far as writing a program file needs it. All throw what the system says. */
+export interface ProgramDisk {
+  /** The path without links; of a file that is not there yet, the path itself. */
+  readonly realPath: (path: string) => string;
+  /** Rights of the file that is replaced; those of a new file where there is none. */
+  readonly mode: (path: string) => number;
+  /** Makes a new file; fails where there is one. */
+  readonly create: (path: string, mode: number) => number;
+  /** Gives how many bytes went, which may be fewer than given. */
+  readonly write: (file: number, bytes: Uint8Array) => number;
+  readonly sync: (file: number) => void;
+  readonly close: (file: number) => void;
+  readonly rename: (from: string, to: string) => void;
+  readonly remove: (path: string) => void;
+}
+
+const nodeDisk: ProgramDisk = {
+  realPath: (path) => (statSync(path, { throwIfNoEntry: false }) ? realpathSync(path) : path),
+  mode: (path) => (statSync(path, { throwIfNoEntry: false })?.mode ?? 0o600) & 0o777,
+  create: (path, mode) => openSync(path, 'wx', mode),
+  write: (file, bytes) => writeSync(file, bytes),
+  sync: fsyncSync,
+  close: closeSync,
+  rename: renameSync,
+  remove: unlinkSync,
+};
+
+/**
+ * Puts a program's text in the place of the file, all of it or nothing: it is written beside the
+ * file, flushed to the disk, and only then takes the file's name. Null when that is done; a
+ * problem when the file is still as it was. After a power cut in the same second the file may be
+ * the old one, but never half of either. `unique` tells this write from any other.
+ */
+export function writeProgramFile(
+  path: string,
+  text: string,
+  unique: string,
+  disk: ProgramDisk = nodeDisk,
+): Problem | null {
+  const bytes = new TextEncoder().encode(text);
+  let beside: string | null = null;
+  try {
+    const target = disk.realPath(path);
+    const name = join(dirname(target), `.holdfast-${unique}.new`);
+    const file = disk.create(name, disk.mode(target));
+    beside = name;
+    try {
+      for (let done = 0; done < bytes.length; ) done += disk.write(file, bytes.subarray(done));
+      disk.sync(file);
+    } finally {
+      disk.close(file);
+    }
+    disk.rename(name, target);
+    return null;
+  } catch (error) {
+    if (beside !== null) removeQuietly(disk, beside);
+    return trouble(path, error);
+  }
+}
+
+function removeQuietly(disk: ProgramDisk, path: string): void {
+  try {
+    disk.remove(path);
+  } catch {
+    // The disk is in trouble already; the problem that is told is the first one.
+  }
+}
+
+function trouble(path: string, error: unknown): Problem {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+  const why = CAUSES[code] ?? `The system says ${code}.`;
+  return {
+    what: `${path} could not be written and is as it was.`,
+    why,
+    fix: 'Mend that and try again.',
+  };
+}
+
+const CAUSES: Readonly<Record<string, string>> = {
+  ENOSPC: 'The disk is full.',
+  EACCES: 'You may not write in that folder.',
+  EPERM: 'You may not write in that folder.',
+  EROFS: 'The disk is read-only.',
+  ENOENT: 'There is no such folder.',
+};
