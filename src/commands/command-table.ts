@@ -186,4 +186,20 @@ export const COMMANDS: readonly CommandRow[] = [
     examples: ['holdfast history --ids', 'holdfast amend k3x9:12 --reps 7'],
     load: () => import('./amend.ts'),
   },
+  {
+    name: 'doctor',
+    operands: '',
+    does: 'checks every data file, repairs what can be, and says what it did',
+    options: [],
+    examples: ['holdfast doctor'],
+    load: () => import('./doctor.ts'),
+  },
+  {
+    name: 'schema',
+    operands: '<document>',
+    does: 'prints the JSON Schema of a program file, or of what a command prints',
+    options: [],
+    examples: ['holdfast schema program', 'holdfast schema today'],
+    load: () => import('./schema.ts'),
+  },
 ];

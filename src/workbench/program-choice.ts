@@ -48,7 +48,8 @@ function named(name: string, { dataFolder, shippedPrograms }: ProgramSources): s
   );
 }
 
-const programsFolder = (dataFolder: string): string => join(dataFolder, 'programs');
+/** Folder of the lifter's own programs. */
+export const programsFolder = (dataFolder: string): string => join(dataFolder, 'programs');
 
 const shippedNames = (folder: string): string[] =>
   readdirSync(folder)

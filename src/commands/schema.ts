@@ -1,0 +1,34 @@
+import * as z from 'zod';
+import { programJsonSchema } from '../program/json-schema.ts';
+import { jsonText } from '../text/json-text.ts';
+import { nearestKey } from '../text/nearest.ts';
+import { Refusal } from '../text/problem.ts';
+import type { Run } from './call.ts';
+import { SCHEMAS } from './schemas.ts';
+
+/** A program file is written by people, and has a schema for editors. */
+const PROGRAM = 'program';
+
+/** Prints the JSON Schema (draft-7) of a document that other programs may read or write. */
+export const run: Run = async ({ args: [name = ''], print }) => {
+  const found = Object.hasOwn(SCHEMAS, name) ? SCHEMAS[name] : undefined;
+  if (name === PROGRAM) print(jsonText(programJsonSchema()));
+  // Of what is read by others only what they may rely on: keys may be added one day.
+  else if (found) print(jsonText(asJsonSchema(await found.load(), found.title)));
+  else throw new Refusal(unknown(name));
+  return 0;
+};
+
+const asJsonSchema = (schema: z.ZodType, title: string) => ({
+  title,
+  ...z.toJSONSchema(schema, { target: 'draft-7', io: 'input' }),
+});
+
+function unknown(name: string) {
+  const names = [PROGRAM, ...Object.keys(SCHEMAS)];
+  const near = nearestKey(name, names);
+  return {
+    what: `There is no schema of "${name}".`,
+    fix: near ? `Did you mean "${near}"?` : `Write one of: ${names.join(', ')}.`,
+  };
+}

@@ -1,0 +1,53 @@
+import type * as z from 'zod';
+
+type Schema = z.ZodType;
+
+/** Documents that other programs may read or write, by the name that `schema` takes. */
+export const SCHEMAS: Readonly<
+  Record<string, { readonly title: string; readonly load: () => Promise<Schema> }>
+> = {
+  today: {
+    title: 'What "holdfast today --json" prints',
+    load: async () => (await import('./today-schema.ts')).todaySchema,
+  },
+  load: {
+    title: 'What "holdfast load --json" prints',
+    load: async () => (await import('./load-schema.ts')).loadSchema,
+  },
+  estimate: {
+    title: 'What "holdfast estimate --json" prints',
+    load: async () => (await import('./estimate-schema.ts')).estimateSchema,
+  },
+  weigh: {
+    title: 'What "holdfast weigh --json" prints',
+    load: async () => (await import('./weigh-schema.ts')).weighSchema,
+  },
+  review: {
+    title: 'What "holdfast review --json" prints',
+    load: async () => (await import('./review-schema.ts')).reviewSchema,
+  },
+  history: {
+    title: 'What "holdfast history --json" prints',
+    load: async () => (await import('./history-schema.ts')).historySchema,
+  },
+  export: {
+    title: 'What "holdfast export --as json" writes',
+    load: async () => (await import('../report/history-schema.ts')).historySchema,
+  },
+  gear: {
+    title: 'What "holdfast gear --json" prints',
+    load: async () => (await import('./gear-json-schema.ts')).gearJsonSchema,
+  },
+  settings: {
+    title: 'What "holdfast settings --json" prints',
+    load: async () => (await import('./settings-schema.ts')).settingsJsonSchema,
+  },
+  rehearse: {
+    title: 'What "holdfast rehearse --json" prints',
+    load: async () => (await import('./rehearse-schema.ts')).rehearseSchema,
+  },
+  doctor: {
+    title: 'What "holdfast doctor --json" prints',
+    load: async () => (await import('./doctor-schema.ts')).doctorSchema,
+  },
+};

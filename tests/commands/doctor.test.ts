@@ -1,0 +1,98 @@
+import {
+  appendFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { AHome } from './a-home.ts';
+import { doSession, withTinyProgram } from './a-session.ts';
+
+let home: AHome;
+beforeEach(() => {
+  home = new AHome();
+  withTinyProgram(home);
+});
+afterEach(() => home.throwAway());
+
+interface Checked {
+  readonly what: string;
+  readonly state: string;
+  readonly words: readonly string[];
+}
+
+async function stateOf(what: string): Promise<Checked | undefined> {
+  const { checked } = (await home.json('doctor')) as unknown as { checked: readonly Checked[] };
+  return checked.find((each) => each.what === what);
+}
+
+const journalFiles = (): string[] => {
+  const folder = join(home.data, 'journal');
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.jsonl'))
+    .map((name) => join(folder, name));
+};
+
+test('a home in order is fine, and so is one that was never used', async () => {
+  expect((await home.run('doctor')).status).toBe(0);
+  expect(existsSync(home.data)).toBe(false);
+  doSession(home);
+  const { status, out } = await home.run('doctor');
+  expect(status).toBe(0);
+  expect(
+    out
+      .trim()
+      .split('\n')
+      .every((line) => line.endsWith(': fine')),
+  ).toBe(true);
+});
+
+test('a half-written end is cut off and kept, and the next visit finds nothing', async () => {
+  doSession(home);
+  const [file = ''] = journalFiles();
+  const whole = readFileSync(file, 'utf8');
+  appendFileSync(file, '0123abcd {"v":1,"seq":99');
+  const { status, out } = await home.run('doctor');
+  expect([status, out]).toEqual([0, expect.stringMatching(/journal.*: repaired\n.*cut off/)]);
+  expect(readFileSync(file, 'utf8')).toBe(whole);
+  expect((await stateOf('journal'))?.state).toBe('fine');
+});
+
+test('damage in the middle is told, left as it is, and ends in 1', async () => {
+  doSession(home);
+  const [file = ''] = journalFiles();
+  const damaged = readFileSync(file, 'utf8').replace('"set-started"', '"set-startef"');
+  writeFileSync(file, damaged);
+  const { status, out } = await home.run('doctor');
+  expect([status, out]).toEqual([
+    1,
+    expect.stringMatching(/journal.*: not repaired\n.*damaged line/),
+  ]);
+  expect(readFileSync(file, 'utf8')).toBe(damaged);
+});
+
+test('damaged settings give way to the last good ones, and are kept', async () => {
+  await home.run('settings', 'bell', 'no');
+  writeFileSync(join(home.config, 'settings.json'), '{"bell":');
+  expect(await stateOf('settings')).toMatchObject({ state: 'repaired' });
+  expect(readFileSync(join(home.config, 'settings.damaged.json'), 'utf8')).toBe('{"bell":');
+  expect((await home.json('settings')).settings).toMatchObject({ bell: 'no' });
+  expect((await stateOf('settings'))?.state).toBe('fine');
+});
+
+test('a program that cannot be read is told with its place', async () => {
+  writeFileSync(join(home.folder, 'tiny.yaml'), 'name: Tiny\nunit: kg\ndays: none\n');
+  const { status, out } = await home.run('doctor');
+  expect(status).toBe(1);
+  expect(out).toMatch(/program .*tiny\.yaml: not repaired\n +tiny\.yaml:3:7: days/);
+});
+
+test('every program in the data folder is checked', async () => {
+  const folder = join(home.data, 'programs');
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, 'old.yaml'), 'nonsense');
+  expect((await home.run('doctor')).out).toMatch(/old\.yaml: not repaired/);
+});
