@@ -1,5 +1,4 @@
 import { Command, CommanderError } from 'commander';
-import { wrapped } from '../report/wrap.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { problemText, Refusal } from '../text/problem.ts';
 import { CAUTIONS, READINESS_QUESTIONS } from '../training/cautions.ts';
@@ -7,6 +6,8 @@ import type { Ports } from '../workbench/ports.ts';
 import type { Call, ExitStatus, GlobalOptions } from './call.ts';
 import { COMMANDS, type CommandRow, GLOBAL_OPTIONS } from './command-table.ts';
 import { VERSION } from './version.ts';
+
+const HELP_WIDTH = 80;
 
 /**
  * Reads the command line, runs the command it names and returns the exit status: 0 fine, 1 the
@@ -66,13 +67,15 @@ function rootCommand(print: (text: string) => void, tell: (text: string) => void
   const examples = COMMANDS.flatMap((row) => row.examples.slice(0, 1));
   root.addHelpText('before', `${examplesText(examples).trimStart()}\n`);
   root.usage('[command] [options]');
-  root.addHelpText('after', `\n${cautionLines().join('\n')}`);
+  root.addHelpText('after', `\n${cautionsText(root)}`);
   return root;
 }
 
-function cautionLines(): string[] {
+/** By commander's own measure: a library that knows every script is slow to load, and this is plain text. */
+function cautionsText(root: Command): string {
   const questions = READINESS_QUESTIONS.map((question, at) => `${at + 1} ${question}`);
-  return [...CAUTIONS, ...questions].flatMap((text) => wrapped(text, 80, '  '));
+  const help = root.createHelp();
+  return [...CAUTIONS, ...questions].map((text) => help.boxWrap(text, HELP_WIDTH)).join('\n');
 }
 
 const examplesText = (examples: readonly string[]): string =>
