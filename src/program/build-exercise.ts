@@ -4,7 +4,7 @@ import { type Mass, mass, type Unit } from '../training/mass.ts';
 import { DEFAULTS, defaultReserve, defaultRest } from './defaults.ts';
 import type { Exercise, Place } from './program.ts';
 import type { WrittenExercise } from './program-schema.ts';
-import type { WrittenMass } from './written.ts';
+import type { WrittenMass } from './written-measures.ts';
 import { shown, Wrong } from './wrong.ts';
 
 /** What is wrong with an exercise, by the key that it concerns. */

@@ -1,19 +1,9 @@
 import * as z from 'zod';
 import { LOADINGS, PATTERNS } from '../training/lift.ts';
 import { MUSCLES, type Muscle } from '../training/muscles.ts';
-import {
-  band,
-  day,
-  decimal,
-  massOfLoad,
-  oneOf,
-  oneOfNumbers,
-  range,
-  rest,
-  text,
-  truth,
-  whole,
-} from './written.ts';
+import { day, oneOf, text, truth } from './written.ts';
+import { massOfLoad, rest } from './written-measures.ts';
+import { band, decimal, oneOfNumbers, range, whole } from './written-numbers.ts';
 
 const reps = { low: 1, high: 50, example: '5-8' };
 
