@@ -1,0 +1,138 @@
+import { Temporal } from 'temporal-polyfill';
+import { describe, expect, it } from 'vitest';
+import type { Program } from '../../src/program/program.ts';
+import { type RehearsalOptions, rehearse } from '../../src/rehearsal/rehearse.ts';
+import { rehearsedHistory } from '../../src/rehearsal/rehearsed-history.ts';
+import { weeksOf } from '../../src/rehearsal/weeks-of.ts';
+import { fold } from '../../src/session/apply.ts';
+import { resultsOf } from '../../src/session/results.ts';
+import { defaultGear } from '../../src/training/default-gear.ts';
+import { kilograms } from '../../src/training/mass.ts';
+import { forCuts, shippedPrograms } from '../figures/programs.ts';
+
+const FROM = Temporal.PlainDate.from('2026-01-05');
+const named = (name: string): Program => {
+  const found = forCuts(shippedPrograms()).find((program) => program.file.endsWith(name));
+  if (!found) throw new Error(`There is no ${name}.`);
+  return found;
+};
+const threeDay = named('three-day.yaml');
+
+const options = (changes: Partial<RehearsalOptions> = {}): RehearsalOptions => ({
+  from: FROM,
+  weeks: 6,
+  loss: 0.7,
+  seed: 1,
+  gear: defaultGear('kg'),
+  bodyMass: kilograms(80),
+  ...changes,
+});
+
+describe('a rehearsal', () => {
+  const played = rehearse(threeDay, options());
+
+  it('trains on three days of the week, one day of the program after the other', () => {
+    expect(played.sessions.map(({ date }) => date.dayOfWeek).slice(0, 6)).toEqual([
+      1, 3, 5, 1, 3, 5,
+    ]);
+    const days = played.sessions.map(({ done }) => done.day);
+    const names = threeDay.days.map(({ name }) => name);
+    expect(days).toEqual(days.map((_, at) => names[at % names.length]));
+  });
+
+  it('is the same for the same seed, and another for another', () => {
+    const loads = (seed: number) =>
+      rehearse(threeDay, options({ seed })).sessions.flatMap(({ results }) =>
+        results.flatMap(({ sets }) => sets.map(({ count }) => count)),
+      );
+    expect(loads(1)).toEqual(loads(1));
+    expect(loads(1)).not.toEqual(loads(2));
+  });
+
+  it('plays sessions that are real ones: their events give the same results when folded anew', () => {
+    for (const { events, results } of played.sessions) {
+      const state = fold(events);
+      expect(state?.stage).toEqual({ kind: 'closed', how: 'finished' });
+      expect(state && resultsOf(state)).toEqual(results);
+    }
+  });
+
+  it('rests between sets as the program says', () => {
+    const [first] = played.sessions;
+    const squat = first?.state.exercises[0];
+    const [one, two] = squat?.done ?? [];
+    if (!one || !two?.startedAt || !squat) throw new Error('The first exercise has two sets.');
+    const rested = (two.startedAt.wall - one.at.wall) / 1000;
+    expect(rested).toBeGreaterThanOrEqual(squat.prescribed.rest.from);
+    expect(rested).toBeLessThanOrEqual(squat.prescribed.rest.to);
+  });
+
+  it('loses body weight at the rate asked for, and weighs it with the scatter of a scale', () => {
+    // 80 kg × 0.993^6 = 76.7 kg.
+    const last = played.weighIns.slice(-14).map(({ mass }) => mass / 1e9);
+    const mean = last.reduce((a, b) => a + b, 0) / last.length;
+    expect(mean).toBeGreaterThan(76.4);
+    expect(mean).toBeLessThan(77.9);
+    expect(new Set(last).size).toBeGreaterThan(4);
+    const trend = played.past.bodyMassOn(FROM.add({ days: 41 }));
+    expect((trend ?? 0) / 1e9).toBeGreaterThan(76);
+  });
+
+  it('leaves the days out on which the lifter is away, and then comes back lighter', () => {
+    const away = rehearse(threeDay, options({ away: [[14, 35]] }));
+    const days = away.sessions.map(({ date }) => FROM.until(date).days);
+    expect(days.some((day) => day >= 14 && day < 35)).toBe(false);
+    const back = away.sessions.find(({ date }) => FROM.until(date).days >= 35);
+    const moves = back?.results.map(({ exercise }) => exercise.move);
+    expect(moves?.filter((move) => move === 'return').length).toBeGreaterThan(2);
+  });
+
+  it('goes on from what was trained before', () => {
+    const before = played.past;
+    const on = rehearse(threeDay, options({ from: FROM.add({ weeks: 6 }), weeks: 2, before }));
+    const moves = on.sessions[0]?.results.map(({ exercise }) => exercise.move) ?? [];
+    expect(moves).not.toContain('start');
+    expect(before.sessions).toHaveLength(18);
+  });
+});
+
+it('adds up hard sets, minutes and moves week by week', () => {
+  const weeks = weeksOf(threeDay, rehearse(threeDay, options()), FROM);
+  expect(weeks.map(({ week, sessions }) => [week, sessions])).toEqual(
+    [1, 2, 3, 4, 5, 6].map((week) => [week, 3]),
+  );
+  expect(weeks[0]?.tracks.every(({ moves }) => moves[0] === 'start')).toBe(true);
+  for (const { minutes, kept, hardSets } of weeks) {
+    expect(minutes).toBeGreaterThan(20);
+    expect(minutes).toBeLessThan(90);
+    expect(kept).toBeGreaterThan(0.9);
+    expect(hardSets.get('quads')).toBeGreaterThan(2);
+  }
+});
+
+describe('a rehearsed history', () => {
+  const until = Temporal.PlainDate.from('2026-11-24');
+  const { from: _, ...rest } = options({ weeks: 4 });
+  const history = rehearsedHistory(threeDay, { ...rest, until, zone: 60 });
+
+  it('ends on the day asked for, every session closed', () => {
+    const dates = history.sessions.map((events) => events[0]?.at.wall ?? 0);
+    const end = until.add({ days: 1 }).toZonedDateTime('UTC').epochMilliseconds;
+    expect(history.sessions).toHaveLength(12);
+    expect(Math.max(...dates)).toBeLessThan(end);
+    expect(dates).toEqual([...dates].sort((a, b) => a - b));
+    for (const events of history.sessions) expect(events.at(-1)?.type).toBe('session-closed');
+    for (const { date } of history.weighIns) {
+      expect(Temporal.PlainDate.compare(date, until)).toBeLessThanOrEqual(0);
+    }
+  });
+
+  it('is dated in local time', () => {
+    const [opening] = history.sessions[0] ?? [];
+    if (opening?.type !== 'session-opened') throw new Error('A session begins with its opening.');
+    expect(opening.zone).toBe(60);
+    const local = new Date(opening.at.wall + 60 * 60_000).toISOString();
+    expect(local.slice(0, 10)).toBe(opening.prescription.date);
+    expect(local.slice(11, 16)).toBe('17:30');
+  });
+});
