@@ -15,6 +15,8 @@ export interface Bout {
   readonly mixed: boolean;
   /** Holds a set saved as planned that the lifter has not looked at. */
   readonly unseen: boolean;
+  /** Pain marked in it, and in sessions since that pain stopped before their first set. */
+  readonly pains: number;
 }
 
 /** Reads one result; null when no work set was done. */
@@ -30,6 +32,7 @@ export function boutOf(result: Result): Bout | null {
     minis: cluster ? result.sets.slice(1) : [],
     mixed: result.sets.some((set) => set.load !== load),
     unseen: result.sets.some((set) => set.entered === 'as-planned'),
+    pains: result.pain ? 1 : 0,
   };
 }
 
@@ -43,8 +46,16 @@ export function boutsOf(past: Past, track: string): readonly Bout[] {
     .filter(({ exercise, lighter, session }) => {
       return exercise.track === track && !lighter && !foreign.has(session);
     })
-    .map(boutOf)
-    .filter((bout) => bout !== null);
+    .reduce<Bout[]>(withResult, []);
+}
+
+/** A session that pain stopped before its first set has no sets to judge, but its pain counts. */
+function withResult(bouts: Bout[], result: Result): Bout[] {
+  const bout = boutOf(result);
+  if (bout) bouts.push(bout);
+  const last = bouts.at(-1);
+  if (!bout && last && result.pain) bouts[bouts.length - 1] = { ...last, pains: last.pains + 1 };
+  return bouts;
 }
 
 /** The latest sessions from `date` on; `bouts` are in order of time. */

@@ -19,7 +19,7 @@ export function isMissedTwice(each: Case): boolean {
   return (
     before !== null &&
     before.load === load &&
-    !before.result.pain &&
+    before.pains === 0 &&
     firstCount(last) < line &&
     firstCount(before) < line
   );

@@ -19,12 +19,12 @@ const when = (fits: (each: Case) => boolean, then: (each: Case) => Verdict): Row
  * (of a cluster the lead set is judged). Tried in this order; the first row that fits wins.
  */
 const MOVES: readonly Row[] = [
-  { name: 'pain', judge: when(({ last, painGone }) => last.result.pain && !painGone, afterPain) },
+  { name: 'pain', judge: when(({ last, painGone }) => last.pains > 0 && !painGone, afterPain) },
   { name: 'away', judge: (each) => (each.layoff ? comeBack(each, each.layoff) : null) },
   {
     name: 'pain is gone',
     judge: when(
-      ({ last }) => last.result.pain,
+      ({ last }) => last.pains > 0,
       (each) => match(each, 'pain-gone'),
     ),
   },

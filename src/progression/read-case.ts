@@ -76,7 +76,7 @@ export function readCase(
     daysAway,
     layoff: layoffAfter(daysAway),
     painGone: painAnswer(past, exercise, today) === 'go-on',
-    painTwice: last.result.pain && (bouts.at(-2)?.result.pain ?? false),
+    painTwice: last.pains > 1 || (last.pains > 0 && (bouts.at(-2)?.pains ?? 0) > 0),
     drop,
     spare,
     sets: exercise.style === 'cluster' ? 1 : exercise.sets,

@@ -22,9 +22,9 @@ export interface Slip {
 
 /** Sessions that tell about strength: not the first ones, not after a layoff, none with pain. */
 export function countedBouts(bouts: readonly Bout[]): readonly Bout[] {
-  return bouts.filter(({ result }) => {
+  return bouts.filter(({ result, pains }) => {
     const { move } = result.exercise;
-    return move !== 'start' && move !== 'return' && !result.pain && !result.lighter;
+    return move !== 'start' && move !== 'return' && pains === 0 && !result.lighter;
   });
 }
 

@@ -22,6 +22,14 @@ describe('pain', () => {
     expect(next.prescribed.askPain).toBe(true);
   });
 
+  it('counts too when it stopped the lift before its first set', () => {
+    const fine = { kg: 100, reps: [8, 8, 8], daysAgo: 6 };
+    const next = nextTime(row, [fine, { kg: 100, reps: [], daysAgo: 3, pain: true }]);
+    expect(next).toMatchObject({ move: 'ease', rules: ['pain-asked'] });
+    const again = nextTime(row, [...hurt, { kg: 80, reps: [], daysAgo: 1, pain: true }]);
+    expect(again.rules).toEqual(['pain-twice']);
+  });
+
   it('never earns more load, though the lifter says that it is gone', () => {
     const next = nextTime(row, hurt, { past: answered('go-on') });
     expect(next).toMatchObject({ move: 'hold', kg: 100 });
