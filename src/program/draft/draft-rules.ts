@@ -1,0 +1,125 @@
+import { durationRangeText } from '../../text/durations.ts';
+import { type Mass, massText } from '../../training/mass.ts';
+import type { Facts, Reason, Rule, Standing } from '../../training/rule.ts';
+import { keyWords, setsText } from '../check/words.ts';
+
+const ours = (key: string, sentence: Rule['sentence'], source = 'ours') => ({
+  key,
+  standing: (source === 'ours' ? 'ours' : 'common practice') as Standing,
+  source,
+  sentence,
+});
+
+const CAUSES: Readonly<Record<string, string>> = {
+  gear: 'your gear holds nothing for it',
+  time: 'the time does not reach',
+  impossible: 'you also ruled it out',
+  unknown: 'there is no such lift',
+};
+
+const title = (muscle: unknown): string => {
+  const words = keyWords(String(muscle));
+  return words.charAt(0).toUpperCase() + words.slice(1);
+};
+
+const cause = ({ cause: why }: Facts): string => CAUSES[String(why)] ?? String(why);
+
+/** Why a drafted program is what it is, and what it could not do. */
+export const DRAFT_RULES: readonly Rule[] = [
+  ours(
+    'draft-days',
+    ({ days, longest, minutes }) =>
+      `${days} days a week; the longest takes about ${longest} of your ${minutes} minutes.`,
+  ),
+  ours(
+    'draft-volume',
+    ({ count, low, high }) =>
+      `${count} muscles get ${low}–${high} hard sets a week, those trained directly on at least two days.`,
+    'common practice; counted 1 direct, 0.5 indirect (Pelland 2024)',
+  ),
+  ours(
+    'draft-apart',
+    () => 'Days that follow each other train no muscle directly twice, since two of four touch.',
+  ),
+  ours('draft-liked', ({ lift }) => `${lift} is in, as you wished.`),
+  ours(
+    'draft-focus',
+    ({ muscle, sets, days }) =>
+      `${title(muscle)}, to bring up: ${setsText(Number(sets))} a week on ${days} days.`,
+  ),
+  ours(
+    'draft-clusters',
+    ({ lifts }) => `Done as clusters, about two minutes each: ${lifts}.`,
+    'common practice',
+  ),
+  ours(
+    'draft-rests',
+    ({ from, to }) =>
+      `Rests between heavy sets are ${durationRangeText([Number(from), Number(to)])}, so that more fits into your time.`,
+  ),
+  ours(
+    'draft-lone',
+    () => 'Your gear has no safeties, so no lift can pin you under a bar.',
+    'common practice',
+  ),
+  ours(
+    'draft-start',
+    ({ lift, start, load, reps, reserve }, unit) =>
+      `${lift} starts at ${massText(Number(start) as Mass, unit)}: 95 % of what ${massText(Number(load) as Mass, unit)} × ${reps} with ${reserve} in reserve points to, rounded down.`,
+  ),
+  ours(
+    'draft-ask',
+    ({ lifts }) => `The first session asks for the loads of lifts without a recent best: ${lifts}.`,
+  ),
+  ours('draft-kept', ({ count, of }) => `${count} of ${of} exercises of the program before stay.`),
+  ours(
+    'draft-muscle-low',
+    ({ muscle, sets, low, ...facts }) =>
+      `${title(muscle)}: ${setsText(Number(sets))} a week in place of ${low}; ${cause(facts)}.`,
+  ),
+  ours(
+    'draft-muscle-high',
+    ({ muscle, sets, high }) =>
+      `${title(muscle)}: ${setsText(Number(sets))} a week, over the ${high} that most recover from.`,
+  ),
+  ours(
+    'draft-muscle-out',
+    ({ muscle, ...facts }) => `${title(muscle)}: no direct work; ${cause(facts)}.`,
+  ),
+  ours(
+    'draft-minor-low',
+    ({ muscles, low }) => `Under ${low} hard sets a week, as the less pressing: ${muscles}.`,
+  ),
+  ours('draft-movement-out', ({ movement, ...facts }) => `No heavy ${movement}: ${cause(facts)}.`),
+  ours('draft-liked-out', ({ lift, ...facts }) => `${lift} is not in: ${cause(facts)}.`),
+  ours(
+    'draft-focus-low',
+    ({ muscle, sets, wanted }) =>
+      `${title(muscle)}, to bring up: ${setsText(Number(sets))} a week in place of ${wanted}.`,
+  ),
+  ours(
+    'draft-pinned',
+    ({ lift }) =>
+      `${lift} is in as you wished, though it can pin you and your gear has no safeties: set some first.`,
+    'common practice',
+  ),
+  ours(
+    'draft-conflict',
+    ({ days, minutes, enough, more }) =>
+      `${days} days of ${minutes} minutes are too little for all of it${
+        enough === null
+          ? more
+            ? '; one day more would mend the most of it'
+            : ''
+          : `; ${enough} minutes would do`
+      }.`,
+  ),
+];
+
+const BY_KEY = new Map(DRAFT_RULES.map((rule) => [rule.key, rule]));
+
+/** A reason of a draft. The key must be one of {@link DRAFT_RULES}. */
+export function draftReason(rule: string, facts: Facts = {}): Reason {
+  if (!BY_KEY.has(rule)) throw new RangeError(`There is no rule ${rule}.`);
+  return { rule, facts };
+}

@@ -1,0 +1,90 @@
+import { isMap, isSeq, type Node, parseDocument, type YAMLMap, type YAMLSeq } from 'yaml';
+import { DEFAULTS } from '../defaults.ts';
+import { likeBefore } from '../like-before.ts';
+import type { Exercise } from '../program.ts';
+import type { Plan } from './plan.ts';
+import type { Before, Wishes } from './wishes.ts';
+import { dayName, inOneLine } from './write-draft.ts';
+import { writtenExercise, writtenMass } from './written-exercise.ts';
+
+/**
+ * The program before, with the days of the plan: exercises that stay keep everything that was
+ * written at them, comments too, but for the sets; those that go take their comments with them.
+ */
+export function redraft(plan: Plan, { text }: Before, wishes: Wishes): string {
+  const document = parseDocument(text, { version: '1.2', stringKeys: true });
+  const days = document.get('days', true);
+  if (!isSeq(days)) return text;
+  const olds = (days as YAMLSeq<Node>).items.filter((day) => isMap(day));
+  const spare = olds.map(exercisesOf);
+  const nodes = plan.map((day, at) => {
+    const items = day.map(({ exercise }): Node => {
+      const kept = taken(spare, at, exercise);
+      if (kept) return changed(kept, exercise, wishes);
+      const added = document.createNode(
+        writtenExercise(exercise, wishes.unit, wishes.gear.unit),
+      ) as YAMLMap;
+      inOneLine(added);
+      return added;
+    });
+    items.forEach((item, index) => {
+      item.spaceBefore = index > 0;
+    });
+    const old = olds[at];
+    const node =
+      old ?? (document.createNode({ name: freeName(olds, at), exercises: [] }) as YAMLMap);
+    const exercises = node.get('exercises', true);
+    if (isSeq(exercises)) (exercises as YAMLSeq<Node>).items = items;
+    node.spaceBefore = at > 0;
+    return node;
+  });
+  (days as YAMLSeq<Node>).items = nodes;
+  document.set('days_per_week', wishes.days);
+  if (document.has('aim') || wishes.aim !== 'cut') document.set('aim', wishes.aim);
+  return likeBefore(text, document.toString({ lineWidth: 0 }));
+}
+
+/** The exercises of a day; a comment above the first is parsed as one of the list. */
+function exercisesOf(day: YAMLMap): YAMLMap[] {
+  const exercises = day.get('exercises', true);
+  if (!isSeq(exercises)) return [];
+  const [first] = (exercises as YAMLSeq<Node>).items;
+  if (first && exercises.commentBefore) {
+    first.commentBefore = exercises.commentBefore;
+    exercises.commentBefore = null;
+  }
+  return (exercises as YAMLSeq<Node>).items.filter((item) => isMap(item));
+}
+
+/** The exercise of that lift and style, of the same day where there is one, else of any. */
+function taken(spare: YAMLMap[][], at: number, { lift, style }: Exercise): YAMLMap | null {
+  for (const from of [spare[at] ?? [], ...spare]) {
+    const index = from.findIndex(
+      (node) => node.get('lift') === lift.key && node.has('cluster') === (style === 'cluster'),
+    );
+    if (index >= 0) return from.splice(index, 1)[0] ?? null;
+  }
+  return null;
+}
+
+function changed(node: YAMLMap, exercise: Exercise, { unit, gear, bests }: Wishes): YAMLMap {
+  const cluster = node.get('cluster', true);
+  if (exercise.style === 'straight') {
+    if (node.get('sets') !== exercise.sets) node.set('sets', exercise.sets);
+  } else if (isMap(cluster)) {
+    const before = cluster.get('most_sets') ?? DEFAULTS.mostSets;
+    if (before !== exercise.mostSets) cluster.set('most_sets', exercise.mostSets);
+  }
+  const hasBest = bests.some(({ lift }) => lift === exercise.lift.key);
+  if (hasBest && exercise.start !== null) {
+    node.set('start', writtenMass(exercise.start, unit, gear.unit));
+  }
+  return node;
+}
+
+function freeName(days: readonly YAMLMap[], at: number): string {
+  const names = new Set(days.map((day) => String(day.get('name')).toLowerCase()));
+  for (let next = at; ; next += 1) {
+    if (!names.has(dayName(next).toLowerCase())) return dayName(next);
+  }
+}
