@@ -19,20 +19,32 @@ export async function runCli(ports: Ports, argv: readonly string[]): Promise<voi
     else process.env[name] = value;
   }
   ports.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    // A reader that has seen enough, as in `holdfast history | head -1`, is no error.
-    if (error.code !== 'EPIPE') {
-      process.stderr.write(`Nothing could be written: ${error.code}.\n`);
-      process.exitCode = 2;
-    }
+    // A reader that has seen enough, as in `holdfast history | head -1`, is no error, and neither
+    // is a window that was closed.
+    const isGone = error.code === 'EPIPE' || (error.code === 'EIO' && ports.stdout.isTTY);
+    if (isGone) return;
+    process.stderr.write(`Nothing could be written: ${error.code}.\n`);
+    process.exitCode = 2;
   });
+  // Where even this cannot be written there is nobody left to tell.
+  ports.stderr.on('error', () => {});
   try {
     const { main } = await import('./main.ts');
     const status = await main(ports, argv);
     process.exitCode ||= status;
+    if (status === HUNG_UP) endAsHungUp();
   } catch (error) {
     process.stderr.write(
       `holdfast met an error of its own: ${(error as Error).message} Every set it showed as saved is on disk. Please report it with what you did last.\n`,
     );
     process.exitCode = 70;
   }
+}
+
+const HUNG_UP = 129;
+
+/** Without its terminal a process on Node 20 aborts at a normal end; ended by its signal, none does. */
+function endAsHungUp(): void {
+  process.removeAllListeners('SIGHUP');
+  process.kill(process.pid, 'SIGHUP');
 }

@@ -5,36 +5,26 @@ export type SignalSource = Pick<NodeJS.EventEmitter, 'on' | 'off'>;
 const SIGNALS: Readonly<Record<string, number>> = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 };
 
 /**
- * Calls `restore` on every way out that the program does not choose itself: a signal, an error
- * that nobody caught, the end of the process. `leave` then ends the program with the status. The
- * returned function stops watching.
+ * Watches every way out that the program does not choose itself. A signal or an error that nobody
+ * caught calls `leave` with the status; the end of the process calls `restore`, for what left
+ * without either. The returned function stops watching all but signals: a library that raises a
+ * signal again must not end the program before its own end, with another status.
  */
 export function waysOut(
   source: SignalSource,
   restore: () => void,
   leave: (status: number, error: unknown) => void,
 ): () => void {
-  const listeners: [string, (error: unknown) => void][] = [
+  const crashed = (error: unknown) => leave(1, error);
+  const listeners: readonly [string, (error: unknown) => void][] = [
     ['exit', restore],
-    ...['uncaughtException', 'unhandledRejection'].map(
-      (event): [string, (error: unknown) => void] => [
-        event,
-        (error) => {
-          restore();
-          leave(1, error);
-        },
-      ],
-    ),
-    ...Object.entries(SIGNALS).map(([signal, status]): [string, () => void] => [
-      signal,
-      () => {
-        // After a hang-up there is no terminal to write to.
-        if (signal !== 'SIGHUP') restore();
-        leave(status, null);
-      },
-    ]),
+    ['uncaughtException', crashed],
+    ['unhandledRejection', crashed],
   ];
   for (const [event, listener] of listeners) source.on(event, listener);
+  for (const [signal, status] of Object.entries(SIGNALS)) {
+    source.on(signal, () => leave(status, null));
+  }
   return () => {
     for (const [event, listener] of listeners) source.off(event, listener);
   };

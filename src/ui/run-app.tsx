@@ -56,11 +56,16 @@ export async function runApp(start: Screen, bench: Bench, ports: AppPorts): Prom
       store.stop();
       stopKeys(status === HUNG_UP);
       stdout.off('resize', resized);
+      stopWatching();
       // A terminal that hung up must not be written to, and Ink's own farewell would be.
-      if (status !== HUNG_UP) instance.unmount();
-      if (status !== HUNG_UP) write(leaveModes({ progress }));
-      // Not before every listener of the signal has run: Ink raises it again when it is the last one.
-      queueMicrotask(stopWatching);
+      if (status !== HUNG_UP) {
+        try {
+          // Before the modes go back: its last frame belongs on the alternate screen.
+          instance.unmount();
+        } finally {
+          write(leaveModes({ progress }));
+        }
+      }
       if (error === null) resolve(status);
       else reject(error);
     };

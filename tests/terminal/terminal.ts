@@ -135,6 +135,12 @@ export class Terminal {
     this.#pty.kill(signal);
   }
 
+  /** Closes the terminal under the program, as a closed window does. */
+  hangUp(): void {
+    // Its types leave out what every terminal of this library has.
+    (this.#pty as IPty & { destroy: () => void }).destroy();
+  }
+
   /** Waits until the screen says `wanted`; fails with the screen as it is. */
   async until(wanted: Wanted, patienceMs = PATIENCE_MS): Promise<string> {
     const end = Date.now() + patienceMs;
