@@ -78,7 +78,7 @@ export const COMMANDS: readonly CommandRow[] = [
     does: 'records a weigh-in and says what the trend makes of it',
     options: [
       { flags: '--date <day>', does: 'the day weighed, as 2026-11-25; today by default' },
-      { flags: '--unit <unit>', does: "kg or lb; the program's unit by default" },
+      { flags: '--unit <kg|lb>', does: "the program's unit by default" },
       { flags: '--sure', does: 'record a reading that looks like a slip of the finger' },
     ],
     examples: ['holdfast weigh 82.4', 'holdfast weigh 181.6lb --date 2026-11-24'],
@@ -108,7 +108,7 @@ export const COMMANDS: readonly CommandRow[] = [
     operands: '',
     does: 'writes everything out, as a table, a document, a calendar or a page',
     options: [
-      { flags: '--as <format>', does: 'csv, json, ics or html' },
+      { flags: '--as <csv|json|ics|html>', does: 'the format' },
       { flags: '--weigh-ins', does: 'as csv: the weigh-ins in place of the sets' },
       { flags: '--out <file>', does: 'to a file in place of stdout' },
       { flags: '--replace', does: 'replace that file if it is there' },
@@ -201,5 +201,13 @@ export const COMMANDS: readonly CommandRow[] = [
     options: [],
     examples: ['holdfast schema program', 'holdfast schema today'],
     load: () => import('./schema.ts'),
+  },
+  {
+    name: 'complete',
+    operands: '<bash|zsh|fish>',
+    does: 'prints what makes a shell complete these commands',
+    options: [],
+    examples: ['source <(holdfast complete bash)', 'holdfast complete fish | source'],
+    load: () => import('./complete.ts'),
   },
 ];

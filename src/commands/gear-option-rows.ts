@@ -3,12 +3,12 @@ import type { OptionRow } from './command-table.ts';
 /** Options that change the gear, by their name in a call, in the order they are applied. */
 export const GEAR_OPTIONS = {
   defaults: {
-    flags: '--defaults <unit>',
-    does: 'begin again from a usual home gym, in kg or lb',
+    flags: '--defaults <kg|lb>',
+    does: 'begin again from a usual home gym',
   },
   unit: {
-    flags: '--unit <unit>',
-    does: 'unit of numbers written without one, kg or lb',
+    flags: '--unit <kg|lb>',
+    does: 'unit of numbers written without one',
   },
   bars: {
     flags: '--bars <list...>',
