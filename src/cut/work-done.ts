@@ -50,10 +50,12 @@ export function weeksOfWork(
   count: number,
 ): WorkDone[] {
   const first = mondayOf(today).subtract({ weeks: count - 1 });
+  const isLate = ({ date }: Pick<Result, 'date'>) => Temporal.PlainDate.compare(date, first) >= 0;
   const results = new Map<string, Result[]>();
-  for (const result of past.results) pushTo(results, mondayOf(result.date).toString(), result);
+  for (const result of past.results.filter(isLate))
+    pushTo(results, mondayOf(result.date).toString(), result);
   const sessions = new Map<string, number>();
-  for (const { date, setsDone } of past.sessions) {
+  for (const { date, setsDone } of past.sessions.filter(isLate)) {
     const week = mondayOf(date).toString();
     if (setsDone > 0) sessions.set(week, (sessions.get(week) ?? 0) + 1);
   }

@@ -1,3 +1,4 @@
+import { bisectRight } from 'd3-array';
 import type { Temporal } from 'temporal-polyfill';
 import { type Mass, micrograms } from '../training/mass.ts';
 import { trend } from '../training/smoothing.ts';
@@ -18,14 +19,15 @@ export function bodyMassOn(
   const readings = [...byDay]
     .sort(([a], [b]) => a - b)
     .map(([day, { sum, count }]) => ({ day, value: sum / count }));
+  const days = readings.map(({ day }) => day);
   const known = new Map<number, Mass | null>();
   return (date) => {
     const today = dayNumber(date);
     const before = known.get(today);
     if (before !== undefined) return before;
-    const level = trend(readings.filter(({ day }) => day <= today && day > today - TREND_DAYS)).at(
-      -1,
-    );
+    // Each day looks at its own readings alone, however many years there are.
+    const [from, to] = [bisectRight(days, today - TREND_DAYS), bisectRight(days, today)];
+    const level = trend(readings.slice(from, to)).at(-1);
     const found = level === undefined ? null : micrograms(Math.round(level));
     known.set(today, found);
     return found;

@@ -41,8 +41,9 @@ export function eventGroups(files: readonly JournalFile[]): {
       if (line.kind === 'damaged') continue;
       if (line.kind === 'newer') for (const name of line.names) namedByNewer.add(name);
       const id = line.kind === 'event' ? line.event.id : line.id;
-      ids.add(fileOf(id));
-      put(found, id, line, file);
+      const of = fileOf(id);
+      ids.add(of);
+      put(found, of, sequenceOf(id), line, file);
     }
     // Which events a damaged line held cannot be known, so it counts against every id in its file.
     if (!file.lines.some(({ kind }) => kind === 'damaged')) continue;
@@ -60,13 +61,20 @@ export function eventGroups(files: readonly JournalFile[]): {
 }
 
 /** Of copies, the one in a file of this device counts: that is where it goes on. */
-function put(found: Map<string, Found>, id: string, line: JournalLine, file: JournalFile): void {
-  const group = found.get(fileOf(id)) ?? { bySequence: new Map(), isDamaged: false };
-  found.set(fileOf(id), group);
-  const before = group.bySequence.get(sequenceOf(id));
-  if (!before || (file.own && !before.file.own)) {
-    group.bySequence.set(sequenceOf(id), { line, file });
+function put(
+  found: Map<string, Found>,
+  id: string,
+  sequence: number,
+  line: JournalLine,
+  file: JournalFile,
+): void {
+  let group = found.get(id);
+  if (!group) {
+    group = { bySequence: new Map(), isDamaged: false };
+    found.set(id, group);
   }
+  const before = group.bySequence.get(sequence);
+  if (!before || (file.own && !before.file.own)) group.bySequence.set(sequence, { line, file });
 }
 
 function groupOf(id: string, { bySequence, isDamaged }: Found): EventGroup | null {

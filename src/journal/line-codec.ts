@@ -47,19 +47,37 @@ export function decodeLine(line: Uint8Array, crc32: Crc32): JournalLine {
   const end = line.at(-1) === CARRIAGE_RETURN ? line.length - 1 : line.length;
   const json = line.subarray(CHECK_DIGITS + 1, end);
   if (line[CHECK_DIGITS] !== SPACE || readCheck(line) !== crc32(json)) return DAMAGED;
-  let value: unknown;
+  let written: Written;
   try {
-    value = JSON.parse(decoder.decode(json));
+    written = parsed(decoder.decode(json));
   } catch {
     // The check value was right, so this was written so; no version of holdfast does that.
     return DAMAGED;
   }
-  return readLine(value);
+  return readLine(written);
 }
 
-function readLine(value: unknown): JournalLine {
-  if (typeof value !== 'object' || value === null) return DAMAGED;
-  const { v, seq, ...event } = value as Record<string, unknown>;
+/** Version and sequence number of a line, and the event as it is kept: without the two. */
+interface Written {
+  readonly v: unknown;
+  readonly seq: unknown;
+  readonly event: Readonly<Record<string, unknown>>;
+}
+
+const HEAD = /^\{"v":(\d+),"seq":(\d+),/;
+
+function parsed(text: string): Written {
+  const head = HEAD.exec(text);
+  if (head) {
+    // Left out of the text; taking them out of the parsed object would copy every event of years.
+    const event = JSON.parse(`{${text.slice(head[0].length)}`);
+    return { v: Number(head[1]), seq: Number(head[2]), event };
+  }
+  const { v, seq, ...event } = JSON.parse(text) ?? {};
+  return { v, seq, event };
+}
+
+function readLine({ v, seq, event }: Written): JournalLine {
   const { id } = event;
   if (typeof v !== 'number' || typeof id !== 'string' || sequenceOf(id) !== seq) return DAMAGED;
   const known = v === LINE_VERSION ? readEvent(event) : null;

@@ -35,9 +35,10 @@ export const pairOf =
 
 /** An object with at least these fields. */
 export function withFields(fields: Readonly<Record<string, Shape>>): Shape {
-  const entries = Object.entries(fields);
+  const names = Object.keys(fields);
+  const shapes = Object.values(fields);
   return (value) =>
     typeof value === 'object' &&
     value !== null &&
-    entries.every(([key, shape]) => shape((value as Record<string, unknown>)[key]));
+    shapes.every((shape, at) => shape((value as Record<string, unknown>)[names[at] as string]));
 }

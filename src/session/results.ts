@@ -12,22 +12,23 @@ import type { LiftWork, SessionState } from './state.ts';
 export function resultsOf(state: SessionState): Result[] {
   const { stage, exercises } = state;
   if (stage.kind === 'closed' && stage.how === 'discarded') return [];
+  const date = dateOf(state);
   return exercises
     .flatMap(worksOf)
     .filter((work) => hasResult(work) && !lacksLead(work))
-    .map((work) => resultOf(work, state));
+    .map((work) => resultOf(work, state, date));
 }
 
 /** The local day on which the session was opened. */
 export const dateOf = ({ openedAt, zone }: Pick<SessionState, 'openedAt' | 'zone'>) =>
   localDate(openedAt.wall, zone);
 
-function resultOf(work: LiftWork, state: SessionState): Result {
+function resultOf(work: LiftWork, state: SessionState, date: Result['date']): Result {
   const { session, prescription, openedAt } = state;
   return {
     session,
     start: openedAt.wall,
-    date: dateOf(state),
+    date,
     program: prescription.program,
     day: prescription.day,
     exercise: work.judgedBy ?? work.prescribed,
