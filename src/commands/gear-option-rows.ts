@@ -1,6 +1,7 @@
+import type { GearPart } from '../training/gear-changes.ts';
 import type { OptionRow } from './command-table.ts';
 
-/** Options that change the gear, by their name in a call, in the order they are applied. */
+/** Options that change the gear, by their name in a call. */
 export const GEAR_OPTIONS = {
   defaults: {
     flags: '--defaults <kg|lb>',
@@ -54,4 +55,4 @@ export const GEAR_OPTIONS = {
     flags: '--safeties <yes|no>',
     does: 'are there pins, straps or arms that catch the bar',
   },
-} as const satisfies Record<string, OptionRow>;
+} as const satisfies Record<GearPart, OptionRow>;

@@ -1,6 +1,6 @@
 import { type Problem, Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
-import { type Quantity, readQuantity, type Unit } from '../training/mass.ts';
+import { type Quantity, readQuantity, type Unit } from './mass.ts';
 
 const MOST_OWNED = 200;
 const HEAVIEST = 1000;
