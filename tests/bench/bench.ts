@@ -1,0 +1,83 @@
+import { spawnSync } from 'node:child_process';
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { Temporal } from 'temporal-polyfill';
+import { readProgramFile } from '../../src/program/read-file.ts';
+import { rehearsedHistory } from '../../src/rehearsal/rehearsed-history.ts';
+import { defaultGear } from '../../src/training/default-gear.ts';
+import { kilograms } from '../../src/training/mass.ts';
+import { writeLongHistory } from './long-history.ts';
+
+/**
+ * How long whole commands take on years of training: `npm run bench`, or `npm run bench -- 312` for
+ * two years in place of ten. Exit 1 when a limit is not kept.
+ */
+const MOST = Number(process.argv[2] ?? 1560);
+const SIZES = [MOST / 10, MOST / 2, MOST].map(Math.round);
+/** The best of so many runs counts: whatever else the machine does only ever adds to it. */
+const RUNS = 9;
+
+const COMMANDS: readonly { readonly args: readonly string[]; readonly limit?: number }[] = [
+  { args: ['--version'] },
+  { args: ['today', '--json'] },
+  { args: ['review'], limit: 1000 },
+  { args: ['history'], limit: 1000 },
+  { args: ['history', 'back-squat'], limit: 1000 },
+  { args: ['export', '--as', 'csv'] },
+  { args: ['export', '--as', 'html'] },
+];
+
+const CLI = fileURLToPath(new URL('../../dist/cli.js', import.meta.url));
+const PROGRAM = fileURLToPath(new URL('../../programs/three-day.yaml', import.meta.url));
+
+const say = (line: string) => process.stdout.write(`${line}\n`);
+
+/** Milliseconds that a whole command takes, start of Node and end of output included. */
+function milliseconds(args: readonly string[], folder: string, data: string): number {
+  const env = {
+    PATH: process.env.PATH,
+    HOME: folder,
+    HOLDFAST_DATA: data,
+    XDG_CONFIG_HOME: join(folder, 'config'),
+    XDG_STATE_HOME: join(folder, 'state'),
+  };
+  const start = performance.now();
+  const { status, stderr } = spawnSync(process.execPath, [CLI, ...args], {
+    env,
+    maxBuffer: 2 ** 30,
+  });
+  if (status !== 0) throw new Error(`${args.join(' ')}: ${status} ${stderr}`);
+  return performance.now() - start;
+}
+
+const read = readProgramFile(PROGRAM);
+if (!read.ok) throw new Error('The shipped program cannot be read.');
+const { program } = read;
+say(`Rehearsing ${MOST} sessions …`);
+const history = rehearsedHistory(program, {
+  until: Temporal.Now.plainDateISO('UTC'),
+  weeks: Math.ceil(MOST / program.daysPerWeek),
+  loss: 0,
+  seed: 1,
+  gear: defaultGear(program.unit),
+  bodyMass: kilograms(84.6),
+});
+
+const written = SIZES.map((sessions) => writeLongHistory(history, sessions, 'bench'));
+const late: string[] = [];
+try {
+  say(['command'.padEnd(24), ...SIZES.map((size) => `${size} sessions`.padStart(15))].join(''));
+  for (const { args, limit } of COMMANDS) {
+    const took = written.map(({ folder, data }) => {
+      return Math.min(...Array.from({ length: RUNS }, () => milliseconds(args, folder, data)));
+    });
+    const name = args.join(' ');
+    say([name.padEnd(24), ...took.map((ms) => `${ms.toFixed(0)} ms`.padStart(15))].join(''));
+    if (limit !== undefined && (took.at(-1) ?? 0) > limit) late.push(`${name}: over ${limit} ms`);
+  }
+} finally {
+  for (const { folder } of written) rmSync(folder, { recursive: true, force: true });
+}
+for (const each of late) say(each);
+process.exitCode = late.length > 0 ? 1 : 0;

@@ -1,0 +1,57 @@
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Temporal } from 'temporal-polyfill';
+import { nodeDevice } from '../../src/journal/disk/node-device.ts';
+import { nodeFiles } from '../../src/journal/disk/node-files.ts';
+import { openJournal } from '../../src/journal/disk/open-journal.ts';
+import type { JournalEvent } from '../../src/journal/records.ts';
+import type { RehearsedHistory } from '../../src/rehearsal/rehearsed-history.ts';
+
+/** Seven in the morning in UTC. */
+const wallOn = (date: Temporal.PlainDate, hour = 7): number =>
+  date.toZonedDateTime({ timeZone: 'UTC', plainTime: { hour } }).epochMilliseconds;
+
+/**
+ * Writes the last `sessions` of a rehearsed history into a data folder as years of use leave it: a
+ * file a session in the folder of its month, and a file for each day weighed.
+ */
+export function writeLongHistory(
+  history: RehearsedHistory,
+  sessions: number,
+  machine: string,
+): { readonly folder: string; readonly data: string } {
+  const folder = mkdtempSync(join(tmpdir(), 'holdfast-bench-'));
+  const data = join(folder, 'data');
+  let wall = 0;
+  const journal = openJournal({
+    dataDir: data,
+    stateDir: join(folder, 'state'),
+    configDir: join(folder, 'config'),
+    files: { ...nodeFiles, sync: () => {}, syncFolder: () => {} },
+    clock: { read: () => ({ wall, up: null, boot: null }), zone: () => 0 },
+    device: nodeDevice(machine),
+  });
+  const kept = history.sessions.slice(-sessions);
+  for (const events of kept) {
+    wall = events.at(-1)?.at.wall ?? 0;
+    const [opened] = events;
+    const session = opened?.type === 'session-opened' ? opened.session : '';
+    journal.importEvents(events.map((event, index) => ({ ...event, id: `${session}:${index}` })));
+  }
+  const first = kept[0]?.[0]?.at.wall ?? 0;
+  for (const { date, mass } of history.weighIns) {
+    wall = wallOn(date);
+    if (wall < first) continue;
+    const event: JournalEvent = {
+      type: 'weighed',
+      mass,
+      on: date.toString(),
+      id: `weighed-${date}:0`,
+      at: { wall, up: null, boot: null },
+      zone: 0,
+    };
+    journal.importEvents([event]);
+  }
+  return { folder, data };
+}
