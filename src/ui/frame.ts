@@ -1,8 +1,9 @@
 import type { Bench } from '../workbench/bench.ts';
 import { choicesOf } from './choices-of.ts';
 import { footerLines } from './footer.ts';
-import { indented, type Line, line, paragraph } from './line.ts';
+import { indented, type Line, line } from './line.ts';
 import { footRows, longPage } from './long-page.ts';
+import { messageLines } from './message-lines.ts';
 import { type Phase, phaseOf } from './phase.ts';
 import { helpLines, listLines } from './screens/lists.ts';
 import { loadLines } from './screens/load.ts';
@@ -55,7 +56,7 @@ function bodyLines(
 ): readonly Line[] {
   const { screen, message } = model.ui;
   if (screen.kind === 'runner') return runnerLines(model, phase, bench, columns, rows);
-  const said = message ? paragraph(message, columns, 'alert').slice(0, 3) : [];
+  const said = message ? messageLines(message, columns) : [];
   return [...pageLines(model, bench, columns, rows - said.length), ...said];
 }
 

@@ -14,7 +14,7 @@ import { fileURLToPath } from 'node:url';
 import { type Driver, openDriver } from './driver.ts';
 import { Terminal } from './terminal.ts';
 
-const BUILT = fileURLToPath(new URL('../../dist/cli.js', import.meta.url));
+export const BUILT = fileURLToPath(new URL('../../dist/cli.js', import.meta.url));
 const DRIVEN = fileURLToPath(new URL('../.built/driven.js', import.meta.url));
 
 export interface Size {

@@ -38,7 +38,7 @@ export class Terminal {
   constructor({ command, args, env, cwd, columns = 80, rows = 24 }: Launch) {
     this.#emulator = new headless.Terminal({ cols: columns, rows, allowProposedApi: true });
     this.#pty = spawn(command, [...args], {
-      name: 'xterm-256color',
+      name: env.TERM ?? 'xterm-256color',
       cols: columns,
       rows,
       cwd,

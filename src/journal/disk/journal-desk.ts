@@ -74,7 +74,8 @@ export function journalDesk(setting: JournalSetting): JournalDesk {
       const stamped = facts.map((fact, index) => ({ ...fact, id: ids[index] ?? '', ...stamp(at) }));
       // Facts of the journal with a stamp are its events; the compiler cannot see it through `Fact`.
       const events = stamped as unknown as readonly JournalEvent[];
-      onDisk(`Nothing was saved in ${file.path}`, () => file.append(events));
+      // The folder and not the file: the sentence has to fit a small screen.
+      onDisk(`Nothing was saved in ${dataDir}`, () => file.append(events));
       loaded.wrote(file, events);
       return stamped;
     },

@@ -30,7 +30,7 @@ export const nodeFiles: Files = {
     ),
   read: (path) => orWhenMissing(null, () => readFileSync(path)),
   modified: (path) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? null,
-  makeFolder: (path) => mkdirSync(path, { recursive: true, mode: FOR_USER_ALONE.folder }) ?? null,
+  makeFolder,
   create: (path) => openSync(path, 'wx', FOR_USER_ALONE.file),
   open: (path) => openSync(path, 'r+'),
   write: (file, bytes, position) => writeSync(file, bytes, 0, bytes.length, position),
@@ -43,6 +43,25 @@ export const nodeFiles: Files = {
   link: (from, to) => linkSync(from, to),
   realPath,
 };
+
+/**
+ * Makes a folder and those above it; the topmost one made, or null. Node's own recursive call never
+ * comes back where the system refuses a folder although the one above it is there, as in /proc.
+ */
+function makeFolder(path: string): string | null {
+  const make = () => mkdirSync(path, { mode: FOR_USER_ALONE.folder });
+  const above = dirname(path);
+  try {
+    make();
+    return path;
+  } catch (error) {
+    if (codeOf(error) === 'EEXIST' && statSync(path).isDirectory()) return null;
+    if (codeOf(error) !== 'ENOENT' || statSync(above, { throwIfNoEntry: false })) throw error;
+  }
+  const topmost = makeFolder(above);
+  make();
+  return topmost ?? path;
+}
 
 function orWhenMissing<Found, Missing>(missing: Missing, act: () => Found): Found | Missing {
   try {

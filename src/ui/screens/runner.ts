@@ -6,6 +6,7 @@ import type { Bench } from '../../workbench/bench.ts';
 import { columnsOf } from '../columns-of.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
+import { messageLines } from '../message-lines.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { planText } from '../plan-words.ts';
 import { restLine } from '../rest-line.ts';
@@ -54,7 +55,7 @@ export function runnerLines(
     block(noteLines(model, phase, columns), 7, 1),
     block(isTight ? [] : laterLines(session, phase, columns), 8, 1),
   ];
-  return stacked(top, [block(messageLines(model, columns), 0)], rows);
+  return stacked(top, [block(saidLines(model, columns), 0)], rows);
 }
 
 function topLine({ session, now }: Model, phase: Phase, columns: number): Line {
@@ -113,10 +114,10 @@ function noteLines({ session }: Model, phase: Phase, columns: number): Line[] {
   return words.slice(0, 2).flatMap((text) => paragraph(text, columns));
 }
 
-function messageLines(model: Model, columns: number): Line[] {
+function saidLines(model: Model, columns: number): Line[] {
   const { ui, offer, session, now } = model;
   const set = session ? stageNow(session, now).clockSetMs : 0;
-  if (ui.message) return paragraph(ui.message, columns, 'alert').slice(0, 3);
+  if (ui.message) return messageLines(ui.message, columns);
   if (offer) return paragraph(`${offer.words} o takes it.`, columns).slice(0, 2);
   if (set === 0) return [];
   const way = set > 0 ? 'forward' : 'back';
