@@ -53,6 +53,14 @@ export const COMMANDS: readonly CommandRow[] = [
     load: () => import('./today.ts'),
   },
   {
+    name: 'check',
+    operands: '[file]',
+    does: 'says what of a program fits its aim, and what does not',
+    options: [{ flags: '--strict', does: 'exit 1 on advice, too, that the file does not accept' }],
+    examples: ['holdfast check', 'holdfast check four-day --strict'],
+    load: () => import('./check.ts'),
+  },
+  {
     name: 'load',
     operands: '<mass>',
     does: 'says what to put on the bar',

@@ -46,6 +46,10 @@ export const SCHEMAS: Readonly<
     title: 'What "holdfast rehearse --json" prints',
     load: async () => (await import('./rehearse-schema.ts')).rehearseSchema,
   },
+  check: {
+    title: 'What "holdfast check --json" prints',
+    load: async () => (await import('./check-schema.ts')).checkSchema,
+  },
   doctor: {
     title: 'What "holdfast doctor --json" prints',
     load: async () => (await import('./doctor-schema.ts')).doctorSchema,

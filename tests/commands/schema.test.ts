@@ -28,6 +28,7 @@ const READS: Readonly<Record<string, readonly string[]>> = {
   gear: ['gear', '--json'],
   settings: ['settings', '--json'],
   rehearse: ['rehearse', '--weeks', '3', '--json'],
+  check: ['check', '--json'],
   doctor: ['doctor', '--json'],
 };
 

@@ -26,7 +26,7 @@ export interface Draft {
 }
 
 /** Plans looked at for the draft, and for each answer to what would have been enough. */
-const EFFORT = { draft: 100_000, enough: 12_000 } as const;
+const EFFORT = { draft: 80_000, enough: 6_000 } as const;
 
 /**
  * A program that comes as near to the wishes as the rules of a good program, the gear and the time
@@ -66,7 +66,7 @@ function textOf({ plan, pace }: FoundPlan, wishes: Wishes): string {
 function conflict(
   wishes: Wishes,
   givenUp: readonly Reason[],
-  { score }: FoundPlan,
+  { score, pace }: FoundPlan,
   lifts: Parameters<typeof findPlan>[1],
 ): readonly Reason[] {
   const isShort = givenUp.some(
@@ -78,7 +78,7 @@ function conflict(
   const enough =
     MORE_MINUTES.find((more) => {
       if (more <= minutes) return false;
-      const other = findPlan({ ...wishes, minutes: more }, lifts, EFFORT.enough);
+      const other = findPlan({ ...wishes, minutes: more }, lifts, EFFORT.enough, [pace]);
       return other.score < GOOD;
     }) ?? null;
   const more = enough === null && days < 4 && score >= GOOD;

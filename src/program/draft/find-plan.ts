@@ -28,8 +28,9 @@ export function findPlan(
   wishes: Wishes,
   lifts: ReadonlyMap<string, Lift>,
   most: number,
+  paces: readonly Pace[] = pacesFor(wishes),
 ): FoundPlan {
-  const found = PACES.map((pace, at) => {
+  const found = paces.map((pace, at) => {
     const rows = draftOptions(wishes, lifts, pace);
     const search = searchOf(wishes, rows, pace);
     let best = { plan: firstPlan(wishes, rows), score: 0 };
@@ -40,6 +41,10 @@ export function findPlan(
   const { rows, pace, search } = chosen;
   return { ...shake(chosen.plan, search(OVERTIME[3]), most), pace, rows };
 }
+
+/** A program before keeps its own rest between exercises. */
+const pacesFor = ({ from }: Wishes): readonly Pace[] =>
+  from ? PACES.map((pace) => ({ ...pace, between: from.program.restBetween })) : PACES;
 
 const searchOf =
   (wishes: Wishes, rows: readonly OptionRow[], pace: Pace) =>

@@ -5,9 +5,9 @@ import type { Lift, Pattern } from '../../training/lift.ts';
  * them where there is time: ours.
  */
 export const MOVEMENT_GROUPS = [
-  { key: 'push', patterns: ['horizontal-push', 'vertical-push'], weight: 120 },
-  { key: 'pull', patterns: ['horizontal-pull', 'vertical-pull'], weight: 120 },
-  { key: 'legs', patterns: ['squat', 'hinge', 'lunge'], weight: 120 },
+  { key: 'push', patterns: ['horizontal-push', 'vertical-push'], weight: 250 },
+  { key: 'pull', patterns: ['horizontal-pull', 'vertical-pull'], weight: 250 },
+  { key: 'legs', patterns: ['squat', 'hinge', 'lunge'], weight: 250 },
   { key: 'squat', patterns: ['squat', 'lunge'], weight: 35 },
   { key: 'hinge', patterns: ['hinge'], weight: 12 },
   { key: 'row', patterns: ['horizontal-pull'], weight: 10 },
