@@ -1,4 +1,5 @@
 import type { Run } from './call.ts';
+import { DRAFT_OPTIONS } from './draft-option-rows.ts';
 import { GEAR_OPTIONS } from './gear-option-rows.ts';
 
 export interface OptionRow {
@@ -59,6 +60,19 @@ export const COMMANDS: readonly CommandRow[] = [
     options: [{ flags: '--strict', does: 'exit 1 on advice, too, that the file does not accept' }],
     examples: ['holdfast check', 'holdfast check four-day --strict'],
     load: () => import('./check.ts'),
+  },
+  {
+    name: 'draft',
+    operands: '',
+    does: 'makes a program with you, by questions or by options, and says why',
+    options: DRAFT_OPTIONS,
+    examples: [
+      'holdfast draft',
+      'holdfast draft --days 3 --minutes 60 --focus side-delts --use',
+      'holdfast draft --best "back-squat=100kg for 5 leaving 2" --without deadlift --print',
+      'holdfast draft --from three-day --days 4',
+    ],
+    load: () => import('./draft.ts'),
   },
   {
     name: 'load',

@@ -51,7 +51,7 @@ interface Tried {
 }
 
 /** What a draft would rather avoid, against the place of a lift among others. Ours. */
-const COST = { place: 2, fault: 12, lightDumbbell: 4, noBest: 0.5 } as const;
+const COST = { place: 2, fault: 12, lightDumbbell: 4, noBest: 2 } as const;
 
 function triedLift(lift: Lift, wishes: Wishes, pace: Pace): Tried | null {
   if (wishes.without.includes(lift.key)) return null;
@@ -76,11 +76,11 @@ function triedLift(lift: Lift, wishes: Wishes, pace: Pace): Tried | null {
 }
 
 /** Place among the usual lifts; null for one that a draft does not take by itself. */
-function usualPlace(lift: Lift, { focus }: Wishes): number | null {
+function usualPlace(lift: Lift, { focus, bests }: Wishes): number | null {
   const place = USUAL_LIFTS[lift.pattern]?.indexOf(lift.key) ?? -1;
   if (place >= 0) return place;
   const serves = lift.kind === 'isolation' && focus.some((muscle) => lift.trains[muscle] === 1);
-  return serves ? LAST : null;
+  return serves || bests.some((best) => best.lift === lift.key) ? LAST : null;
 }
 
 const LAST = 100;

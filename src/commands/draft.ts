@@ -1,0 +1,134 @@
+import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
+import type { Before, Wishes } from '../program/draft/wishes.ts';
+import { wrapped } from '../report/wrap.ts';
+import type { Reason } from '../training/rule.ts';
+import { findingsOf } from '../workbench/findings-of.ts';
+import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
+import { reasonWords } from '../workbench/reason-words.ts';
+import type { Call, Run } from './call.ts';
+import { KNOWN_LIFTS, type Reading, readAnswer } from './draft-answers.ts';
+import { draftPath, programBefore, writeDraftFile } from './draft-file.ts';
+import { askForDraft } from './draft-questions.ts';
+import { textSize } from './text-size.ts';
+
+/** Options that answer a question; any of them given, nothing is asked. */
+const ANSWERS = ['days', 'minutes', 'like', 'without', 'focus', 'best', 'aim', 'unit', 'name'];
+
+/** Works out a program from what the lifter wishes, writes it down, and says why it is so. */
+export const run: Run = async (call) => {
+  const workbench = openWorkbench(call.ports, call.global);
+  const from = programBefore(call);
+  const reading: Reading = {
+    lifts: from?.program.lifts ?? KNOWN_LIFTS,
+    unit: unitOf(call, workbench, from),
+  };
+  const answered = await answersOf(call, reading, from);
+  const wishes = wishesOf(answered, reading, workbench, from);
+  const path = call.options.print === true ? null : draftPath(call, workbench, wishes.name);
+  const draft = draftProgram(wishes);
+  const why = explanation(draft, wishes, textSize(call.ports).width);
+  if (path === null) {
+    call.print(draft.text.replace(/\n$/, ''));
+    for (const line of why) call.tell(line);
+    return 0;
+  }
+  writeDraftFile(path, draft.text, call);
+  call.print([...why, '', `Written to ${path}.`].join('\n'));
+  if (call.options.use === true) {
+    const { writeSettings } = await import('../settings/write-settings.ts');
+    writeSettings(workbench.folders.config, { program: path });
+    call.print('It is the program in use now.');
+  } else {
+    call.print(`Use it with: holdfast --program ${JSON.stringify(path)}`);
+  }
+  return 0;
+};
+
+type Answered = Readonly<Record<string, string>>;
+
+function unitOf({ options }: Call, workbench: Workbench, from: Before | null) {
+  if (typeof options.unit === 'string') return readAnswer.unit(options.unit);
+  return from?.program.unit ?? workbench.gear().unit;
+}
+
+/** What was typed, or what is asked for where there is a terminal and nothing was typed. */
+async function answersOf(call: Call, reading: Reading, from: Before | null): Promise<Answered> {
+  const typed = Object.fromEntries(
+    ANSWERS.flatMap((option) => {
+      const found = call.options[option];
+      return found === undefined ? [] : [[option, [found].flat().map(String).join(',')]];
+    }),
+  );
+  const { stdin, stdout } = call.ports;
+  const isSilent = Object.keys(typed).length > 0 || stdin.isTTY !== true || stdout.isTTY !== true;
+  if (isSilent) return typed;
+  const usual = from
+    ? { days: String(daysOf(from)), aim: from.program.aim }
+    : ({} as Record<string, string>);
+  return askForDraft(call, usual, (option, answer) => {
+    READ[option]?.(answer, reading);
+  });
+}
+
+const READ: Readonly<Record<string, (text: string, reading: Reading) => unknown>> = {
+  days: readAnswer.days,
+  minutes: readAnswer.minutes,
+  aim: readAnswer.aim,
+  like: readAnswer.lifts,
+  without: readAnswer.lifts,
+  focus: readAnswer.muscles,
+  best: readAnswer.bests,
+};
+
+function wishesOf(
+  answered: Answered,
+  reading: Reading,
+  workbench: Workbench,
+  from: Before | null,
+): Wishes {
+  const { days, minutes, aim, name, like, without, focus, best } = answered;
+  const wished = days === undefined ? (from ? daysOf(from) : 3) : readAnswer.days(days);
+  return {
+    name: name === undefined ? (from?.program.name ?? NAMES[wished]) : readAnswer.name(name),
+    days: wished,
+    minutes: minutes === undefined ? 60 : readAnswer.minutes(minutes),
+    gear: workbench.gear(),
+    like: readAnswer.lifts(like ?? '', reading),
+    without: readAnswer.lifts(without ?? '', reading),
+    focus: readAnswer.muscles(focus ?? ''),
+    bests: readAnswer.bests(best ?? '', reading),
+    unit: reading.unit,
+    aim: aim === undefined ? (from?.program.aim ?? 'cut') : readAnswer.aim(aim),
+    bodyMass: workbench.journal().history().bodyMassOn(workbench.today()),
+    from,
+  };
+}
+
+const NAMES: Readonly<Record<Wishes['days'], string>> = {
+  2: 'My two days',
+  3: 'My three days',
+  4: 'My four days',
+};
+
+const daysOf = ({ program: { daysPerWeek } }: Before): Wishes['days'] =>
+  daysPerWeek <= 2 ? 2 : daysPerWeek === 3 ? 3 : 4;
+
+function explanation(draft: Draft, wishes: Wishes, width: number): string[] {
+  const told = (reasons: readonly Reason[]) =>
+    reasons.flatMap((reason) => wrapped(`- ${reasonWords(reason, wishes.unit).text}`, width, '  '));
+  const findings = findingsOf(draft.program, wishes.gear).filter(
+    ({ accepted }) => accepted === null,
+  );
+  return [
+    `${draft.program.name}, chosen:`,
+    ...told(draft.chosen),
+    ...(draft.givenUp.length > 0 ? ['', 'Given up:', ...told(draft.givenUp)] : []),
+    '',
+    ...(findings.length === 0
+      ? ['The check finds nothing to better.']
+      : [
+          'The check says:',
+          ...findings.flatMap(({ text, fix }) => wrapped(`- ${text} ${fix}`, width, '  ')),
+        ]),
+  ];
+}
