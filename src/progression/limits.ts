@@ -29,6 +29,8 @@ export const LIMITS = {
   painTo: 0.8,
   /** Step of a body weight lift that may be taken without knowing body weight, in kg. Ours. */
   blindStepKg: 5,
+  /** Bands help where at least this share of the body hangs or is pressed: no one ties a band to a crunch. Ours. */
+  assistedShare: 0.5,
   /** One rep is worth this many seconds of a timed hold. Ours. */
   secondsPerRep: 5,
   /** A new rep range starts at this share of what the estimate gives. Ours. */

@@ -1,7 +1,7 @@
 import type { Gear } from '../training/gear.ts';
 import type { Loading } from '../training/lift.ts';
 import { type Loads, loadsFor, nextAbove, nextBelow } from '../training/loads.ts';
-import { type Mass, micrograms, share } from '../training/mass.ts';
+import { type Mass, micrograms, NO_MASS, share } from '../training/mass.ts';
 import { systemLoad } from '../training/system-load.ts';
 import { LIMITS } from './limits.ts';
 
@@ -39,11 +39,19 @@ export function rackFor(
   }
   const moved = bodyShare ?? 1;
   return {
-    loads,
+    loads: moved < LIMITS.assistedShare ? unassisted(loads) : loads,
     system: (load) => systemLoad(load, body, moved),
     setting: (system) => micrograms(Math.floor(system - (body === null ? 0 : share(body, moved)))),
   };
 }
+
+/** Without the loads that a band would make lighter than the body. */
+const unassisted = (loads: Loads): Loads => ({
+  ...loads,
+  atOrBelow: (wish) => (wish < NO_MASS ? null : loads.atOrBelow(wish)),
+  atOrAbove: (wish) => loads.atOrAbove(wish < NO_MASS ? NO_MASS : wish),
+  lightest: NO_MASS,
+});
 
 /** The first loadable load at least 1 % above `load`; without a body weight simply the next. */
 export function stepAbove({ loads, system, setting }: Rack, load: Mass): Mass | null {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { aGear } from './a-gear.ts';
-import { aLift, cluster, sideRaise, straight } from './a-program.ts';
+import { aLift, sideRaise, straight } from './a-program.ts';
 import { nextTime, type Played, play } from './next-time.ts';
 
 const maintain = { program: { aim: 'maintain' as const } };
@@ -68,21 +68,39 @@ describe('a heavier load that was tried and given up', () => {
 });
 
 describe('a return that lands far too low', () => {
-  // A crunch moves 0.3 of 73 kg: a band of 10 kg takes off almost half of it.
-  const crunch = cluster({
-    lift: aLift({ loading: 'bodyweight', kind: 'isolation', bodyShare: 0.3, trains: { abs: 1 } }),
+  // Half of 80 kg is moved, and the band takes half of that off.
+  const press = straight({
+    lift: aLift({ loading: 'bodyweight', kind: 'isolation', bodyShare: 0.5, trains: { chest: 1 } }),
+    range: [12, 15],
   });
-  const gear = aGear({ bands: [{ name: 'band', assistance: { amount: 10, unit: 'kg' } }] });
+  const gear = aGear({ bands: [{ name: 'band', assistance: { amount: 20, unit: 'kg' } }] });
 
   it('goes on to the old load, though more in reserve than can be told says too little', () => {
     const next = nextTime(
-      crunch,
+      press,
       [
-        { kg: 1.25, reps: [13, 3, 3, 3], rir: 1, daysAgo: 45 },
-        { kg: -10, reps: [15, 5], rir: 6, daysAgo: 3, move: 'return' },
+        { kg: 1.25, reps: [13, 13, 13], rir: 1, daysAgo: 45 },
+        { kg: -20, reps: [15, 15], rir: 6, daysAgo: 3, move: 'return' },
       ],
       { gear },
     );
     expect(next).toMatchObject({ move: 'up', kg: 0, rules: ['up-after-return'] });
   });
+});
+
+it('no band is tied to a lift that moves less than half of the body', () => {
+  const crunch = straight({
+    lift: aLift({ loading: 'bodyweight', kind: 'isolation', bodyShare: 0.3, trains: { abs: 1 } }),
+    range: [12, 15],
+  });
+  const gear = aGear({ bands: [{ name: 'band', assistance: { amount: 10, unit: 'kg' } }] });
+  const next = nextTime(
+    crunch,
+    [
+      { kg: 0, reps: [6, 6, 6], daysAgo: 6 },
+      { kg: 0, reps: [6, 6, 6], daysAgo: 3 },
+    ],
+    { ...maintain, gear },
+  );
+  expect(next).toMatchObject({ move: 'hold', kg: 0, rules: ['hold-nothing-lighter'] });
 });
