@@ -7,6 +7,7 @@ import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
+import { sessionNotes } from '../workbench/session-notes.ts';
 import { setIds } from '../workbench/set-ids.ts';
 import type { Call, Run } from './call.ts';
 import type { HistoryJson } from './history-schema.ts';
@@ -19,7 +20,7 @@ export const run: Run = (call) => {
   const history = workbench.journal().history();
   const { unit } = workbench.program();
   const lift = liftAsked(call, history);
-  const found = searchHistory(history.results, searchAsked(call), notesOf(history));
+  const found = searchHistory(history.results, searchAsked(call), sessionNotes(history));
   const rows = liftRows(found, lift, history.bodyMassOn);
   tellProblems(call, workbench);
   if (call.global.json) {
@@ -60,16 +61,6 @@ function liftAsked({ args: [asked] }: Call, { results }: History): string | null
         ? `Lifts with results: ${done.join(', ')}.`
         : 'They come with the first session that is closed.',
   });
-}
-
-function notesOf({ closed }: History): (session: string) => readonly string[] {
-  const notes = new Map(
-    closed.map((state) => [
-      state.session,
-      [...state.notes, ...state.exercises.flatMap((exercise) => exercise.notes)],
-    ]),
-  );
-  return (session) => notes.get(session) ?? [];
 }
 
 /** Ids under the table, for `amend`; the latest first. */

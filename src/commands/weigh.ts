@@ -1,11 +1,11 @@
 import { Temporal } from 'temporal-polyfill';
-import { rateOfLoss } from '../cut/rate-of-loss.ts';
 import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import { dayWords } from '../text/day-words.ts';
 import { jsonText } from '../text/json-text.ts';
 import { problemText, Refusal } from '../text/problem.ts';
-import { inUnit, type Mass, massOf, massText, type Unit } from '../training/mass.ts';
+import { inUnit, massOf, massText, type Unit } from '../training/mass.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
+import { trendWords } from '../workbench/trend-words.ts';
 import type { Call, Run } from './call.ts';
 import { massOperand } from './mass-operand.ts';
 import type { WeighJson } from './weigh-schema.ts';
@@ -23,8 +23,10 @@ export const run: Run = (call) => {
     return 1;
   }
   workbench.journal().record({ type: 'weighed', mass, on: date.toString() });
-  const { bodyMassOn } = workbench.journal().history();
-  const trend = bodyMassOn(date);
+  const history = workbench.journal().history();
+  const trend = history.bodyMassOn(date);
+  const weightAdvice = workbench.settings().settings.weightAdvice === 'yes';
+  const words = trendWords(history, date, unit, weightAdvice);
   const json: WeighJson = {
     schema: 1,
     unit,
@@ -35,27 +37,10 @@ export const run: Run = (call) => {
   call.print(
     call.global.json
       ? jsonText(json)
-      : `Saved: ${massText(mass, unit)} on ${dayWords(date)}.${trendWords(workbench, trend, unit)}`,
+      : [`Saved: ${massText(mass, unit)} on ${dayWords(date)}.`, words].join(' ').trim(),
   );
   return 0;
 };
-
-function trendWords(workbench: Workbench, trend: Mass | null, unit: Unit): string {
-  if (trend === null) return '';
-  const words = ` Trend ${massText(trend, unit, 1)}`;
-  const { weighIns, bodyMassOn } = workbench.journal().history();
-  if (workbench.settings().settings.weightAdvice !== 'yes') return `${words}.`;
-  const rate = rateOfLoss({
-    weighIns,
-    today: workbench.today(),
-    cutFrom: null,
-    monthlyCycle: false,
-    bodyMassOn,
-  });
-  if (rate.kind === 'unknown') return `${words}.`;
-  const direction = rate.percentAWeek >= 0 ? 'falling' : 'rising';
-  return `${words}, ${direction} by ${Math.abs(rate.percentAWeek).toFixed(1)} % a week (± ${rate.standardError.toFixed(1)}).`;
-}
 
 function unitAsked({ options }: Call, workbench: Workbench): Unit {
   const asked = options.unit;

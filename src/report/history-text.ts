@@ -5,7 +5,7 @@ import { safeText } from '../text/safe-text.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { dateTicks } from './date-ticks.ts';
 import type { LiftRow } from './lift-rows.ts';
-import { drawPlot, type Point } from './plot.ts';
+import { drawPlot, type PlotSize, type Point } from './plot.ts';
 import type { TextSize } from './review-text.ts';
 import { type Column, cutTo, textTable } from './table.ts';
 
@@ -24,19 +24,7 @@ export function historyText(
   { width, glyphs }: TextSize,
 ): string[] {
   const lifts = new Set(rows.map(({ result }) => result.exercise.lift));
-  const points = e1rmPoints(rows, unit);
-  const plot =
-    lifts.size === 1 && points.length > 1
-      ? drawPlot(
-          {
-            lines: [{ points, as: 'line', gap: DAYS_JOINED }],
-            bands: [],
-            yHolds: around(points),
-            xTicks: dateTicks,
-          },
-          { width, height: PLOT_ROWS, glyphs },
-        )
-      : [];
+  const plot = lifts.size === 1 ? e1rmPlot(rows, unit, { width, height: PLOT_ROWS, glyphs }) : [];
   const columns: readonly Column[] = [
     { heading: 'date', align: 'left' },
     ...(lifts.size === 1 ? [] : [{ heading: 'lift', align: 'left' } as const]),
@@ -64,6 +52,21 @@ export function historyText(
     ...(plot.length > 0 ? [`${title}: e1RM, ${unit}`, ...plot, ''] : []),
     ...textTable(columns, cells, width),
   ].map((line) => cutTo(line, width));
+}
+
+/** The e1RM of one lift over time as a plot in text; none with fewer than two sessions that tell. */
+export function e1rmPlot(rows: readonly LiftRow[], unit: Unit, size: PlotSize): string[] {
+  const points = e1rmPoints(rows, unit);
+  if (points.length < 2) return [];
+  return drawPlot(
+    {
+      lines: [{ points, as: 'line', gap: DAYS_JOINED }],
+      bands: [],
+      yHolds: around(points),
+      xTicks: dateTicks,
+    },
+    size,
+  );
 }
 
 /** Three percent to both sides of the first value, so that a session's noise does not fill the plot. */

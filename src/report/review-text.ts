@@ -36,26 +36,48 @@ export function reviewText(
       '',
       ...wrapped(`- ${safeText(words(reason).text)}`, width, '  '),
     ]),
-    '',
-    ...textTable(
-      [
-        { heading: 'figure', align: 'left' },
-        { heading: 'value', align: 'right' },
-        { heading: '', align: 'left', dropFirst: 1 },
-      ],
-      reviewFigures(review, unit).map(({ name, value, about }) => [name, value, about]),
-      width,
-    ).slice(1),
-    ...section('Strength of each lift', liftLines(review, unit, width)),
-    ...section('Hard sets a week (two weeks)', barLines(review, width, glyphs)),
-    ...section('Week by week, Monday to Sunday', weekLines(review, width)),
-    ...section('Hard sets of each muscle by week', muscleLines(review, width)),
+    ...reviewSections(review, unit, { width, glyphs }).flatMap(({ title, lines }) => [
+      '',
+      ...(title === null ? [] : [title]),
+      ...lines,
+    ]),
   ];
   return lines.map((line) => cutTo(line, width));
 }
 
-const section = (title: string, lines: readonly string[]): string[] =>
-  lines.length === 0 ? [] : ['', title, ...lines];
+export interface ReviewSection {
+  /** Null for the figures, which need none. */
+  readonly title: string | null;
+  readonly lines: readonly string[];
+}
+
+/** What the verdict rests on, in lines of at most `width` columns; sections with nothing to say are left out. */
+export function reviewSections(
+  review: Review,
+  unit: Unit,
+  { width, glyphs }: TextSize,
+): ReviewSection[] {
+  const sections: readonly ReviewSection[] = [
+    { title: null, lines: figureLines(review, unit, width) },
+    { title: 'Strength of each lift', lines: liftLines(review, unit, width) },
+    { title: 'Hard sets a week (two weeks)', lines: barLines(review, width, glyphs) },
+    { title: 'Week by week, Monday to Sunday', lines: weekLines(review, width) },
+    { title: 'Hard sets of each muscle by week', lines: muscleLines(review, width) },
+  ];
+  return sections.flatMap(({ title, lines }) =>
+    lines.length === 0 ? [] : [{ title, lines: lines.map((line) => cutTo(line, width)) }],
+  );
+}
+
+function figureLines(review: Review, unit: Unit, width: number): string[] {
+  const columns: readonly Column[] = [
+    { heading: 'figure', align: 'left' },
+    { heading: 'value', align: 'right' },
+    { heading: '', align: 'left', dropFirst: 1 },
+  ];
+  const rows = reviewFigures(review, unit).map(({ name, value, about }) => [name, value, about]);
+  return textTable(columns, rows, width).slice(1);
+}
 
 function liftLines({ evidence, body }: Review, unit: Unit, width: number): string[] {
   if (evidence.lifts.length === 0) return [];

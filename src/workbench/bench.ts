@@ -4,6 +4,7 @@ import type { Problem } from '../text/problem.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { LiveSession } from './live-session.ts';
+import type { Watch } from './watch.ts';
 
 /** The session of a day, before it is begun. */
 export interface Today {
@@ -66,8 +67,8 @@ export type Choices = Pick<
 >;
 
 /**
- * What the screens ask of the workbench. Everything answers at once; only `begin`, `keep` and the
- * session's `send` change anything.
+ * What the screens ask of the workbench. Everything answers at once; only `begin`, `keep`, the
+ * session's `send` and the watch's `change` change anything.
  */
 export interface Bench {
   /** The day that is due, or the one named. */
@@ -98,4 +99,8 @@ export interface Bench {
   readonly review: () => SessionReview;
   readonly choices: () => Choices;
   readonly keep: (choices: Choices) => Problem | null;
+  /** The past: review, history, weigh-ins. */
+  readonly watch: Watch;
+  /** Stands above every screen, where what is on it is not the lifter's own; null otherwise. */
+  readonly banner: string | null;
 }

@@ -11,6 +11,7 @@ import type { Reason } from '../training/rule.ts';
 import type { Bench, Choices, NearLoads, Offer } from './bench.ts';
 import type { LiveSession } from './live-session.ts';
 import { madeUp, plateChangeWords } from './made-up.ts';
+import { openWatch } from './open-watch.ts';
 import type { Workbench } from './open-workbench.ts';
 import { plannedExercise } from './planned-exercise.ts';
 import { reasonWords } from './reason-words.ts';
@@ -51,6 +52,10 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     const planned = plannedExercise(exercise, from);
     return prescribeExercise(from, planned, history(), workbench.circumstances(), change);
   };
+  const keepNow: KeepSettings = (change) => {
+    settings = keepSettings(change);
+    return settings;
+  };
   const withLoad = (exercise: PrescribedExercise, load: Mass) =>
     anew(exercise, { change: { kind: 'load', load } });
 
@@ -58,7 +63,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     today: (day) => todayOf(workbench, day ?? null),
     begin: (day) =>
       orProblem(() => {
-        const writer = openWriter(workbench, day ?? null, keepSettings);
+        const writer = openWriter(workbench, day ?? null, keepNow);
         live = runSession(writer, () => ports.clock.read());
         return live;
       }),
@@ -106,11 +111,13 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     },
     choices: () => choicesOf(settings),
     keep: (choices) => {
-      const kept = orProblem(() => keepSettings(choices));
-      if (isProblem(kept)) return kept;
-      settings = kept;
-      return null;
+      const kept = orProblem(() => keepNow(choices));
+      return isProblem(kept) ? kept : null;
     },
+    watch: openWatch(workbench, { now: () => settings, keep: keepNow }, unit),
+    banner: ports.demoFolder
+      ? `Demo: invented weeks in ${ports.demoFolder}, removed when you leave`
+      : null,
   };
 
   function nearLoads(exercise: PrescribedExercise, wish: Mass): NearLoads {

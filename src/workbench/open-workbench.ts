@@ -34,6 +34,8 @@ export interface Workbench {
   readonly ownProgramPath: () => string;
   /** @throws Refusal with everything that is wrong with the file. */
   readonly program: () => Program;
+  /** Reads the program anew the next time, for its file was changed. */
+  readonly forgetProgram: () => void;
   /** As last set on any device, else as this machine knows it, else a usual home gym. */
   readonly gear: () => Gear;
   readonly today: () => Temporal.PlainDate;
@@ -60,8 +62,10 @@ export function openWorkbench(ports: Ports, wishes: Wishes): Workbench {
     shippedPrograms: ports.shippedPrograms,
     cwd: ports.cwd,
   });
-  const programPath = once(() => chooseProgram(sources()));
-  const program = once(() => readOrRefuse(programPath()));
+  const chosen = () => chooseProgram(sources());
+  let programPath = once(chosen);
+  let readProgram = once(() => readOrRefuse(programPath()));
+  const program = () => readProgram();
   const gear = (): Gear =>
     journal().history().gear ?? settings().settings.gear ?? defaultGear(unitOf(program));
   const today = () => localDay(ports.clock);
@@ -70,9 +74,14 @@ export function openWorkbench(ports: Ports, wishes: Wishes): Workbench {
     folders,
     settings,
     journal,
-    programPath,
+    programPath: () => programPath(),
     ownProgramPath: () => ownCopy(programPath(), sources()),
     program,
+    forgetProgram: () => {
+      // A shipped program may have become the lifter's own copy.
+      programPath = once(chosen);
+      readProgram = once(() => readOrRefuse(programPath()));
+    },
     gear,
     today,
     circumstances: () => ({ today: today(), gear: gear() }),

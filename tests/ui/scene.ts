@@ -9,6 +9,8 @@ import type { Reading } from '../../src/training/reading.ts';
 import type { Bench, Choices, Offer } from '../../src/workbench/bench.ts';
 import type { Clock } from '../../src/workbench/clock.ts';
 import type { LiveSession } from '../../src/workbench/live-session.ts';
+import type { Watch } from '../../src/workbench/watch.ts';
+import { emptyWatch } from './a-watch.ts';
 
 const kg = kilograms;
 
@@ -192,6 +194,8 @@ export interface Scene {
 export interface SceneOptions {
   readonly prescription?: Prescription;
   readonly choices?: Partial<Choices>;
+  readonly watch?: Watch;
+  readonly banner?: string;
   readonly offer?: (index: number, session: SessionState) => Offer | null;
 }
 
@@ -342,6 +346,8 @@ export function scene(options: SceneOptions = {}): Scene {
       choices = next;
       return null;
     },
+    watch: options.watch ?? emptyWatch(),
+    banner: options.banner ?? null,
   };
   return { bench, clock, session: () => live.state(), facts: () => facts };
 }
