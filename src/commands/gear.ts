@@ -2,7 +2,8 @@ import { jsonText } from '../text/json-text.ts';
 import { problemText } from '../text/problem.ts';
 import { gearSurprises } from '../training/gear-surprises.ts';
 import { keepGear } from '../workbench/keep-gear.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
+import type { KeepSettings } from '../workbench/open-bench.ts';
+import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Run } from './call.ts';
 import type { GearJson } from './gear-json-schema.ts';
 import { changedGear } from './gear-options.ts';
@@ -13,20 +14,21 @@ import { textSize } from './text-size.ts';
 /** Shows what the lifter owns, after the changes that the options ask for. */
 export const run: Run = async (call) => {
   const workbench = openWorkbench(call.ports, call.global);
+  const { settings } = workbench.settings();
   tellProblems(call, workbench);
   const changed = changedGear(workbench.gear(), call.options);
   if (changed) {
-    const { writeSettings } = await import('../settings/write-settings.ts');
-    const problem = keepGear(workbench, changed, (change) =>
-      writeSettings(workbench.folders.config, change),
-    );
+    const problem = keepGear(workbench, changed, await settingsKeeper(workbench));
     call.tell('Saved.');
     if (problem) call.tell(problemText(problem));
   }
-  const gear = changed ?? workbench.gear();
-  const isSet =
-    changed !== null ||
-    (workbench.journal().history().gear ?? workbench.settings().settings.gear) !== null;
+  if (call.options.edit === true) {
+    const { editGear } = await import('./edit-gear.ts');
+    const status = await editGear(call, workbench, await settingsKeeper(workbench));
+    if (status !== 0) return status;
+  }
+  const gear = workbench.gear();
+  const isSet = workbench.journal().history().gear !== null || settings.gear !== null;
   if (call.global.json) {
     call.print(jsonText({ schema: 1, set: isSet, gear } satisfies GearJson));
     return 0;
@@ -40,3 +42,9 @@ export const run: Run = async (call) => {
   for (const problem of gearSurprises(gear)) call.tell(problemText(problem));
   return 0;
 };
+
+/** What writes settings is slow to load, and most calls only show. */
+async function settingsKeeper({ folders }: Workbench): Promise<KeepSettings> {
+  const { writeSettings } = await import('../settings/write-settings.ts');
+  return (change) => writeSettings(folders.config, change);
+}

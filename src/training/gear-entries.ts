@@ -2,8 +2,9 @@ import { type Problem, Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Quantity, readQuantity, type Unit } from './mass.ts';
 
-const MOST_OWNED = 200;
-const HEAVIEST = 1000;
+/** More of one kind, or more kg or lb in one piece, are a slip of the fingers. Ours. */
+export const MOST_OWNED = 200;
+export const HEAVIEST = 1000;
 const LONGEST_NAME = 40;
 
 /** One part of a list as `20kg=4, 10kg=4`: what is named, and what is said of it. */

@@ -3,7 +3,8 @@ import { BLANK, type Line, span, widthOf } from './line.ts';
 import type { Phase } from './phase.ts';
 import type { Model } from './ui-state.ts';
 
-interface Hint {
+/** A key and what it does. */
+export interface Hint {
   readonly keys: string;
   readonly label: string;
 }
@@ -27,14 +28,16 @@ export function footerHints(model: Model, phase: Phase | null): readonly Hint[] 
   return hints;
 }
 
-/** The footer in exactly `rows` lines; what does not fit is left to the help, whose key always shows. */
-export function footerLines(
+/** The footer in exactly `rows` lines. */
+export const footerLines = (
   model: Model,
   phase: Phase | null,
   columns: number,
   rows: number,
-): readonly Line[] {
-  const hints = footerHints(model, phase);
+): readonly Line[] => hintLines(footerHints(model, phase), columns, rows);
+
+/** Hints in exactly `rows` lines; what does not fit is left to the help, whose key always shows. */
+export function hintLines(hints: readonly Hint[], columns: number, rows: number): readonly Line[] {
   const help = hints.find(({ label }) => label === 'keys');
   const others = hints.filter((hint) => hint !== help);
   for (let count = others.length; count >= 0; count--) {

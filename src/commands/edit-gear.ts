@@ -1,0 +1,48 @@
+import { environment } from '../terminal/environment.ts';
+import { problemText, Refusal } from '../text/problem.ts';
+import type { Gear } from '../training/gear.ts';
+import { keepGear } from '../workbench/keep-gear.ts';
+import type { KeepSettings } from '../workbench/open-bench.ts';
+import type { Workbench } from '../workbench/open-workbench.ts';
+import type { Call } from './call.ts';
+
+/**
+ * Opens the form of what the lifter owns; gives back the exit status.
+ * @throws Refusal where there is no terminal to show it on
+ */
+export async function editGear(
+  { ports, global }: Call,
+  workbench: Workbench,
+  keepSettings: KeepSettings,
+): Promise<number> {
+  const around = environment({
+    env: ports.env,
+    argv: [],
+    stdinIsTerminal: ports.stdin.isTTY === true,
+    stdoutIsTerminal: ports.stdout.isTTY === true,
+  });
+  if (!around.interactive || global.json) {
+    throw new Refusal({
+      what: 'The form needs a terminal.',
+      fix: 'Change the gear by options in its place; "holdfast gear --help" shows them.',
+    });
+  }
+  const { gearForm } = await import('../ui/gear/gear-form.tsx');
+  const keep = (gear: Gear) => {
+    try {
+      keepGear(workbench, gear, keepSettings);
+      return null;
+    } catch (error) {
+      if (error instanceof Refusal) return error.problems.map(problemText).join(' ');
+      throw error;
+    }
+  };
+  return gearForm(workbench.gear(), keep, workbench.settings().settings.theme, {
+    ...ports,
+    signals: {
+      on: (event, listener) => process.on(event as 'exit', listener as () => void),
+      off: (event, listener) => process.off(event as 'exit', listener as () => void),
+    },
+    screenReader: around.screenReader,
+  });
+}
