@@ -11,7 +11,8 @@ export function restLine(phase: Extract<Phase, { kind: 'resting' }>, columns: nu
   const cells = (ms: number) => Math.round((ms / whole) * columns);
   const left = Math.max(0, cells(whole - phase.elapsedMs));
   const post = rest.from < rest.to ? cells(whole - rest.from * 1000) : -1;
-  return Array.from({ length: columns }, (_, x) => (x === post ? '╂' : x < left ? '━' : ' ')).join(
-    '',
-  );
+  // Blanks at its end would be written anew each time the line gets shorter.
+  return Array.from({ length: columns }, (_, x) => (x === post ? '╂' : x < left ? '━' : ' '))
+    .join('')
+    .trimEnd();
 }

@@ -12,8 +12,8 @@ export function titleOf({ session, now }: Model): string {
   return phase.kind === 'all-done' ? 'done' : 'ready';
 }
 
-/** In steps of five seconds until the last fifteen: a tab that flickers every second is noise. */
-const coarse = (ms: number): number => (ms > 15_000 ? Math.ceil(ms / 5_000) * 5_000 : ms);
+/** In steps of fifteen seconds until the last fifteen: a tab that flickers is noise, and costs bytes. */
+const coarse = (ms: number): number => (ms > 15_000 ? Math.ceil(ms / 15_000) * 15_000 : ms);
 
 /** Share of the rest that is over, 0 to 1; null while none runs. */
 export function progressOf({ session, now }: Model): number | null {
