@@ -9,7 +9,7 @@ import {
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { AHome } from './a-home.ts';
-import { doSession, withTinyProgram } from './a-session.ts';
+import { doSession, withTinyProgram, workbenchOf } from './a-session.ts';
 
 let home: AHome;
 beforeEach(() => {
@@ -59,6 +59,19 @@ test('a half-written end is cut off and kept, and the next visit finds nothing',
   expect([status, out]).toEqual([0, expect.stringMatching(/journal.*: repaired\n.*cut off/)]);
   expect(readFileSync(file, 'utf8')).toBe(whole);
   expect((await stateOf('journal'))?.state).toBe('fine');
+});
+
+test('while another holdfast is at work nothing is repaired, and that is said', async () => {
+  doSession(home);
+  const [file = ''] = journalFiles();
+  appendFileSync(file, '0123abcd {"v":1,"seq":99');
+  const torn = readFileSync(file, 'utf8');
+  const other = workbenchOf(home).journal();
+  expect(other.lock()).toBe(true);
+  const { status, out } = await home.run('doctor');
+  other.release();
+  expect([status, out]).toEqual([1, expect.stringMatching(/journal.*: not repaired\n.*at work/)]);
+  expect(readFileSync(file, 'utf8')).toBe(torn);
 });
 
 test('damage in the middle is told, left as it is, and ends in 1', async () => {
