@@ -7,6 +7,7 @@ import { readProgramFile } from '../../src/program/read-file.ts';
 import { rehearsedHistory } from '../../src/rehearsal/rehearsed-history.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
+import { ownTimeOfLoad } from './load-in-mixed-gear.ts';
 import { writeLongHistory } from './long-history.ts';
 
 /**
@@ -15,6 +16,8 @@ import { writeLongHistory } from './long-history.ts';
  */
 const MOST = Number(process.argv[2] ?? 1560);
 const SIZES = [MOST / 10, MOST / 2, MOST].map(Math.round);
+/** Milliseconds for a load out of plates in both units, without the start of the program. */
+const MOST_OF_LOAD = 50;
 /** The best of so many runs counts: whatever else the machine does only ever adds to it. */
 const RUNS = 9;
 
@@ -79,5 +82,8 @@ try {
 } finally {
   for (const { folder } of written) rmSync(folder, { recursive: true, force: true });
 }
+const load = ownTimeOfLoad(CLI);
+say(`load, twelve plate sizes ${load.toFixed(0)} ms of its own`);
+if (load > MOST_OF_LOAD) late.push(`load: over ${MOST_OF_LOAD} ms of its own`);
 for (const each of late) say(each);
 process.exitCode = late.length > 0 ? 1 : 0;
