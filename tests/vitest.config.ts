@@ -16,6 +16,9 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/terminal/**'],
           pool: 'threads',
+          // Only to end a test that hangs: nothing here is timed, and a busy machine is slow.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
           sequence: { groupOrder: 0 },
         },
       },
