@@ -61,6 +61,8 @@ function startScreen(
       ? { kind: 'cautions', scroll: 0 }
       : { kind: 'preview', today: bench.today(day ?? undefined), chosen: 0 };
   }
+  // Another device may still be at it: nothing is written before the lifter says so.
+  if (!open.own) return { kind: 'preview', today: bench.today(), chosen: 0 };
   const live = bench.begin();
   if ('what' in live) throw new Refusal(live);
   const isStale = elapsedMs(open.state.lastAt, call.ports.clock.read()) > STALE_MS;

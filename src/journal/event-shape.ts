@@ -70,7 +70,11 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   }),
   'gear-set': withFields({ gear }),
   deleted: withFields({ of: text }),
-  'session-taken-over': withFields({ session: text, after: text }),
+  'session-taken-over': withFields({
+    session: text,
+    after: text,
+    device: (value) => value === undefined || text(value),
+  }),
 };
 
 const stamp = withFields({

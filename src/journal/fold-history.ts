@@ -10,6 +10,7 @@ import type { JournalFile } from './journal-file.ts';
 import type { Ranked } from './latest.ts';
 import { fileOf } from './line-codec.ts';
 import { deletedIds, looseFacts } from './loose-facts.ts';
+import type { JournalEvent } from './records.ts';
 import { type CorrectionEvent, sessionEvents } from './session-events.ts';
 import { type SessionGroups, splitGroups } from './split-groups.ts';
 
@@ -19,6 +20,8 @@ interface FoldedSession {
   /** The file that was written to last. */
   readonly own: boolean;
   readonly file: string;
+  /** Name of the device that wrote to it last. */
+  readonly device: string;
 }
 
 /**
@@ -73,8 +76,12 @@ function foldSession(
     foreign: named || groups.some(({ foreign }) => foreign),
     own: groups.at(-1)?.own ?? false,
     file: groups.at(-1)?.name ?? '',
+    device: deviceOf(groups.at(-1)?.events[0]) ?? state.device,
   };
 }
+
+const deviceOf = (first: JournalEvent | undefined): string | undefined =>
+  first?.type === 'session-taken-over' ? first.device : undefined;
 
 function correctionsBySession(
   sessions: readonly SessionGroups[],

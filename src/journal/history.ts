@@ -28,6 +28,8 @@ export interface OpenSession {
   /** This device wrote to it last, so it can go on without taking over. */
   readonly own: boolean;
   readonly foreign: boolean;
+  /** Name of the device that went on with it last. */
+  readonly device: string;
   /** Path of that file below the data folder. */
   readonly file: string;
 }

@@ -11,8 +11,13 @@ export type LooseFact =
   | { readonly type: 'gear-set'; readonly gear: Gear }
   /** The event, set or session named by `of` never happened. */
   | { readonly type: 'deleted'; readonly of: string }
-  /** This device goes on with a session that another one opened, in its own file. `after`: the last event of the session that it had read. */
-  | { readonly type: 'session-taken-over'; readonly session: string; readonly after: string };
+  /** The device of that name goes on with a session that another one opened, in its own file. `after`: the last event of the session that it had read. */
+  | {
+      readonly type: 'session-taken-over';
+      readonly session: string;
+      readonly after: string;
+      readonly device?: string;
+    };
 
 export type LooseEvent = LooseFact & Stamp;
 

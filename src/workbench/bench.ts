@@ -12,6 +12,8 @@ export interface Today {
   readonly state: 'due' | 'open' | 'done-today';
   /** Id of the open session; null where none is open. */
   readonly session: string | null;
+  /** Of an open session that another device went on with last: on which, since when. */
+  readonly elsewhere: { readonly device: string; readonly since: string } | null;
   readonly prescription: Prescription;
   /** Minutes that the session is expected to take. */
   readonly minutes: number;

@@ -3,6 +3,8 @@ import type { Day, Program } from '../program/program.ts';
 import { dueDay } from '../progression/due-day.ts';
 import { prescribe } from '../progression/prescribe.ts';
 import type { Prescription } from '../progression/prescription.ts';
+import { localDate } from '../session/local-date.ts';
+import { dayWords } from '../text/day-words.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Today } from './bench.ts';
@@ -21,6 +23,7 @@ export function todayOf(workbench: Workbench, dayName: string | null): Today {
     return {
       state: 'open',
       session: open.session,
+      elsewhere: open.own ? null : { device: open.device, since: sinceWords(open, workbench) },
       prescription,
       minutes: sessionMinutes(prescription, history),
       days: [prescription.day],
@@ -34,10 +37,19 @@ export function todayOf(workbench: Workbench, dayName: string | null): Today {
       ? 'done-today'
       : 'due',
     session: null,
+    elsewhere: null,
     prescription,
     minutes: sessionMinutes(prescription, history),
     days: program.days.map(({ name }) => name),
   };
+}
+
+/** `17:40`, and the day before it where that is not today. */
+function sinceWords({ state }: OpenSession, workbench: Workbench): string {
+  const { openedAt, zone } = state;
+  const at = new Date(openedAt.wall + zone * 60_000).toISOString().slice(11, 16);
+  const day = localDate(openedAt.wall, zone);
+  return day.equals(workbench.today()) ? at : `${dayWords(day)}, ${at}`;
 }
 
 /** The session to go on with: the latest that is open and was fully understood. */

@@ -17,6 +17,7 @@ const {
   HOLDFAST_DRIVEN_WALL: wall,
   HOLDFAST_DRIVEN_ZONE: zone = '0',
   HOLDFAST_DRIVEN_BOOT: boot = 'boot-1',
+  HOLDFAST_DRIVEN_NAME: machineName = 'machine',
 } = process.env;
 if (!socketPath) throw new Error('HOLDFAST_DRIVEN names the socket that orders come from.');
 
@@ -48,4 +49,4 @@ createInterface({ input: socket }).on('line', (line) => {
   setImmediate(() => socket.write('done\n'));
 });
 
-await runCli({ ...real, clock, files: disk.files }, process.argv.slice(2));
+await runCli({ ...real, clock, files: disk.files, machineName }, process.argv.slice(2));

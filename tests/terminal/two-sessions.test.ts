@@ -36,7 +36,7 @@ async function playDayA(terminal: Terminal): Promise<void> {
   await terminal.press(' ', 'mini-set 2 of 4');
   await terminal.until('space put down');
   await terminal.press('4', '‹4› reps');
-  await terminal.press(' ', 'Every set is done');
+  await terminal.press(' ', 'Cluster done: fewer reps.');
   await terminal.press(' ', 'Next time');
 }
 

@@ -257,6 +257,7 @@ export function scene(options: SceneOptions = {}): Scene {
     today: (day = prescription.day) => ({
       state: state ? 'open' : 'due',
       session: state ? 's1' : null,
+      elsewhere: null,
       prescription: { ...prescription, day },
       minutes: 52,
       days: ['A', 'B'],

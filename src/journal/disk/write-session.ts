@@ -58,6 +58,7 @@ function takeOver(desk: JournalDesk, { session, events }: SessionState): EventFi
       type: 'session-taken-over',
       session,
       after: events.at(-1)?.id ?? '',
+      device: desk.setting.device.name,
       id: `${id}:0`,
       ...desk.stamp(),
     };

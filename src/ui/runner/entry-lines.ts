@@ -1,4 +1,5 @@
 import type { SessionState } from '../../session/state.ts';
+import type { Unit } from '../../training/mass.ts';
 import { asPlannedTexts } from '../as-planned.ts';
 import { type EntryTarget, entryTarget, fieldsOf, fieldText } from '../entry.ts';
 import { type Line, line, paragraph, type Span, span } from '../line.ts';
@@ -6,25 +7,23 @@ import { type Phase, placeOf } from '../phase.ts';
 import { setsOfRole } from '../set-plan.ts';
 import type { Draft, Field, Model } from '../ui-state.ts';
 import { placeText, savedText } from '../words.ts';
+import { clusterEnd } from './cluster-end.ts';
 
 /** What was saved, and the numbers that keys type over. */
 export function entryLines(model: Model, phase: Phase, columns: number): Line[] {
   const { session, ui } = model;
   if (!session) return [];
   const draft = ui.screen.kind === 'runner' ? ui.screen.draft : null;
-  if (phase.kind === 'all-done' && !draft) return plannedLines(session, columns);
   const target = entryTarget(session, phase, draft);
+  const ended = (target ? clusterEnd(session, target) : []).map((text) => line(text, 'strong'));
+  if (phase.kind === 'all-done' && !draft) return [...ended, ...plannedLines(session, columns)];
   if (!target) return [];
-  const fields = fieldLine(target, draft, session, columns);
+  const fields = fieldLine(target, draft, session.prescription.unit, columns);
   if (!target.of) return draft ? [fields, line('space puts it down with these')] : [];
   const typed = draft && Object.keys(draft.typed).length > 0;
   const saved = typed ? 'enter saves' : savedText(target.of, target.exercise);
   const name = setName(session, phase, target);
-  return [
-    ...clusterEnd(session, target).map((text) => line(text, 'strong')),
-    ...paragraph(`${name} · ${saved}`, columns),
-    fields,
-  ];
+  return [...ended, ...paragraph(`${name} · ${saved}`, columns), fields];
 }
 
 /** Which set it is; the lift is named where it is not the one of the headline. */
@@ -35,24 +34,13 @@ function setName(session: SessionState, phase: Phase, { of, exercise }: EntryTar
   return placeOf(phase)?.exercise === of.exercise ? place : `${exercise.name}, ${place}`;
 }
 
-const ENDS = {
-  'fewer-reps': 'Cluster done: fewer reps.',
-  'most-sets': 'Cluster done: all its sets.',
-  lifter: 'Cluster ended by you.',
-} as const;
-
-function clusterEnd(session: SessionState, { of }: EntryTarget): string[] {
-  const end = of && session.exercises[of.exercise]?.clusterEnd;
-  return end ? [ENDS[end]] : [];
-}
-
-function fieldLine(
+/** The numbers of a set side by side, the one that keys change marked. */
+export function fieldLine(
   target: EntryTarget,
   draft: Draft | null,
-  session: SessionState,
+  unit: Unit,
   columns: number,
 ): Line {
-  const { unit } = session.prescription;
   const focused = draft?.field ?? 'count';
   const wide = columns >= 56;
   const spans: Span[] = [];
@@ -67,7 +55,7 @@ function fieldLine(
   return spans;
 }
 
-function fieldName(field: Field, { exercise }: EntryTarget, unit: string, wide: boolean): string {
+function fieldName(field: Field, { exercise }: EntryTarget, unit: Unit, wide: boolean): string {
   if (field === 'count') return exercise.counts;
   if (field === 'load') return unit;
   return wide ? 'in reserve' : 'reserve';

@@ -39,12 +39,14 @@ const STATES: Readonly<Record<Today['state'], string | null>> = {
 };
 
 function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: number): Line[] {
-  const { prescription, minutes, state } = today;
+  const { prescription, minutes, state, elsewhere } = today;
   const title = [span(prescription.program), span(' · '), span(prescription.day, 'strong')];
   const facts = `${dayText(prescription.date)} · ${Math.round(minutes)} min`;
   const said = [
     doctorFirst ? 'You answered yes to a question about your health: see a doctor first.' : null,
-    STATES[state],
+    elsewhere
+      ? `This session is open on ${elsewhere.device} since ${elsewhere.since}. Space takes it over and goes on here.`
+      : STATES[state],
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
     ...prescription.warnings.map((reason) => bench.reasonWords(reason).text),
   ].filter((text) => text !== null);
