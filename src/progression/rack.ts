@@ -49,7 +49,7 @@ export function rackFor(
 const unassisted = (loads: Loads): Loads => ({
   ...loads,
   atOrBelow: (wish) => (wish < NO_MASS ? null : loads.atOrBelow(wish)),
-  atOrAbove: (wish) => loads.atOrAbove(wish < NO_MASS ? NO_MASS : wish),
+  atOrAbove: (wish) => loads.atOrAbove(micrograms(Math.max(wish, NO_MASS))),
   lightest: NO_MASS,
 });
 
