@@ -1,4 +1,4 @@
-import type { Temporal } from 'temporal-polyfill';
+import { Temporal } from 'temporal-polyfill';
 import type { LiftRow } from './lift-rows.ts';
 
 /** A lift with results, in a line. */
@@ -11,14 +11,12 @@ export interface LiftSummary {
   readonly best: number | null;
 }
 
-/** The lifts of results in order of date, the one done last first. */
+/** The lifts of results in order of date, those done last first. */
 export function liftSummaries(rows: readonly LiftRow[]): LiftSummary[] {
   const byLift = new Map<string, LiftSummary>();
   for (const { result, best } of rows) {
     const { lift, name } = result.exercise;
     const before = byLift.get(lift);
-    // Set anew, so that the lift moves to the end.
-    byLift.delete(lift);
     byLift.set(lift, {
       lift,
       name,
@@ -27,5 +25,5 @@ export function liftSummaries(rows: readonly LiftRow[]): LiftSummary[] {
       best: best === null ? (before?.best ?? null) : Math.max(best, before?.best ?? 0),
     });
   }
-  return [...byLift.values()].reverse();
+  return [...byLift.values()].sort((a, b) => Temporal.PlainDate.compare(b.last, a.last));
 }

@@ -4,6 +4,7 @@ import type { Bench, Choices } from '../workbench/bench.ts';
 import { asPlannedTexts, confirming } from './as-planned.ts';
 import type { Effect } from './effect.ts';
 import { RUNNER } from './outcome.ts';
+import { pastChoices } from './past-choices.ts';
 import type { Model, Screen } from './ui-state.ts';
 import { loadText } from './words.ts';
 
@@ -44,7 +45,7 @@ export function choicesOf({ ui, session, choices }: Model, bench: Bench): Choice
     case 'settings':
       return settingsList(choices, screen.back);
     default:
-      return null;
+      return pastChoices(screen, bench.watch.unit());
   }
 }
 

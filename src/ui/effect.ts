@@ -1,6 +1,8 @@
 import type { SessionCommand } from '../session/command.ts';
 import type { Key } from '../terminal/key.ts';
 import type { Choices } from '../workbench/bench.ts';
+import type { Change } from '../workbench/watch.ts';
+import type { Destination } from './screen-after.ts';
 import type { Screen } from './ui-state.ts';
 
 /** What a key asks of the world outside the screens; carried out in one place. */
@@ -11,6 +13,8 @@ export type Effect =
   | { readonly do: 'send'; readonly commands: readonly SessionCommand[]; readonly to?: Screen }
   /** Keeps the choices and shows `to`. */
   | { readonly do: 'keep'; readonly choices: Choices; readonly to?: Screen }
+  /** Adds to, or changes, what is recorded, and shows the screen that this leads to. */
+  | { readonly do: 'change'; readonly change: Change; readonly to: Destination }
   /** Hands a key to the text field that has the focus. */
   | { readonly do: 'type'; readonly key: Key }
   | { readonly do: 'leave'; readonly status: number };

@@ -1,4 +1,5 @@
 import type { Bench } from '../workbench/bench.ts';
+import { bannerLines } from './banner.ts';
 import { choicesOf } from './choices-of.ts';
 import { footerLines } from './footer.ts';
 import { indented, type Line, line } from './line.ts';
@@ -8,8 +9,10 @@ import { type Phase, phaseOf } from './phase.ts';
 import { helpLines, listLines } from './screens/lists.ts';
 import { loadLines } from './screens/load.ts';
 import { titled } from './screens/pages.ts';
+import { correctLines, resultsLines, searchLines } from './screens/past.ts';
 import { previewLines } from './screens/preview.ts';
 import { runnerLines } from './screens/runner.ts';
+import { weighLines } from './screens/weigh.ts';
 import { marginOf, targetLines, targetsOf } from './taps.ts';
 import { isTooSmall, tooSmallLines } from './too-small.ts';
 import type { Model } from './ui-state.ts';
@@ -29,12 +32,14 @@ export function frameOf(model: Model, bench: Bench): Frame {
   const margin = marginOf(size.columns);
   const columns = size.columns - 2 * margin;
   const foot = footLines(model, phase, columns);
-  const rows = size.rows - foot.length;
+  const head = bannerLines(bench, ui.screen.kind, columns);
+  const rows = size.rows - foot.length - head.length;
   const body = ui.help
     ? windowOf(helpLines(model, phase, columns), rows, ui.help.scroll)
     : bodyLines(model, phase, bench, columns, rows);
-  const lines = [...body, ...foot].map((one) => indented(one, margin));
-  return { lines, field: ui.screen.kind === 'note' && !ui.help ? NOTE_ROW : null };
+  const lines = [...head, ...body, ...foot].map((one) => indented(one, margin));
+  const hasField = ui.screen.kind === 'note' && !ui.help;
+  return { lines, field: hasField ? head.length + NOTE_ROW : null };
 }
 
 /** Targets for taps, or the keys. */
@@ -69,6 +74,14 @@ function pageLines(model: Model, bench: Bench, columns: number, rows: number): r
       return previewLines(model, screen, bench, columns, rows);
     case 'load':
       return windowOf(loadLines(model, screen, bench, columns), rows, 0);
+    case 'weigh':
+      return windowOf(weighLines(model, screen, columns), rows, 0);
+    case 'results':
+      return resultsLines(model, screen, bench, columns, rows);
+    case 'correct':
+      return windowOf(correctLines(screen, columns), rows, 0);
+    case 'search':
+      return windowOf(searchLines(screen.typed, columns), rows, 0);
     case 'note':
       return windowOf(titled('Note', null, columns), rows, 0);
     default: {

@@ -1,6 +1,7 @@
 import type { Key } from '../terminal/key.ts';
 import type { Phase } from './phase.ts';
 import type { Model, ScreenKind } from './ui-state.ts';
+import { WATCH_KEYS } from './watch-keys.ts';
 import { can } from './when.ts';
 
 /** What a key is called in the table and on the screen. */
@@ -47,7 +48,17 @@ export type ActId =
   | 'back'
   | 'leave'
   | 'interrupt'
-  | 'help';
+  | 'help'
+  | 'review'
+  | 'history'
+  | 'weigh'
+  | 'take-advice'
+  | 'refuse'
+  | 'next-advice'
+  | 'search'
+  | 'correct'
+  | 'delete'
+  | 'take-back';
 
 export interface Binding {
   readonly act: ActId;
@@ -64,9 +75,33 @@ export interface Binding {
 }
 
 const DIGITS = [...'0123456789'];
-const LISTS: readonly ScreenKind[] = ['exercises', 'swap', 'pain', 'finish', 'settings', 'stale'];
-const PAGES: readonly ScreenKind[] = ['preview', 'cautions', 'why', 'summary'];
-const SCROLLED: readonly ScreenKind[] = ['cautions', 'why', 'summary'];
+const LISTS: readonly ScreenKind[] = [
+  'exercises',
+  'swap',
+  'pain',
+  'finish',
+  'settings',
+  'stale',
+  'lifts',
+  'results',
+  'delete',
+];
+const SCROLLED: readonly ScreenKind[] = [
+  'cautions',
+  'why',
+  'summary',
+  'weight-question',
+  'review',
+  'advice',
+];
+const PAGES: readonly ScreenKind[] = [
+  ...SCROLLED,
+  'preview',
+  'load',
+  'weigh',
+  'past-session',
+  'correct',
+];
 const LEAVABLE: readonly ScreenKind[] = ['runner', 'preview', 'cautions', 'stale', 'summary'];
 
 const MAIN_LABELS: Readonly<Record<Phase['kind'], string>> = {
@@ -84,7 +119,7 @@ export const KEYMAP: readonly Binding[] = [
     act: 'interrupt',
     keys: ['ctrl-c'],
     label: 'leave at once',
-    screens: [...LISTS, ...PAGES, 'runner', 'load', 'note'],
+    screens: [...LISTS, ...PAGES, 'runner', 'note', 'search'],
     when: can.always,
     footer: null,
   },
@@ -395,7 +430,7 @@ export const KEYMAP: readonly Binding[] = [
     act: 'choice-up',
     keys: ['up'],
     label: 'up',
-    screens: [...LISTS, 'preview'],
+    screens: [...LISTS, 'preview', 'past-session'],
     when: can.always,
     footer: 1,
     pair: 'up, down',
@@ -404,7 +439,7 @@ export const KEYMAP: readonly Binding[] = [
     act: 'choice-down',
     keys: ['down'],
     label: 'down',
-    screens: [...LISTS, 'preview'],
+    screens: [...LISTS, 'preview', 'past-session'],
     when: can.always,
     footer: 1,
     pair: 'up, down',
@@ -439,7 +474,7 @@ export const KEYMAP: readonly Binding[] = [
     act: 'help',
     keys: ['?'],
     label: 'keys',
-    screens: [...LISTS, ...PAGES, 'runner', 'load'],
+    screens: [...LISTS, ...PAGES, 'runner'],
     when: can.always,
     footer: 90,
   },
@@ -455,11 +490,35 @@ export const KEYMAP: readonly Binding[] = [
     act: 'back',
     keys: ['esc', 'q'],
     label: 'back',
-    screens: ['exercises', 'swap', 'pain', 'finish', 'settings', 'load', 'why'],
+    screens: [
+      'exercises',
+      'swap',
+      'pain',
+      'finish',
+      'settings',
+      'load',
+      'why',
+      'weight-question',
+      'review',
+      'advice',
+      'weigh',
+      'lifts',
+      'results',
+      'past-session',
+      'correct',
+      'delete',
+    ],
     when: can.always,
     footer: 80,
   },
-  { act: 'back', keys: ['esc'], label: 'back', screens: ['note'], when: can.always, footer: 80 },
+  {
+    act: 'back',
+    keys: ['esc'],
+    label: 'back',
+    screens: ['note', 'search'],
+    when: can.always,
+    footer: 80,
+  },
   {
     act: 'save',
     keys: ['enter'],
@@ -476,6 +535,7 @@ export const KEYMAP: readonly Binding[] = [
     when: can.always,
     footer: 85,
   },
+  ...WATCH_KEYS,
 ];
 
 /** What a key of the keyboard is called; null for taps and pastes. */

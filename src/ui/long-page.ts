@@ -1,6 +1,8 @@
 import type { Bench } from '../workbench/bench.ts';
+import { bannerLines } from './banner.ts';
 import type { Line } from './line.ts';
 import { cautionLines, whyLines } from './screens/pages.ts';
+import { adviceChangeLines, reviewLines, weightQuestionLines } from './screens/review.ts';
 import { summaryLines } from './screens/summary.ts';
 import { marginOf, TARGET_ROWS } from './taps.ts';
 import type { Model } from './ui-state.ts';
@@ -15,6 +17,12 @@ export function longPage(model: Model, bench: Bench, columns: number): readonly 
       return whyLines(screen.exercises, screen.unit, bench, columns);
     case 'summary':
       return summaryLines(model, bench, columns);
+    case 'weight-question':
+      return weightQuestionLines(columns);
+    case 'review':
+      return reviewLines(screen.page, screen.chosen, columns);
+    case 'advice':
+      return adviceChangeLines(screen.advice, screen.edit, columns);
     default:
       return null;
   }
@@ -23,8 +31,10 @@ export function longPage(model: Model, bench: Bench, columns: number): readonly 
 /** How far the present page can be scrolled before its last line is in sight. */
 export function mostScroll(model: Model, bench: Bench): number {
   const { columns, rows } = model.size;
-  const lines = longPage(model, bench, columns - 2 * marginOf(columns));
-  return Math.max(0, (lines?.length ?? 0) - (rows - footRows(model)));
+  const inner = columns - 2 * marginOf(columns);
+  const lines = longPage(model, bench, inner);
+  const taken = footRows(model) + bannerLines(bench, model.ui.screen.kind, inner).length;
+  return Math.max(0, (lines?.length ?? 0) - (rows - taken));
 }
 
 /** Rows at the foot of the screen: targets for taps, or keys. */

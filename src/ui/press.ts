@@ -1,7 +1,17 @@
 import type { Key } from '../terminal/key.ts';
 import type { Bench } from '../workbench/bench.ts';
 import { ENTRY_ACTS } from './acts/entry-acts.ts';
+import {
+  CORRECT_ACTS,
+  LIFTS_ACTS,
+  PAST_ACTS,
+  PAST_SESSION_ACTS,
+  RESULTS_ACTS,
+  SEARCH_ACTS,
+  typeSearch,
+} from './acts/past-acts.ts';
 import { LOAD_ACTS, PLAN_ACTS } from './acts/plan-acts.ts';
+import { ADVICE_ACTS, REVIEW_ACTS, WEIGH_ACTS, WEIGHT_QUESTION_ACTS } from './acts/review-acts.ts';
 import { SCREEN_ACTS } from './acts/screen-acts.ts';
 import { SET_ACTS } from './acts/set-acts.ts';
 import { type ActId, bindingFor, bindingsOf, keyName } from './keymap.ts';
@@ -16,12 +26,22 @@ const ACTS: Readonly<Record<ActId, Act>> = {
   ...SET_ACTS,
   ...ENTRY_ACTS,
   ...PLAN_ACTS,
+  ...REVIEW_ACTS,
+  ...PAST_ACTS,
 };
 
 /** Screens on which an act means something of its own. */
 const SPECIAL: Readonly<Partial<Record<ScreenKind, Partial<Record<ActId, Act>>>>> = {
   load: LOAD_ACTS,
   preview: { main: SCREEN_ACTS.begin },
+  'weight-question': WEIGHT_QUESTION_ACTS,
+  advice: ADVICE_ACTS,
+  weigh: WEIGH_ACTS,
+  lifts: LIFTS_ACTS,
+  results: RESULTS_ACTS,
+  'past-session': PAST_SESSION_ACTS,
+  correct: CORRECT_ACTS,
+  search: SEARCH_ACTS,
   note: { save: SCREEN_ACTS.type },
 };
 
@@ -33,7 +53,7 @@ export function press(model: Model, key: Key, bench: Bench): Outcome {
   if (key.kind === 'tap') return tapped(acting, key.column, key.row);
   const { kind } = model.ui.screen;
   const binding = bindingFor(kind, acting.name);
-  if (!binding) return kind === 'note' ? ask(acting, { do: 'type', key }) : unknown(acting);
+  if (!binding) return unbound(acting, key);
   const may = binding.when(model, phase);
   return may === true ? perform(acting, binding.act) : tell(acting, may);
 }
@@ -58,6 +78,15 @@ function tapped(acting: Acting, column: number, row: number): Outcome {
   const may = binding.when(model, phase);
   const name = binding.keys[0] ?? '';
   return may === true ? perform({ ...acting, name }, binding.act) : tell(acting, may);
+}
+
+/** Where text is typed, every other key is text. */
+function unbound(acting: Acting, key: Key): Outcome {
+  const { kind } = acting.model.ui.screen;
+  if (kind === 'note') return ask(acting, { do: 'type', key });
+  if (kind === 'search' && key.kind === 'text') return typeSearch(acting, key.text);
+  if (kind === 'search' && acting.name === 'space') return typeSearch(acting, ' ');
+  return unknown(acting);
 }
 
 /** A key that means nothing here is no error, but the lifter should see that it was heard. */

@@ -10,6 +10,7 @@ import { nextWake } from './next-wake.ts';
 import { RUNNER } from './outcome.ts';
 import { phaseOf, placeOf } from './phase.ts';
 import { press } from './press.ts';
+import { screenAfter } from './screen-after.ts';
 import { typedCommands } from './typed-commands.ts';
 import { atStart, type Model, type Screen, type Size } from './ui-state.ts';
 
@@ -93,6 +94,13 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
         if (problem) return problemText(problem);
         set({ ...model, choices: bench.choices() });
         if (effect.to) set({ ...model, ui: { ...model.ui, screen: effect.to } });
+        return null;
+      }
+      case 'change': {
+        const changed = bench.watch.change(effect.change);
+        if ('what' in changed) return problemText(changed);
+        const screen = screenAfter(effect.to, model.ui.screen, bench);
+        set({ ...model, ui: { ...model.ui, screen, message: changed.said } });
         return null;
       }
       case 'type':

@@ -20,6 +20,7 @@ const SHOWN: Readonly<Partial<Record<ActId, string>>> = {
   'page-up': '↑',
   'page-down': '↓',
   undo: 'UNDO',
+  'take-advice': 'TAKE',
   back: 'BACK',
   leave: 'LEAVE',
 };
@@ -51,6 +52,16 @@ const ACTS_BY_SCREEN: Readonly<Record<ScreenKind, readonly ActId[]>> = {
   note: ['back'],
   why: ['back', 'page-up', 'page-down'],
   summary: ['leave', 'page-up', 'page-down'],
+  'weight-question': ['no', 'yes', 'back'],
+  review: ['take-advice', 'page-up', 'page-down', 'back'],
+  advice: ['choose', 'page-up', 'page-down', 'back'],
+  weigh: ['choose', 'back'],
+  lifts: LIST,
+  results: LIST,
+  'past-session': LIST,
+  correct: ['save', 'less', 'more', 'back'],
+  delete: LIST,
+  search: ['save', 'back'],
 };
 
 export function targetsOf(model: Model, phase: Phase | null): readonly Target[] {

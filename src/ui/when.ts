@@ -1,6 +1,6 @@
 import { draftNumbers, entryTarget, putDown } from './entry.ts';
 import { type Phase, placeOf } from './phase.ts';
-import type { Draft, Model } from './ui-state.ts';
+import type { Draft, Model, Screen } from './ui-state.ts';
 
 type When = (model: Model, phase: Phase | null) => true | string;
 
@@ -73,4 +73,18 @@ export const can = {
       return 'A session is open; go on with it or close it first.';
     return ui.screen.today.days.length > 1 ? true : 'The program has one day.';
   },
+  takeAdvice: ({ ui }) =>
+    adviceOf(ui.screen)?.mayTake ? true : 'There is nothing here to change in the program.',
+  refuse: ({ ui }) => (adviceOf(ui.screen)?.mayRefuse ? true : 'There is no advice to put aside.'),
+  nextAdvice: ({ ui }) =>
+    ui.screen.kind === 'review' && ui.screen.page.advice.filter((each) => each.mayRefuse).length > 1
+      ? true
+      : 'There is no other advice.',
+  correct: ({ ui }) =>
+    ui.screen.kind === 'past-session' && ui.screen.past.sets[ui.screen.chosen]
+      ? true
+      : 'A session has no numbers of its own; choose one of its sets.',
 } satisfies Record<string, When>;
+
+const adviceOf = (screen: Screen) =>
+  screen.kind === 'review' ? screen.page.advice[screen.chosen] : undefined;

@@ -8,12 +8,13 @@ import type { Problem } from '../text/problem.ts';
 import type { Workbench } from './open-workbench.ts';
 import type { ProgramEdit } from './watch.ts';
 
-/** What some changes do to the program file. Nothing is written. */
+/** What some changes do to the lifter's own copy of the program. They are not written yet. */
 export function programEdit(
   workbench: Workbench,
   changes: readonly ProgramChange[],
 ): ProgramEdit | Problem {
-  const path = workbench.programPath();
+  // Of a shipped program the lifter's own copy: that is what would be written.
+  const path = workbench.ownProgramPath();
   const before = readFileSync(path, 'utf8');
   const after = changed(before, workbench.program(), changes);
   return typeof after === 'string' ? { path, lines: lineDiff(before, after) } : after;

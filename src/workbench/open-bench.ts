@@ -116,7 +116,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     },
     watch: openWatch(workbench, { now: () => settings, keep: keepNow }, unit),
     banner: ports.demoFolder
-      ? `Demo: invented weeks in ${ports.demoFolder}, removed when you leave`
+      ? `Demo: twelve invented weeks in ${ports.demoFolder}, removed when you leave.`
       : null,
   };
 

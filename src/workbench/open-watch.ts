@@ -27,6 +27,7 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
   const found = (query: string) => searchHistory(history().results, query, sessionNotes(history()));
 
   return {
+    unit,
     weightAdvice: () => settings.now().weightAdvice,
     review: () => {
       const review = reviewOf(workbench, WEEKS, settings.now());

@@ -73,6 +73,8 @@ export interface Changed {
 
 /** What the screens ask of the past. Everything answers at once; only `change` changes anything. */
 export interface Watch {
+  /** Unit of the program in use. */
+  readonly unit: () => Unit;
   /** The weekly review. @throws Refusal when the program cannot be read. */
   readonly review: () => ReviewPage;
   readonly weightAdvice: () => Settings['weightAdvice'];

@@ -8,6 +8,7 @@ const nothing = (): never => {
 /** A past that holds nothing; a test gives what it needs of it. */
 export function emptyWatch(given: Partial<Watch> = {}): Watch {
   return {
+    unit: () => 'kg',
     review: nothing,
     weightAdvice: () => 'yes',
     programEdit: nothing,

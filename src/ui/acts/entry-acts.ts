@@ -1,14 +1,11 @@
 import type { SessionState } from '../../session/state.ts';
-import { massNumber, massOf, readQuantity } from '../../training/mass.ts';
-import { type EntryTarget, entryTarget, fieldsOf, fieldText, putDown } from '../entry.ts';
+import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
+import { type EntryTarget, entryTarget, putDown } from '../entry.ts';
 import type { ActId } from '../keymap.ts';
 import { type Act, type Acting, draftOf, send, tell, withDraft } from '../outcome.ts';
 import type { Phase } from '../phase.ts';
 import { typedCommands } from '../typed-commands.ts';
-import type { Draft, Field } from '../ui-state.ts';
-
-/** Longest number that a field takes: `102.25`. */
-const LONGEST = { count: 3, reserve: 2, load: 6 } as const;
+import type { Draft } from '../ui-state.ts';
 
 interface Entering {
   readonly session: SessionState;
@@ -36,49 +33,18 @@ const onNumbers =
     return typeof next === 'string' ? tell(acting, next) : withDraft(acting, next);
   };
 
-const typed = (draft: Draft, field: Field, text: string): Draft => ({
-  ...draft,
-  typed: { ...draft.typed, [field]: text },
-});
+const type = onNumbers(({ draft }, { name }) => typedInto(draft, name));
 
-const type = onNumbers(({ draft }, { name }) => {
-  const { field } = draft;
-  const sign = name === ',' ? '.' : name;
-  const before = draft.typed[field] ?? '';
-  if (sign === '.' && (field !== 'load' || before.includes('.'))) return draft;
-  const text = before + sign;
-  return text.length > LONGEST[field] ? draft : typed(draft, field, text);
-});
-
-const rubOut = onNumbers(({ draft, target, session }) => {
-  const { field } = draft;
-  const text = draft.typed[field] ?? fieldText(target, null, field, session.prescription.unit);
-  const shorter = text.slice(0, -1);
-  const rest = { ...draft.typed };
-  delete rest[field];
-  // An emptied field goes back to what was saved.
-  return shorter === '' ? { ...draft, typed: rest } : typed(draft, field, shorter);
-});
+const rubOut = onNumbers(({ draft, target, session }) =>
+  rubbedOut(draft, target, session.prescription.unit),
+);
 
 const step = (by: 1 | -1): Act =>
-  onNumbers(({ draft, target, session }, { bench }) => {
-    const { unit } = session.prescription;
-    const { field } = draft;
-    const text = fieldText(target, draft, field, unit);
-    if (field !== 'load') return typed(draft, field, String(Math.max(0, (Number(text) || 0) + by)));
-    const quantity = readQuantity(text, unit);
-    const near = quantity && bench.nearestLoads(target.exercise, massOf(quantity));
-    const next = near && (by > 0 ? near.above : near.below);
-    if (next === null) return `No ${by > 0 ? 'heavier' : 'lighter'} load can be made.`;
-    return typed(draft, field, massNumber(next, unit));
-  });
+  onNumbers(({ draft, target, session }, { bench }) =>
+    stepped(draft, target, session.prescription.unit, by, bench),
+  );
 
-const moveField = (by: 1 | -1): Act =>
-  onNumbers(({ draft, target }) => {
-    const fields = fieldsOf(target.exercise);
-    const at = fields.indexOf(draft.field) + by;
-    return { ...draft, field: fields.at(at % fields.length) ?? 'count' };
-  });
+const moveField = (by: 1 | -1): Act => onNumbers(({ draft, target }) => movedOn(draft, target, by));
 
 const moveSet =
   (by: 1 | -1): Act =>

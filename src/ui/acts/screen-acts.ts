@@ -1,6 +1,7 @@
 import type { ActId } from '../keymap.ts';
 import { mostScroll } from '../long-page.ts';
 import { type Act, ask, draftOf, RUNNER, show, tell, withDraft } from '../outcome.ts';
+import type { ScreenKind } from '../ui-state.ts';
 
 const INTERRUPTED = 130;
 
@@ -35,8 +36,14 @@ const answer =
 
 const back: Act = (acting) => {
   const { screen } = acting.model.ui;
-  return show(acting, 'back' in screen ? screen.back : RUNNER);
+  if ('back' in screen) return show(acting, screen.back);
+  return FROM_PREVIEW.has(screen.kind)
+    ? show(acting, { kind: 'preview', today: acting.bench.today(), chosen: 0 })
+    : show(acting, RUNNER);
 };
+
+/** Screens that are only reached from the preview. */
+const FROM_PREVIEW: ReadonlySet<ScreenKind> = new Set<ScreenKind>(['review', 'weigh', 'lifts']);
 
 /** `esc` first puts away what was typed; `q` means it. */
 const leave: Act = (acting) =>

@@ -1,5 +1,6 @@
 import type { Bench } from '../../workbench/bench.ts';
 import { asPlannedTexts } from '../as-planned.ts';
+import { bannerLines } from '../banner.ts';
 import { choicesOf } from '../choices-of.ts';
 import { entryTarget, fieldText } from '../entry.ts';
 import { footerHints } from '../footer.ts';
@@ -7,12 +8,15 @@ import { textOf } from '../line.ts';
 import { longPage } from '../long-page.ts';
 import { draftOf } from '../outcome.ts';
 import { type Phase, phaseOf } from '../phase.ts';
+import { clusterEnd } from '../runner/cluster-end.ts';
 import { headline } from '../runner/headline.ts';
 import { implementLines } from '../runner/implement.ts';
 import { nextLines } from '../runner/next-lines.ts';
 import { helpLines } from '../screens/lists.ts';
 import { loadLines } from '../screens/load.ts';
+import { correctLines, searchLines } from '../screens/past.ts';
 import { previewLines } from '../screens/preview.ts';
+import { weighLines } from '../screens/weigh.ts';
 import type { Model } from '../ui-state.ts';
 import { savedText, secondsText } from '../words.ts';
 
@@ -29,13 +33,19 @@ export function spokenLines(model: Model, bench: Bench): readonly string[] {
   const body = ui.help ? helpLines(model, phase, WIDE).map(textOf) : bodyTexts(model, phase, bench);
   const said = ui.message ? [ui.message] : model.offer ? [`${model.offer.words} o takes it.`] : [];
   const keys = footerHints(model, phase).map(({ keys, label }) => `${keys}: ${label}`);
-  return [...body.map((text) => text.trim()).filter(Boolean), ...said, `Keys. ${keys.join('. ')}.`];
+  const banner = bannerLines(bench, ui.screen.kind, WIDE).map(textOf);
+  return [
+    ...banner,
+    ...body.map((text) => text.trim()).filter(Boolean),
+    ...said,
+    `Keys. ${keys.join('. ')}.`,
+  ];
 }
 
 function bodyTexts(model: Model, phase: Phase | null, bench: Bench): readonly string[] {
   const { screen } = model.ui;
   const long = longPage(model, bench, WIDE);
-  if (long) return long.map(textOf);
+  if (long) return long.map(textOf).map(withoutBars);
   switch (screen.kind) {
     case 'runner':
       return phase ? runnerTexts(model, phase, bench) : [];
@@ -43,17 +53,30 @@ function bodyTexts(model: Model, phase: Phase | null, bench: Bench): readonly st
       return previewLines(model, screen, bench, WIDE, WIDE).map(spokenText);
     case 'load':
       return [
-        ...loadLines(model, screen, bench, WIDE)
-          .map(textOf)
-          .filter((text) => !/[█▀▄]/.test(text)),
+        ...loadLines(model, screen, bench, WIDE).map(textOf).filter(isSaid),
         screen.typed === '' ? '' : `Typed: ${screen.typed}.`,
       ];
+    case 'weigh':
+      return [
+        ...weighLines(model, screen, WIDE).map(textOf).filter(isSaid),
+        screen.typed === '' ? '' : `Typed: ${screen.typed}.`,
+      ];
+    case 'correct':
+      return correctLines(screen, WIDE).map(textOf);
+    case 'search':
+      return searchLines(screen.typed, WIDE).map(textOf);
     case 'note':
       return ['Note. Type it, then enter.'];
     default:
       return listTexts(model, bench);
   }
 }
+
+/** Block digits are drawn, not said. */
+const isSaid = (text: string): boolean => !/[█▀▄]/.test(text);
+
+/** The number behind a bar says all of it. */
+const withoutBars = (text: string): string => text.replace(/[█▌░│]+ */g, ' ');
 
 /** Columns that were set apart by blanks are set apart by a full stop. */
 const spokenText = (line: Parameters<typeof textOf>[0]): string =>
@@ -79,7 +102,14 @@ function runnerTexts(model: Model, phase: Phase, bench: Bench): readonly string[
   if (session.pausedSince) return [`Paused. ${name}.`, 'p goes on.'];
   if (phase.kind === 'all-done') {
     const planned = asPlannedTexts(session);
-    return ['Every set is done.', ...(planned.length > 0 ? ['Saved as planned:'] : []), ...planned];
+    const target = entryTarget(session, phase, null);
+    const ended = target ? clusterEnd(session, target) : [];
+    return [
+      ...ended,
+      'Every set is done.',
+      ...(planned.length > 0 ? ['Saved as planned:'] : []),
+      ...planned,
+    ];
   }
   if (phase.kind === 'resting') {
     const next = nextLines(session, phase, WIDE).map(textOf);
@@ -126,5 +156,7 @@ function savedTexts(model: Model, phase: Phase): readonly string[] {
     };
     return [`${text} ${field[draft.field]}`];
   }
-  return target.of ? [`${target.exercise.name} ${savedText(target.of, target.exercise)}.`] : [];
+  if (!target.of) return [];
+  const saved = `${target.exercise.name} ${savedText(target.of, target.exercise)}.`;
+  return [saved, ...clusterEnd(session, target)];
 }

@@ -1,0 +1,13 @@
+import type { EntryTarget } from './entry.ts';
+import type { Draft, Screen } from './ui-state.ts';
+
+/** An old set with the numbers that are typed over it. */
+export function correctionOf({ set, field, typed, back }: Extract<Screen, { kind: 'correct' }>): {
+  readonly target: EntryTarget;
+  readonly draft: Draft;
+} {
+  return {
+    target: { of: set, exercise: back.past.row.result.exercise, numbers: set },
+    draft: { of: set.id, field, typed },
+  };
+}

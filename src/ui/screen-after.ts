@@ -1,0 +1,57 @@
+import type { Bench } from '../workbench/bench.ts';
+import { reviewScreen } from './review-screen.ts';
+import type { Screen } from './ui-state.ts';
+
+/** Where a change of the past leads to. */
+export type Destination = 'preview' | 'review' | 'results' | 'here';
+
+/** The screen after a change, read anew from what is recorded now. */
+export function screenAfter(to: Destination, screen: Screen, bench: Bench): Screen {
+  switch (to) {
+    case 'preview':
+      return { kind: 'preview', today: bench.today(), chosen: 0 };
+    case 'review':
+      return reviewScreen(bench);
+    case 'results':
+      return resultsAnew(screen, bench);
+    case 'here':
+      return hereAnew(screen, bench);
+  }
+}
+
+function hereAnew(screen: Screen, bench: Bench): Screen {
+  switch (screen.kind) {
+    case 'weigh':
+      return { ...screen, weighing: bench.watch.weighing() };
+    case 'lifts':
+      return { ...screen, lifts: bench.watch.lifts(screen.query) };
+    default:
+      return resultsAnew(screen, bench);
+  }
+}
+
+/** From a screen behind the results of a lift: those again, or all lifts once it has no more. */
+function resultsAnew(screen: Screen, bench: Bench): Screen {
+  const before = resultsBefore(screen);
+  if (!before) return screen;
+  const { lift, query } = before;
+  const results = bench.watch.results(lift, query);
+  if (results.length > 0) {
+    return { ...before, results, chosen: Math.min(before.chosen, results.length - 1) };
+  }
+  return { kind: 'lifts', lifts: bench.watch.lifts(query), query, chosen: 0 };
+}
+
+function resultsBefore(screen: Screen) {
+  switch (screen.kind) {
+    case 'results':
+      return screen;
+    case 'past-session':
+      return screen.back;
+    case 'correct':
+    case 'delete':
+      return screen.back.back;
+    default:
+      return null;
+  }
+}
