@@ -5,8 +5,10 @@ export interface Option {
   readonly exercise: Exercise;
   /** Straight sets, or the sets of the cluster. */
   readonly sets: number;
-  /** Hard sets by muscle (its place in MUSCLES), indirect ones half. */
-  readonly volume: readonly (readonly [muscle: number, hardSets: number])[];
+  /** Hard sets in the order of MUSCLES, indirect ones half. */
+  readonly volume: Float64Array;
+  /** Places of the muscles that it trains. */
+  readonly trained: readonly number[];
   /** Muscles trained directly, a bit each. */
   readonly direct: number;
   /** Seconds when it is the first for its direct muscles on a day, and when it is not. */

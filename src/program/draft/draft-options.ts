@@ -1,11 +1,11 @@
 import type { Lift } from '../../training/lift.ts';
 import { loadsFor } from '../../training/loads.ts';
-import { directMuscles } from '../../training/muscles.ts';
+import { directMuscles, MUSCLES } from '../../training/muscles.ts';
 import { exerciseSeconds } from '../../training/set-clock.ts';
 import { weeklyVolume } from '../../training/volume.ts';
 import { clockedDay, plannedHardSets } from '../check/planned-work.ts';
 import type { Exercise } from '../program.ts';
-import { bitOf, placeOf } from './day-load.ts';
+import { bitOf } from './day-load.ts';
 import { DRAFT_LIMITS, type Pace } from './draft-limits.ts';
 import type { Option, OptionRow } from './draft-option.ts';
 import { draftedExercises } from './drafted-exercises.ts';
@@ -102,7 +102,8 @@ function optionOf(exercise: Exercise, cost: number, place: number): Option {
   return {
     exercise,
     sets: exercise.style === 'cluster' ? exercise.mostSets : exercise.sets,
-    volume: [...volume].map(([muscle, hardSets]) => [placeOf(muscle), hardSets]),
+    volume: Float64Array.from(MUSCLES, (muscle) => volume.get(muscle) ?? 0),
+    trained: MUSCLES.flatMap((muscle, at) => (volume.has(muscle) ? [at] : [])),
     direct: directMuscles(lift.trains).reduce((bits, muscle) => bits | bitOf(muscle), 0),
     seconds: {
       first: first ? exerciseSeconds(first) : 0,

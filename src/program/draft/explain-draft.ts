@@ -44,7 +44,9 @@ export function chosenReasons(
         : [];
     }),
     ...(clusters.length > 0 ? [draftReason('draft-clusters', { lifts: namesOf(clusters) })] : []),
-    ...(pace.compound === PACES[0]?.compound ? [] : [draftReason('draft-rests', { ...pace.compound })]),
+    ...(pace.compound === PACES[0]?.compound
+      ? []
+      : [draftReason('draft-rests', { ...pace.compound })]),
     ...(isAlone && !lifts.some(isUnderTheBar) ? [draftReason('draft-lone')] : []),
     ...startReasons(exercises, wishes),
   ];

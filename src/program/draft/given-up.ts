@@ -83,7 +83,8 @@ function muscleReasons(program: Program, { aim, focus }: Wishes, rows: Rows): re
     const isWanted = MAJOR.includes(muscle) || isDirect(muscle);
     if (sets >= low && (isDirect(muscle) || !ISOLATED.includes(muscle))) return [];
     if (!isWanted) return [];
-    return [draftReason(isDirect(muscle) ? 'draft-muscle-low' : outKey(sets), facts)];
+    const isOut = !isDirect(muscle) && (sets === 0 || ISOLATED.includes(muscle));
+    return [draftReason(isOut ? 'draft-muscle-out' : 'draft-muscle-low', facts)];
   });
   const minor = MINOR.filter(
     (muscle) => setsOf(muscle) < low && !isDirect(muscle) && !focus.includes(muscle),
@@ -92,8 +93,6 @@ function muscleReasons(program: Program, { aim, focus }: Wishes, rows: Rows): re
   const muscles = andText(minor.map((muscle) => keyWords(muscle)));
   return [...reasons, draftReason('draft-minor-low', { muscles, low })];
 }
-
-const outKey = (sets: number): string => (sets === 0 ? 'draft-muscle-out' : 'draft-muscle-low');
 
 const ISOLATED: readonly Muscle[] = ['side-delts', 'abs'];
 

@@ -6,8 +6,12 @@ export type Plan = readonly (readonly Option[])[];
 export const inOrder = (day: readonly Option[]): readonly Option[] =>
   day.toSorted((a, b) => a.order - b.order);
 
-export const withOption = (day: readonly Option[], option: Option): readonly Option[] =>
-  inOrder([...day, option]);
+/** The day with one lift more, at its place in the order. */
+export function withOption(day: readonly Option[], option: Option): readonly Option[] {
+  const at = day.findIndex(({ order }) => order > option.order);
+  if (at < 0) return [...day, option];
+  return [...day.slice(0, at), option, ...day.slice(at)];
+}
 
 export const withoutLift = (day: readonly Option[], order: number): readonly Option[] =>
   day.filter((one) => one.order !== order);

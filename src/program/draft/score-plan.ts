@@ -66,7 +66,9 @@ export function scoreFor(wishes: Wishes, likedOrders: readonly number[], overtim
   const most = mostSeconds(wishes.minutes);
   const muscles = muscleScore(wishes);
   return (plan, loads) => {
-    let [score, longest, shortest] = [0, 0, Number.POSITIVE_INFINITY];
+    let score = 0;
+    let longest = 0;
+    let shortest = Number.POSITIVE_INFINITY;
     for (const { seconds } of loads) {
       if (seconds > most) score += ((seconds - most) / 60) * overtime + TOO_LONG;
       score += (seconds / 60) * WEIGHT.minute;
@@ -87,7 +89,10 @@ function muscleScore({ aim, focus }: Wishes): (loads: readonly DayLoad[]) => num
     let score = 0;
     for (let at = 0; at < MUSCLES.length; at += 1) {
       const bit = 1 << at;
-      let [count, days, directDays, clusterDays] = [0, 0, 0, 0];
+      let count = 0;
+      let days = 0;
+      let directDays = 0;
+      let clusterDays = 0;
       for (const load of loads) {
         const today = load.sets[at] ?? 0;
         count += today;
@@ -129,7 +134,8 @@ function bitsIn(bits: number): number {
 }
 
 function liftScore(plan: Plan, liked: readonly number[]): number {
-  let [score, groups] = [0, 0];
+  let score = 0;
+  let groups = 0;
   for (let at = 0; at < plan.length; at += 1) {
     const day = plan[at] ?? [];
     score += day.length * WEIGHT.exercise + Math.max(0, day.length - 7) * WEIGHT.longList;
@@ -138,9 +144,9 @@ function liftScore(plan: Plan, liked: readonly number[]): number {
       groups |= covered;
     }
   }
-  MOVEMENT_GROUPS.forEach(({ weight }, at) => {
-    if (!(groups & (1 << at))) score += weight;
-  });
+  for (let at = 0; at < MOVEMENT_GROUPS.length; at += 1) {
+    if (!(groups & (1 << at))) score += MOVEMENT_GROUPS[at]?.weight ?? 0;
+  }
   for (const order of liked) if (!isBefore(plan, plan.length, order)) score += WEIGHT.liked;
   return score;
 }

@@ -1,4 +1,4 @@
-import { type DayLoad, dayLoad } from './day-load.ts';
+import { type DayLoad, emptyLoad, loadDay } from './day-load.ts';
 import type { Pace } from './draft-limits.ts';
 import type { Option, OptionRow } from './draft-option.ts';
 import { hasLift, type Plan, withOption, withoutLift } from './plan.ts';
@@ -62,20 +62,23 @@ export function shake(start: Plan, search: Search, most: number): Found {
 const LEAST = 1e-9;
 
 function standing(plan: Plan, { score, pace }: Search): Standing {
-  const loads = plan.map((day) => dayLoad(day, pace));
+  const loads = plan.map((day) => loadDay(emptyLoad(), day, pace));
   return { plan, loads, score: score(plan, loads) };
 }
 
-function tried(here: Standing, step: Step, { score, pace }: Search): Standing {
+function tried(here: Standing, step: Step, search: Search): Standing {
   const plan = [...here.plan];
   const loads = [...here.loads];
-  for (const [at, day] of step) {
+  for (let index = 0; index < step.length; index += 1) {
+    const [at, day] = step[index]!;
     plan[at] = day;
-    loads[at] = dayLoad(day, pace);
+    loads[at] = loadDay(SCRATCH[index]!, day, search.pace);
   }
-  const other = score(plan, loads);
-  return other < here.score - LEAST ? { plan, loads, score: other } : here;
+  return search.score(plan, loads) < here.score - LEAST ? standing(plan, search) : here;
 }
+
+/** Of the at most two days of a step, while it is only tried. */
+const SCRATCH = [emptyLoad(), emptyLoad()];
 
 /** A lift more, a lift less, other sets, or another lift, on one day or on two at once. */
 function changeLifts(from: Standing, search: Search): Standing {
