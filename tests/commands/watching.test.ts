@@ -1,0 +1,172 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse } from 'csv-parse/sync';
+import stringWidth from 'string-width';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { historySchema } from '../../src/commands/history-schema.ts';
+import { reviewSchema } from '../../src/commands/review-schema.ts';
+import { weighSchema } from '../../src/commands/weigh-schema.ts';
+import { AHome } from './a-home.ts';
+import { withDemoWeeks } from './demo-weeks.ts';
+
+let home: AHome;
+beforeAll(() => {
+  home = new AHome();
+  withDemoWeeks(home);
+});
+afterAll(() => home.throwAway());
+
+const widest = (text: string) => Math.max(...text.split('\n').map((line) => stringWidth(line)));
+
+describe('review', () => {
+  test('gives the verdict first, then what it rests on, within 80 columns', async () => {
+    const { status, out, err } = await home.run('review');
+    expect([status, err]).toEqual([0, '']);
+    const [title, , verdict = ''] = out.split('\n');
+    expect(title).toMatch(/^Three days · Wed 25 Nov 2026$/);
+    expect(verdict).toMatch(/^(Do less|You may do more|Stay the course)/);
+    for (const part of ['Strength kept', 'Rate of loss', 'Hard sets a week', 'Week by week']) {
+      expect(out).toContain(part);
+    }
+    expect(widest(out)).toBeLessThanOrEqual(80);
+  });
+
+  test('prints one document of the shape that its schema tells', async () => {
+    const json = reviewSchema.strict().parse(await home.json('review', '--weeks', '3'));
+    expect(json.weeks).toHaveLength(3);
+    expect(json.rate?.percent_a_week).toBeGreaterThan(0.4);
+    expect(json.verdict.text).not.toBe('');
+  });
+
+  test('says nothing about losing weight before the question is answered, and asks it', async () => {
+    const { data } = home;
+    const other = new AHome();
+    try {
+      const { out, err } = await other.run('review', '--data', data);
+      expect(out).not.toContain('Rate of loss');
+      expect(out).not.toContain('Body weight');
+      expect(err).toContain('eating disorder');
+      other.writeSettings({ weightAdvice: 'no' });
+      const quiet = await other.run('review', '--data', data);
+      expect(quiet.out).not.toContain('Rate of loss');
+      expect(quiet.err).toBe('');
+    } finally {
+      other.throwAway();
+    }
+  });
+
+  test('refuses a number of weeks that is none', async () => {
+    const { status, err } = await home.run('review', '--weeks', 'few');
+    expect([status, err.trim()]).toEqual([
+      2,
+      '--weeks is "few". It is a whole number from 1 to 520.',
+    ]);
+  });
+});
+
+describe('history', () => {
+  test('of one lift has a plot, a row for each session, and fits 80 columns', async () => {
+    const { out } = await home.run('history', 'back-squat');
+    expect(out).toMatch(/^Back squat: e1RM, kg/);
+    expect(out.match(/^\d{4}-\d\d-\d\d /gm)).toHaveLength(11);
+    expect(widest(out)).toBeLessThanOrEqual(80);
+  });
+
+  test('finds a lift by its name too, and knows a near miss', async () => {
+    const byName = await home.run('history', 'Back squat');
+    const byKey = await home.run('history', 'back-squat');
+    expect(byName.out).toBe(byKey.out);
+    const { status, err } = await home.run('history', 'back-sqat');
+    expect([status, err]).toEqual([2, expect.stringContaining('Did you mean "back-squat"?')]);
+  });
+
+  test('finds by note, and by month', async () => {
+    const note = await home.run('history', '--search', 'slept five');
+    expect(new Set(note.out.match(/^\d{4}-\d\d-\d\d/gm)).size).toBe(1);
+    const month = await home.run('history', '--search', '2026-10');
+    expect(month.out.match(/^2026-10-\d\d/gm)?.length).toBeGreaterThan(20);
+    expect(month.out).not.toMatch(/^2026-11/m);
+  });
+
+  test('prints one document of the shape that its schema tells, with the ids that amend takes', async () => {
+    const json = historySchema.strict().parse(await home.json('history', 'pull-up'));
+    const [first] = json.results;
+    const id = first?.sets[0]?.id ?? '';
+    expect(id).not.toBe('');
+    const { out } = await home.run('history', 'pull-up', '--ids');
+    expect(out).toContain(id);
+  });
+});
+
+describe('export', () => {
+  test('as csv has a row a set, which another reader reads', async () => {
+    const { out } = await home.run('export', '--as', 'csv');
+    const rows: Record<string, string>[] = parse(out, { columns: true });
+    const squats = rows.filter(({ lift }) => lift === 'back-squat');
+    const json = historySchema.parse(await home.json('history', 'back-squat'));
+    expect(squats).toHaveLength(json.results.flatMap(({ sets }) => sets).length);
+  });
+
+  test('writes to a file, and replaces none unasked', async () => {
+    const path = join(home.folder, 'cut.html');
+    const first = await home.run('export', '--as', 'html', '--out', 'cut.html');
+    expect([first.status, first.out]).toEqual([0, '']);
+    expect(readFileSync(path, 'utf8')).toMatch(/^<!doctype html>/i);
+    const again = await home.run('export', '--as', 'html', '--out', 'cut.html');
+    expect([again.status, again.err]).toEqual([2, expect.stringContaining('is there already')]);
+    expect(
+      (await home.run('export', '--as', 'html', '--out', 'cut.html', '--replace')).status,
+    ).toBe(0);
+  });
+
+  test('knows a near miss of a format', async () => {
+    const { status, err } = await home.run('export', '--as', 'cvs');
+    expect([status, err]).toEqual([2, expect.stringContaining('Did you mean "csv"?')]);
+  });
+
+  test.each(['json', 'csv'])(
+    'as %s can be read back into an empty folder, without doubles',
+    async (as) => {
+      const file = join(home.folder, `all.${as}`);
+      await home.run('export', '--as', as, '--out', file, '--replace');
+      const other = new AHome();
+      try {
+        expect((await other.run('import', file)).status).toBe(0);
+        const there = await other.json('history');
+        const here = await home.json('history');
+        const told = ({ results }: Record<string, unknown>) =>
+          (results as { date: string; lift: string; sets: object[] }[]).map(
+            ({ date, lift, sets }) => [date, lift, sets.map((set) => ({ ...set, id: '' }))],
+          );
+        expect(told(there)).toEqual(told(here));
+        expect((await other.run('import', file)).out).toMatch(/^0 (events|sessions)/);
+      } finally {
+        other.throwAway();
+      }
+    },
+  );
+});
+
+describe('weigh', () => {
+  test('saves a reading and says what the trend makes of it', async () => {
+    const { status, out } = await home.run('weigh', '79.1');
+    expect(status).toBe(0);
+    expect(out).toMatch(
+      /^Saved: 79.1 kg on Wed 25 Nov 2026. Trend 7\d(\.\d)? kg, falling by \d\.\d % a week \(± \d\.\d\)\.$/m,
+    );
+    weighSchema.strict().parse(await home.json('weigh', '79.2', '--date', '2026-11-24'));
+  });
+
+  test('asks about a lost decimal point, and saves nothing before it is sure', async () => {
+    const count = async () => (await home.run('export', '--as', 'csv', '--weigh-ins')).out.length;
+    const before = await count();
+    const { status, err } = await home.run('weigh', '791');
+    expect([status, err]).toEqual([1, expect.stringContaining('Was it 79.1 kg?')]);
+    expect(await count()).toBe(before);
+  });
+
+  test('takes no day that is yet to come, and no day that no calendar has', async () => {
+    expect((await home.run('weigh', '79', '--date', '2026-11-26')).err).toContain('yet to come');
+    expect((await home.run('weigh', '79', '--date', '2026-02-30')).status).toBe(2);
+  });
+});
