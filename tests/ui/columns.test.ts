@@ -7,6 +7,8 @@ import { wrapped } from '../../src/ui/line.ts';
 it('measures every text as string-width does', () => {
   const text = fc.oneof(
     fc.string({ unit: 'grapheme' }),
+    // Styles as the screens write them, and codes that are none.
+    fc.string({ unit: fc.constantFrom('a', '█', '深', '\u001b[1m', '\u001b[36m', '\u001b[2K') }),
     fc.string({ unit: fc.constantFrom(...'aé ×–·▀█■◧→‹›深蹲😀\u00ad\u0301\u200b') }),
   );
   fc.assert(

@@ -16,16 +16,20 @@ const sameRow = (a: RowProps, b: RowProps): boolean =>
 /** One row; what is too wide is cut, never wrapped. Drawn anew only when it says something new. */
 const Row = memo(({ spans, theme }: RowProps) => {
   const styles = THEMES[theme];
+  if (spans.length === 0) return <Text> </Text>;
   return (
     <Text wrap='truncate-end'>
-      {spans.length === 0
-        ? ' '
-        : spans.map(({ text, role }, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: spans have no other name.
-            <Text key={index} {...styles[role]}>
-              {text}
-            </Text>
-          ))}
+      {spans.map(({ text, role }, index) =>
+        // A node of its own costs at every frame, so what has no style gets none.
+        role === 'plain' ? (
+          text
+        ) : (
+          // biome-ignore lint/suspicious/noArrayIndexKey: spans have no other name.
+          <Text key={index} {...styles[role]}>
+            {text}
+          </Text>
+        ),
+      )}
     </Text>
   );
 }, sameRow);
