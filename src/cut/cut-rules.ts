@@ -47,11 +47,11 @@ const RULES = [
     'ours',
     LESS,
     (f) =>
-      `Do less: ${f.text('name')} has done one set fewer since ${f.text('since')}. Take that set out of the program: ${f.number('from')} → ${f.number('to')}.`,
+      `Do less: ${f.text('name')} has done one set fewer since ${f.day('since')}. Take that set out of the program: ${f.number('from')} → ${f.number('to')}.`,
   ),
   rule('do-less', 'ours', LESS, (f) =>
     f.has('since')
-      ? `Do less: ${f.text('name')} does one set fewer since ${f.text('since')}, until it holds again.`
+      ? `Do less: ${f.text('name')} does one set fewer since ${f.day('since')}, until it holds again.`
       : `Do less: ${f.text('name')} slips, ${f.percent('by')} under your best of eight weeks. It does one set fewer from the next session on.`,
   ),
   rule(

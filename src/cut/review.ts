@@ -1,4 +1,5 @@
-import type { Temporal } from 'temporal-polyfill';
+import { Temporal } from 'temporal-polyfill';
+import type { Past } from '../progression/past.ts';
 import type { Mass } from '../training/mass.ts';
 import { MUSCLES, type Muscle } from '../training/muscles.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
@@ -10,7 +11,7 @@ import { type WorkDone, weeksOfWork } from './work-done.ts';
 export interface Review {
   readonly evidence: Evidence;
   readonly verdict: Verdict;
-  /** Calendar weeks, oldest first, the present one last. */
+  /** Calendar weeks from that of the first session on, oldest first, the present one last. */
   readonly weeks: readonly WorkDone[];
   /** Sessions a week that the program plans. */
   readonly planned: number;
@@ -21,11 +22,18 @@ export interface Review {
   readonly today: Temporal.PlainDate;
 }
 
+/** Nothing was planned, and nothing missed, before the first session. */
+function sinceFirst(weeks: readonly WorkDone[], { sessions }: Past): readonly WorkDone[] {
+  const first = sessions.find(({ setsDone }) => setsDone > 0)?.date;
+  if (!first) return weeks.slice(-1);
+  return weeks.filter(({ to }) => Temporal.PlainDate.compare(to, first) >= 0);
+}
+
 /** Reviews the last `weeks` calendar weeks and says what to do next. */
 export function review(question: ReviewQuestion, weeks: number): Review {
   const evidence = evidenceOf(question);
   const { program, today, past, weightAdvice } = question;
-  const work = weeksOfWork(past, today, weeks);
+  const work = sinceFirst(weeksOfWork(past, today, weeks), past);
   const now = weightAdvice ? past.bodyMassOn(today) : null;
   const { cutFrom } = evidence;
   return {

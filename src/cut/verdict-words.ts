@@ -9,9 +9,8 @@ export function missingText(f: Told): string {
     const count = f.number('weighInsMissing');
     missing.push(`weigh in on ${count} more ${count === 1 ? 'day' : 'days'}`);
   }
-  if (f.has('rateFrom')) missing.push(`the rate of loss shows from ${f.text('rateFrom')} on`);
-  if (f.has('judgedFrom'))
-    missing.push(`two weeks of training are full on ${f.text('judgedFrom')}`);
+  if (f.has('rateFrom')) missing.push(`the rate of loss shows from ${f.day('rateFrom')} on`);
+  if (f.has('judgedFrom')) missing.push(`two weeks of training are full on ${f.day('judgedFrom')}`);
   if (f.has('sessionsOfALift')) {
     missing.push(
       `strength kept takes ${CUT_LIMITS.keptSessions} sessions of a lift that count (${f.number('sessionsOfALift') - 1} so far)`,

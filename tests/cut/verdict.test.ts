@@ -109,7 +109,7 @@ describe('the verdict of the week', () => {
     });
     expect(early.headline).toBe('not-enough-data');
     expect(early.says).toBe(
-      'Not enough data yet: weigh in on 7 more days; the rate of loss shows from 2026-09-16 on; two weeks of training are full on 2026-09-13; strength kept takes 4 sessions of a lift that count (3 so far).',
+      'Not enough data yet: weigh in on 7 more days; the rate of loss shows from Wed 16 Sep 2026 on; two weeks of training are full on Sun 13 Sep 2026; strength kept takes 4 sessions of a lift that count (3 so far).',
     );
   });
 

@@ -1,3 +1,4 @@
+import { dayWords } from '../../text/day-words.ts';
 import type { Basis } from '../../training/lift.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import type { Facts, Rule, Standing } from '../../training/rule.ts';
@@ -7,6 +8,8 @@ import { loadWords } from '../load-words.ts';
 export interface Told {
   readonly number: (name: string) => number;
   readonly text: (name: string) => string;
+  /** A day of the calendar: `Wed 25 Nov 2026`. */
+  readonly day: (name: string) => string;
   /** A load in the words of the lift's loading. */
   readonly load: (name: string) => string;
   readonly mass: (name: string, digits?: number) => string;
@@ -23,6 +26,7 @@ function tell(facts: Facts, unit: Unit): Told {
   return {
     number,
     text: (name) => String(facts[name] ?? ''),
+    day: (name) => dayWords(String(facts[name])),
     load: (name) => loadWords(number(name) as Mass, basis, unit),
     mass: (name, digits = 1) => massText(number(name) as Mass, unit, digits),
     percent: (name) => `${Math.round(Math.abs(number(name)) * 100)} %`,

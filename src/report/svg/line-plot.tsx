@@ -39,7 +39,7 @@ export function LinePlot(props: LinePlotProps) {
   const scales = scalesFor(size, xEnds, yEnds);
   const yTicks = roundTicks(yEnds, size.height > 200 ? 5 : 3);
   const most = Math.max(2, Math.floor(size.width / 75));
-  const last = joined.at(-1);
+  const [before, last] = joined.slice(-2).length === 2 ? joined.slice(-2) : [null, joined.at(-1)];
   return (
     <Frame
       size={size}
@@ -73,7 +73,7 @@ export function LinePlot(props: LinePlotProps) {
         <text
           className='value'
           x={px(Math.min(scales.x(last[0]), size.width - 16))}
-          y={px(Math.max(11, scales.y(last[1]) - 9))}
+          y={px(labelY(scales.y(last[1]), before ? scales.y(before[1]) : null, size))}
           textAnchor='end'
         >
           {lastLabel}
@@ -82,6 +82,17 @@ export function LinePlot(props: LinePlotProps) {
     </Frame>
   );
 }
+
+/** On the side of the last point that the line does not come from. */
+function labelY(last: number, before: number | null, { height }: Size): number {
+  const comesFromAbove = before !== null && before < last;
+  return comesFromAbove
+    ? Math.min(height - LABEL.floor, last + LABEL.below)
+    : Math.max(LABEL.top, last - LABEL.above);
+}
+
+/** Distances of the baseline of a label: from the point, and from the edges of the drawing. */
+const LABEL = { above: 9, below: 17, top: 11, floor: 26 } as const;
 
 /** The points in runs that are joined. */
 function partsOf(points: readonly Point[], gap: number): Point[][] {

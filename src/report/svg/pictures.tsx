@@ -99,7 +99,7 @@ export function Muscles({ of }: { readonly of: MusclePicture }) {
           <figure key={name}>
             <figcaption>
               <h3>{name}</h3>
-              <span>last week {sets.at(-1) ?? 0}</span>
+              <span>this week {sets.at(-1) ?? 0}</span>
             </figcaption>
             <WeekBars
               size={SMALL}
