@@ -102,11 +102,18 @@ export function longestOscillation(sessions: readonly Prescribed[]): number {
   return longest;
 }
 
+export interface HeldBack {
+  /** The most sessions in a row at one load that the lifter had truly outgrown. */
+  readonly longest: number;
+  /** Those of the last load, still held when the rehearsal ends. */
+  readonly atEnd: number;
+}
+
 /**
- * The most sessions in a row at one load after the lifter had truly outgrown it: could do the most
- * reps of the range, with the most in reserve, at the next load. The end of the rack does not count.
+ * Sessions in a row at a load that the lifter has truly outgrown: the most reps of the range, with
+ * the most in reserve, could be done at the next load. The end of the rack does not count.
  */
-export function longestHeldBack(sessions: readonly Prescribed[]): number {
+export function heldBackOf(sessions: readonly Prescribed[]): HeldBack {
   let [longest, held] = [0, 0];
   sessions.forEach(({ load, lifted, step, able, exercise }, at) => {
     const isSame = load === sessions[at - 1]?.load && exercise.move !== 'return';
@@ -114,7 +121,7 @@ export function longestHeldBack(sessions: readonly Prescribed[]): number {
     held = !isSame || !isOutgrown ? 0 : held + 1;
     longest = Math.max(longest, held);
   });
-  return longest;
+  return { longest, atEnd: held };
 }
 
 /**
@@ -127,7 +134,10 @@ export function sessionsToRecover(sessions: readonly Prescribed[], back: number)
   if (first < 1 || !before) return null;
   const found = sessions.slice(first).findIndex(({ load, lifted, able, step }) => {
     const next = lifted * (step ?? Number.POSITIVE_INFINITY);
-    return lifted >= able[0] || next >= lifted + before.load - load;
+    return lifted * SAME_LOAD >= able[0] || next >= lifted + before.load - load;
   });
   return found < 0 ? null : found + 1;
 }
+
+/** Loads nearer than 1 % to each other are no step apart: see the smallest step of progression. */
+const SAME_LOAD = 1.01;
