@@ -19,14 +19,15 @@ export interface Scales {
   readonly y: ScaleLinear<number, number>;
 }
 
-/** Scales from data to the drawing, inside the margins. */
+/** Scales from data to the drawing, inside the margins; `free` is kept clear at the right. */
 export function scalesFor(
   size: Size,
   xEnds: readonly [number, number],
   yEnds: readonly [number, number],
+  free = 0,
 ): Scales {
   return {
-    x: scaleLinear(xEnds, [MARGIN.left, size.width - MARGIN.right]),
+    x: scaleLinear(xEnds, [MARGIN.left, size.width - MARGIN.right - free]),
     y: scaleLinear(yEnds, [size.height - MARGIN.bottom, MARGIN.top]),
   };
 }

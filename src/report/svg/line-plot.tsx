@@ -23,6 +23,9 @@ export interface LinePlotProps {
   readonly lastLabel?: string;
 }
 
+/** Width kept free for the label, to the right of all lines. */
+const LABEL = 36;
+
 /** Readings, their line, and the range they should lie in. */
 export function LinePlot(props: LinePlotProps) {
   const { size, dots, line: joined, bands, mark, lastLabel } = props;
@@ -36,10 +39,10 @@ export function LinePlot(props: LinePlotProps) {
     ...(mark === undefined ? [] : [mark]),
     ...(props.yHolds ?? []),
   ]);
-  const scales = scalesFor(size, xEnds, yEnds);
+  const scales = scalesFor(size, xEnds, yEnds, lastLabel ? LABEL : 0);
   const yTicks = roundTicks(yEnds, size.height > 200 ? 5 : 3);
   const most = Math.max(2, Math.floor(size.width / 75));
-  const [before, last] = joined.slice(-2).length === 2 ? joined.slice(-2) : [null, joined.at(-1)];
+  const last = joined.at(-1);
   return (
     <Frame
       size={size}
@@ -70,29 +73,13 @@ export function LinePlot(props: LinePlotProps) {
         <circle className='last' cx={px(scales.x(last[0]))} cy={px(scales.y(last[1]))} r={3.5} />
       ) : null}
       {last && lastLabel ? (
-        <text
-          className='value'
-          x={px(Math.min(scales.x(last[0]), size.width - 16))}
-          y={px(labelY(scales.y(last[1]), before ? scales.y(before[1]) : null, size))}
-          textAnchor='end'
-        >
+        <text className='value' x={px(scales.x(last[0]) + 8)} y={px(scales.y(last[1]) + 4.5)}>
           {lastLabel}
         </text>
       ) : null}
     </Frame>
   );
 }
-
-/** On the side of the last point that the line does not come from. */
-function labelY(last: number, before: number | null, { height }: Size): number {
-  const comesFromAbove = before !== null && before < last;
-  return comesFromAbove
-    ? Math.min(height - LABEL.floor, last + LABEL.below)
-    : Math.max(LABEL.top, last - LABEL.above);
-}
-
-/** Distances of the baseline of a label: from the point, and from the edges of the drawing. */
-const LABEL = { above: 9, below: 17, top: 11, floor: 26 } as const;
 
 /** The points in runs that are joined. */
 function partsOf(points: readonly Point[], gap: number): Point[][] {
