@@ -5,6 +5,7 @@ import { asPlannedTexts, confirming } from './as-planned.ts';
 import type { Effect } from './effect.ts';
 import { RUNNER } from './outcome.ts';
 import { pastChoices } from './past-choices.ts';
+import type { SheetScreen } from './program-screen.ts';
 import type { Model, Screen } from './ui-state.ts';
 import { loadText } from './words.ts';
 
@@ -44,10 +45,22 @@ export function choicesOf({ ui, session, choices }: Model, bench: Bench): Choice
       return STALE;
     case 'settings':
       return settingsList(choices, screen.back);
+    case 'unsaved':
+      return unsavedList(screen.back);
     default:
       return pastChoices(screen, bench.watch.unit());
   }
 }
+
+const unsavedList = (back: SheetScreen): ChoiceList => ({
+  title: 'Save the changes?',
+  words: 'The file is as it was until they are saved.',
+  choices: [
+    { label: 'Save them', effects: [{ do: 'save-program', sheet: back.sheet }] },
+    { label: 'Throw them away', effects: [], to: back.back },
+    { label: 'Go on changing', effects: [], to: back },
+  ],
+});
 
 function exerciseList(session: Model['session']): ChoiceList {
   const rows = (session?.exercises ?? []).map((exercise, index): Choice => {

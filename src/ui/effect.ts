@@ -1,6 +1,7 @@
 import type { SessionCommand } from '../session/command.ts';
 import type { Key } from '../terminal/key.ts';
 import type { Choices } from '../workbench/bench.ts';
+import type { Sheet } from '../workbench/program-desk.ts';
 import type { Change } from '../workbench/watch.ts';
 import type { Destination } from './screen-after.ts';
 import type { Screen } from './ui-state.ts';
@@ -15,6 +16,8 @@ export type Effect =
   | { readonly do: 'keep'; readonly choices: Choices; readonly to?: Screen }
   /** Adds to, or changes, what is recorded, and shows the screen that this leads to. */
   | { readonly do: 'change'; readonly change: Change; readonly to: Destination }
+  /** Writes the program file and goes back to where it was opened. */
+  | { readonly do: 'save-program'; readonly sheet: Sheet }
   /** Hands a key to the text field that has the focus. */
   | { readonly do: 'type'; readonly key: Key }
   | { readonly do: 'leave'; readonly status: number };

@@ -11,6 +11,7 @@ import { loadLines } from './screens/load.ts';
 import { titled } from './screens/pages.ts';
 import { correctLines, resultsLines, searchLines } from './screens/past.ts';
 import { previewLines } from './screens/preview.ts';
+import { addLiftLines, sheetLines } from './screens/program.ts';
 import { runnerLines } from './screens/runner.ts';
 import { weighLines } from './screens/weigh.ts';
 import { marginOf, targetLines, targetsOf } from './taps.ts';
@@ -82,6 +83,10 @@ function pageLines(model: Model, bench: Bench, columns: number, rows: number): r
       return windowOf(correctLines(screen, columns), rows, 0);
     case 'search':
       return windowOf(searchLines(screen.typed, columns), rows, 0);
+    case 'program':
+      return sheetLines(screen, columns, rows);
+    case 'add-lift':
+      return addLiftLines(screen, columns, rows);
     case 'note':
       return windowOf(titled('Note', null, columns), rows, 0);
     default: {

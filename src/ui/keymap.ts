@@ -1,5 +1,6 @@
 import type { Key } from '../terminal/key.ts';
 import type { Phase } from './phase.ts';
+import { PROGRAM_KEYS } from './program-keys.ts';
 import type { Model, ScreenKind } from './ui-state.ts';
 import { WATCH_KEYS } from './watch-keys.ts';
 import { can } from './when.ts';
@@ -42,6 +43,7 @@ export type ActId =
   | 'choice-down'
   | 'page-up'
   | 'page-down'
+  | 'read-on'
   | 'other-day'
   | 'yes'
   | 'no'
@@ -58,6 +60,11 @@ export type ActId =
   | 'search'
   | 'correct'
   | 'delete'
+  | 'program'
+  | 'findings'
+  | 'earlier'
+  | 'later'
+  | 'add-lift'
   | 'take-back';
 
 export interface Binding {
@@ -85,6 +92,7 @@ const LISTS: readonly ScreenKind[] = [
   'lifts',
   'results',
   'delete',
+  'unsaved',
 ];
 const SCROLLED: readonly ScreenKind[] = [
   'cautions',
@@ -93,6 +101,8 @@ const SCROLLED: readonly ScreenKind[] = [
   'weight-question',
   'review',
   'advice',
+  'changes',
+  'findings',
 ];
 const PAGES: readonly ScreenKind[] = [
   ...SCROLLED,
@@ -101,6 +111,7 @@ const PAGES: readonly ScreenKind[] = [
   'weigh',
   'past-session',
   'correct',
+  'program',
 ];
 const LEAVABLE: readonly ScreenKind[] = ['runner', 'preview', 'cautions', 'stale', 'summary'];
 
@@ -119,7 +130,7 @@ export const KEYMAP: readonly Binding[] = [
     act: 'interrupt',
     keys: ['ctrl-c'],
     label: 'leave at once',
-    screens: [...LISTS, ...PAGES, 'runner', 'note', 'search'],
+    screens: [...LISTS, ...PAGES, 'runner', 'note', 'search', 'add-lift'],
     when: can.always,
     footer: null,
   },
@@ -361,6 +372,14 @@ export const KEYMAP: readonly Binding[] = [
     footer: 3,
   },
   {
+    act: 'read-on',
+    keys: ['space'],
+    label: 'read on',
+    screens: ['cautions', 'why'],
+    when: can.always,
+    footer: 0,
+  },
+  {
     act: 'yes',
     keys: ['y'],
     label: 'some yes',
@@ -430,7 +449,7 @@ export const KEYMAP: readonly Binding[] = [
     act: 'choice-up',
     keys: ['up'],
     label: 'up',
-    screens: [...LISTS, 'preview', 'past-session'],
+    screens: [...LISTS, 'preview', 'past-session', 'program', 'add-lift'],
     when: can.always,
     footer: 1,
     pair: 'up, down',
@@ -439,7 +458,7 @@ export const KEYMAP: readonly Binding[] = [
     act: 'choice-down',
     keys: ['down'],
     label: 'down',
-    screens: [...LISTS, 'preview', 'past-session'],
+    screens: [...LISTS, 'preview', 'past-session', 'program', 'add-lift'],
     when: can.always,
     footer: 1,
     pair: 'up, down',
@@ -479,9 +498,9 @@ export const KEYMAP: readonly Binding[] = [
     footer: 90,
   },
   {
-    act: 'leave',
+    act: 'read-on',
     keys: ['space', 'enter'],
-    label: 'done',
+    label: 'read on, done',
     screens: ['summary'],
     when: can.always,
     footer: 0,
@@ -507,6 +526,10 @@ export const KEYMAP: readonly Binding[] = [
       'past-session',
       'correct',
       'delete',
+      'program',
+      'changes',
+      'unsaved',
+      'findings',
     ],
     when: can.always,
     footer: 80,
@@ -515,7 +538,7 @@ export const KEYMAP: readonly Binding[] = [
     act: 'back',
     keys: ['esc'],
     label: 'back',
-    screens: ['note', 'search'],
+    screens: ['note', 'search', 'add-lift'],
     when: can.always,
     footer: 80,
   },
@@ -536,6 +559,7 @@ export const KEYMAP: readonly Binding[] = [
     footer: 85,
   },
   ...WATCH_KEYS,
+  ...PROGRAM_KEYS,
 ];
 
 /** What a key of the keyboard is called; null for taps and pastes. */

@@ -2,6 +2,7 @@ import type { Bench } from '../workbench/bench.ts';
 import { bannerLines } from './banner.ts';
 import type { Line } from './line.ts';
 import { cautionLines, whyLines } from './screens/pages.ts';
+import { changeLines, findingLines } from './screens/program.ts';
 import { adviceChangeLines, reviewLines, weightQuestionLines } from './screens/review.ts';
 import { summaryLines } from './screens/summary.ts';
 import { marginOf, TARGET_ROWS } from './taps.ts';
@@ -23,6 +24,10 @@ export function longPage(model: Model, bench: Bench, columns: number): readonly 
       return reviewLines(screen.page, screen.chosen, columns);
     case 'advice':
       return adviceChangeLines(screen.advice, screen.edit, columns);
+    case 'changes':
+      return changeLines(screen, columns);
+    case 'findings':
+      return findingLines(screen, columns);
     default:
       return null;
   }
@@ -38,7 +43,8 @@ export function mostScroll(model: Model, bench: Bench): number {
 }
 
 /** Rows at the foot of the screen: targets for taps, or keys. */
-export function footRows({ choices, size }: Model): number {
+export function footRows({ choices, size, ui }: Model): number {
   if (choices.taps) return TARGET_ROWS;
-  return size.rows >= 24 ? 2 : 1;
+  // Only the runner is short of rows.
+  return size.rows >= 24 || ui.screen.kind !== 'runner' ? 2 : 1;
 }

@@ -11,6 +11,13 @@ import {
   typeSearch,
 } from './acts/past-acts.ts';
 import { LOAD_ACTS, PLAN_ACTS } from './acts/plan-acts.ts';
+import {
+  ADD_LIFT_ACTS,
+  CHANGES_ACTS,
+  PROGRAM_ACTS,
+  SHEET_ACTS,
+  typeLift,
+} from './acts/program-acts.ts';
 import { ADVICE_ACTS, REVIEW_ACTS, WEIGH_ACTS, WEIGHT_QUESTION_ACTS } from './acts/review-acts.ts';
 import { SCREEN_ACTS } from './acts/screen-acts.ts';
 import { SET_ACTS } from './acts/set-acts.ts';
@@ -28,6 +35,7 @@ const ACTS: Readonly<Record<ActId, Act>> = {
   ...PLAN_ACTS,
   ...REVIEW_ACTS,
   ...PAST_ACTS,
+  ...PROGRAM_ACTS,
 };
 
 /** Screens on which an act means something of its own. */
@@ -42,6 +50,9 @@ const SPECIAL: Readonly<Partial<Record<ScreenKind, Partial<Record<ActId, Act>>>>
   'past-session': PAST_SESSION_ACTS,
   correct: CORRECT_ACTS,
   search: SEARCH_ACTS,
+  program: SHEET_ACTS,
+  changes: CHANGES_ACTS,
+  'add-lift': ADD_LIFT_ACTS,
   note: { save: SCREEN_ACTS.type },
 };
 
@@ -76,7 +87,8 @@ function tapped(acting: Acting, column: number, row: number): Outcome {
   const binding = target && bindingsOf(model.ui.screen.kind).find(({ act }) => act === target.act);
   if (!binding) return ask(acting);
   const may = binding.when(model, phase);
-  const name = binding.keys[0] ?? '';
+  // A finger turns pages; one line at a time is for keys.
+  const name = binding.keys.find((key) => key.startsWith('page')) ?? binding.keys[0] ?? '';
   return may === true ? perform({ ...acting, name }, binding.act) : tell(acting, may);
 }
 
@@ -86,6 +98,8 @@ function unbound(acting: Acting, key: Key): Outcome {
   if (kind === 'note') return ask(acting, { do: 'type', key });
   if (kind === 'search' && key.kind === 'text') return typeSearch(acting, key.text);
   if (kind === 'search' && acting.name === 'space') return typeSearch(acting, ' ');
+  if (kind === 'add-lift' && key.kind === 'text') return typeLift(acting, key.text);
+  if (kind === 'add-lift' && acting.name === 'space') return typeLift(acting, ' ');
   return unknown(acting);
 }
 

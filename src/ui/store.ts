@@ -103,6 +103,13 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
         set({ ...model, ui: { ...model.ui, screen, message: changed.said } });
         return null;
       }
+      case 'save-program': {
+        const saved = bench.desk.save(effect.sheet);
+        if ('what' in saved) return problemText(saved);
+        const screen = screenAfter('preview', model.ui.screen, bench);
+        set({ ...model, ui: { ...model.ui, screen, message: `Written to ${saved.path}.` } });
+        return null;
+      }
       case 'type':
         ports.type(effect.key);
         return null;

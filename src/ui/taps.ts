@@ -62,6 +62,11 @@ const ACTS_BY_SCREEN: Readonly<Record<ScreenKind, readonly ActId[]>> = {
   correct: ['save', 'less', 'more', 'back'],
   delete: LIST,
   search: ['save', 'back'],
+  program: ['save', 'choice-up', 'choice-down', 'back'],
+  'add-lift': LIST,
+  changes: ['choose', 'page-up', 'page-down', 'back'],
+  unsaved: LIST,
+  findings: ['back', 'page-up', 'page-down'],
 };
 
 export function targetsOf(model: Model, phase: Phase | null): readonly Target[] {

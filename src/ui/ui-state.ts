@@ -3,6 +3,7 @@ import type { SessionState } from '../session/state.ts';
 import type { Unit } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
 import type { Choices, Offer, Today } from '../workbench/bench.ts';
+import type { ProgramScreen } from './program-screen.ts';
 import type { WatchScreen } from './watch-screen.ts';
 
 export interface Size {
@@ -66,7 +67,8 @@ export type Screen =
   | { readonly kind: 'finish'; readonly chosen: number }
   | { readonly kind: 'settings'; readonly back: Screen; readonly chosen: number }
   | { readonly kind: 'summary'; readonly scroll: number }
-  | WatchScreen;
+  | WatchScreen
+  | ProgramScreen;
 
 export type ScreenKind = Screen['kind'];
 

@@ -1,5 +1,6 @@
 import { draftNumbers, entryTarget, putDown } from './entry.ts';
 import { type Phase, placeOf } from './phase.ts';
+import { sheetRows } from './program-screen.ts';
 import type { Draft, Model, Screen } from './ui-state.ts';
 
 type When = (model: Model, phase: Phase | null) => true | string;
@@ -80,6 +81,14 @@ export const can = {
     ui.screen.kind === 'review' && ui.screen.page.advice.filter((each) => each.mayRefuse).length > 1
       ? true
       : 'There is no other advice.',
+  editExercise: ({ ui }) =>
+    ui.screen.kind === 'program' && sheetRows(ui.screen.sheet)[ui.screen.chosen]?.exercise === null
+      ? 'Choose a lift first.'
+      : true,
+  saveProgram: ({ ui }) =>
+    ui.screen.kind === 'program' && ui.screen.sheet.text === ui.screen.sheet.before
+      ? 'Nothing was changed.'
+      : true,
   correct: ({ ui }) =>
     ui.screen.kind === 'past-session' && ui.screen.past.sets[ui.screen.chosen]
       ? true

@@ -4,6 +4,7 @@ import type { Problem } from '../text/problem.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { LiveSession } from './live-session.ts';
+import type { ProgramDesk } from './program-desk.ts';
 import type { Watch } from './watch.ts';
 
 /** The session of a day, before it is begun. */
@@ -103,6 +104,7 @@ export interface Bench {
   readonly keep: (choices: Choices) => Problem | null;
   /** The past: review, history, weigh-ins. */
   readonly watch: Watch;
+  readonly desk: ProgramDesk;
   /** Stands above every screen, where what is on it is not the lifter's own; null otherwise. */
   readonly banner: string | null;
 }

@@ -9,8 +9,10 @@ import { type Problem, Refusal } from '../text/problem.ts';
 import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { Bench, Choices, NearLoads, Offer } from './bench.ts';
+import { findingsOf } from './findings-of.ts';
 import type { LiveSession } from './live-session.ts';
 import { madeUp, plateChangeWords } from './made-up.ts';
+import { openDesk } from './open-desk.ts';
 import { openWatch } from './open-watch.ts';
 import type { Workbench } from './open-workbench.ts';
 import { plannedExercise } from './planned-exercise.ts';
@@ -56,6 +58,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     settings = keepSettings(change);
     return settings;
   };
+  const settingsDesk = { now: () => settings, keep: keepNow };
   const withLoad = (exercise: PrescribedExercise, load: Mass) =>
     anew(exercise, { change: { kind: 'load', load } });
 
@@ -114,7 +117,8 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
       const kept = orProblem(() => keepNow(choices));
       return isProblem(kept) ? kept : null;
     },
-    watch: openWatch(workbench, { now: () => settings, keep: keepNow }, unit),
+    watch: openWatch(workbench, settingsDesk, unit),
+    desk: openDesk(workbench, settingsDesk),
     banner: ports.demoFolder
       ? `Demo: twelve invented weeks in ${ports.demoFolder}, removed when you leave.`
       : null,
@@ -137,12 +141,22 @@ function openWriter(workbench: Workbench, day: string | null, keepSettings: Keep
   const journal = workbench.journal();
   const open = openSessionOf(workbench);
   if (open) return journal.resumeSession(open.session);
+  refuseErrors(workbench);
   const { prescription } = todayOf(workbench, day);
   // From now on the lifter's own copy of a shipped program is what is read and edited.
   const program = workbench.ownProgramPath();
   const writer = journal.beginSession(prescription);
   if (workbench.settings().settings.program !== program) keepSettings({ program });
   return writer;
+}
+
+/** A program with an error that its lifter has not accepted is not trained by. */
+function refuseErrors(workbench: Workbench): void {
+  const errors = findingsOf(workbench.program(), workbench.gear()).filter(
+    ({ severity, accepted }) => severity === 'error' && accepted === null,
+  );
+  const problems = errors.map(({ text, fix }) => ({ what: text, fix }));
+  if (problems.length > 0) throw new Refusal(...problems);
 }
 
 const choicesOf = ({

@@ -27,7 +27,7 @@ describe('the table of keys', () => {
     expect(boundOn(screen, 'ctrl-c')).toBe(true);
   });
 
-  const TYPED: readonly ScreenKind[] = ['note', 'search'];
+  const TYPED: readonly ScreenKind[] = ['note', 'search', 'add-lift'];
 
   it.each(SCREENS.filter((screen) => !TYPED.includes(screen)))(
     'shows the keys of %s with ?',

@@ -9,7 +9,9 @@ import type { Reading } from '../../src/training/reading.ts';
 import type { Bench, Choices, Offer } from '../../src/workbench/bench.ts';
 import type { Clock } from '../../src/workbench/clock.ts';
 import type { LiveSession } from '../../src/workbench/live-session.ts';
+import type { ProgramDesk } from '../../src/workbench/program-desk.ts';
 import type { Watch } from '../../src/workbench/watch.ts';
+import { emptyDesk } from './a-desk.ts';
 import { emptyWatch } from './a-watch.ts';
 
 const kg = kilograms;
@@ -195,6 +197,7 @@ export interface SceneOptions {
   readonly prescription?: Prescription;
   readonly choices?: Partial<Choices>;
   readonly watch?: Watch;
+  readonly desk?: ProgramDesk;
   readonly banner?: string;
   readonly offer?: (index: number, session: SessionState) => Offer | null;
 }
@@ -348,6 +351,7 @@ export function scene(options: SceneOptions = {}): Scene {
       return null;
     },
     watch: options.watch ?? emptyWatch(),
+    desk: options.desk ?? emptyDesk(),
     banner: options.banner ?? null,
   };
   return { bench, clock, session: () => live.state(), facts: () => facts };

@@ -41,7 +41,8 @@ const IN_CLUSTERS: readonly Pattern[] = [
   'calf-raise',
 ];
 
-function newExercise(lift: Lift, pace: Pace): Exercise {
+/** A lift as it is usually done, without a load. */
+export function newExercise(lift: Lift, pace: Pace): Exercise {
   const base = {
     lift,
     start: null,

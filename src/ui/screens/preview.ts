@@ -49,6 +49,7 @@ function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: nu
       : STATES[state],
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
     ...prescription.warnings.map((reason) => bench.reasonWords(reason).text),
+    state === 'open' ? null : findingsText(bench),
   ].filter((text) => text !== null);
   const wide = spread(title, [span(facts)], columns);
   return [
@@ -56,6 +57,17 @@ function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: nu
     ...(said.length > 0 ? [BLANK] : []),
     ...said.flatMap((text) => paragraph(`! ${text}`, columns, 'alert', 2)),
   ];
+}
+
+/** How much the check has to say of the program. */
+function findingsText({ desk }: Bench): string | null {
+  const open = desk.findings().filter(({ accepted }) => accepted === null);
+  const errors = open.filter(({ severity }) => severity === 'error').length;
+  if (open.length === 0) return null;
+  const count = open.length === 1 ? '1 finding' : `${open.length} findings`;
+  return errors > 0
+    ? `The check has ${count}, ${errors} of them an error that stops the session: f shows them.`
+    : `The check has ${count} on the program: f shows them.`;
 }
 
 function exerciseLines(

@@ -16,12 +16,15 @@ import { helpLines } from '../screens/lists.ts';
 import { loadLines } from '../screens/load.ts';
 import { correctLines, searchLines } from '../screens/past.ts';
 import { previewLines } from '../screens/preview.ts';
+import { addLiftLines, sheetLines } from '../screens/program.ts';
 import { weighLines } from '../screens/weigh.ts';
 import type { Model } from '../ui-state.ts';
 import { savedText, secondsText } from '../words.ts';
 
 /** Wide enough that nothing is broken into lines: a screen reader wants whole sentences. */
 const WIDE = 10_000;
+/** Figures beside the days would be read between them. */
+const NARROW = 75;
 
 /**
  * A screen as sentences, in the order in which they should be spoken. They change when something
@@ -65,6 +68,10 @@ function bodyTexts(model: Model, phase: Phase | null, bench: Bench): readonly st
       return correctLines(screen, WIDE).map(textOf);
     case 'search':
       return searchLines(screen.typed, WIDE).map(textOf);
+    case 'program':
+      return sheetLines(screen, NARROW, WIDE).map(spokenText);
+    case 'add-lift':
+      return addLiftLines(screen, WIDE, WIDE).map(spokenText);
     case 'note':
       return ['Note. Type it, then enter.'];
     default:

@@ -1,0 +1,188 @@
+import { keyWords } from '../../program/check/words.ts';
+import type { Exercise } from '../../program/program.ts';
+import { durationRangeText, rangeText } from '../../text/durations.ts';
+import { safeText } from '../../text/safe-text.ts';
+import type { FindingWords } from '../../workbench/findings-of.ts';
+import type { Sheet } from '../../workbench/program-desk.ts';
+import { BLANK, indented, type Line, line, paragraph, span, spread, widthOf } from '../line.ts';
+import type { ProgramScreen, SheetScreen } from '../program-screen.ts';
+import { scrollTo, windowOf } from '../window.ts';
+import { titled } from './pages.ts';
+
+/** From this width on the figures stand beside the days. */
+const BESIDE = 76;
+const FIGURES = 24;
+
+/** The program day by day, with what it comes to. */
+export function sheetLines({ sheet, chosen }: SheetScreen, columns: number, rows: number): Line[] {
+  const isWide = columns >= BESIDE;
+  const left = isWide ? columns - FIGURES - 2 : columns;
+  const head = headLines(sheet, columns);
+  const figures = isWide ? figureLines(sheet) : shortFigures(sheet, columns);
+  const room = rows - head.length - (isWide ? 0 : figures.length);
+  const list = dayLines(sheet, chosen, left);
+  const days = windowOf(list.lines, room, scrollTo(list.at, list.at + 1, room));
+  if (!isWide) return [...head, ...days, ...figures];
+  return [...head, ...days.map((one, at) => beside(one, figures[at] ?? BLANK, left))];
+}
+
+function headLines(sheet: Sheet, columns: number): Line[] {
+  const open = sheet.findings.filter(({ accepted }) => accepted === null).length;
+  const found = open === 1 ? '1 finding' : `${open} findings`;
+  const state = sheet.text === sheet.before ? found : `${found} · not saved`;
+  return [spread([span(safeText(sheet.program.name), 'strong')], [span(state)], columns), BLANK];
+}
+
+function dayLines({ program, figures }: Sheet, chosen: number, columns: number) {
+  const lines: Line[] = [];
+  let at = 0;
+  let row = 0;
+  const push = (one: (mark: string) => Line) => {
+    if (row === chosen) at = lines.length;
+    lines.push(one(row === chosen ? '▸ ' : '  '));
+    row += 1;
+  };
+  for (const [index, { name, exercises }] of program.days.entries()) {
+    if (index > 0) lines.push(BLANK);
+    const { minutes = 0 } = figures.days[index] ?? {};
+    push((mark) =>
+      spread(
+        [span(mark, 'drawn'), span(safeText(name), 'strong')],
+        [span(`${minutes} min`)],
+        columns,
+      ),
+    );
+    for (const exercise of exercises) {
+      push((mark) => {
+        const name: Line = [span(`${mark}  `, 'drawn'), span(safeText(exercise.lift.name))];
+        const whole = spread(name, [span(doneText(exercise))], columns);
+        return whole === name ? spread(name, [span(setsText(exercise))], columns) : whole;
+      });
+    }
+  }
+  return { lines, at };
+}
+
+function doneText(exercise: Exercise): string {
+  const { from, to } = exercise.rest;
+  return exercise.style === 'cluster'
+    ? `cluster ${rangeText(exercise.range)}, ${exercise.mostSets} sets`
+    : `${setsText(exercise)}, ${durationRangeText([from, to])}`;
+}
+
+/** The same where there is little room. */
+function setsText(exercise: Exercise): string {
+  const sets = exercise.style === 'cluster' ? exercise.mostSets : exercise.sets;
+  return `${sets} × ${rangeText(exercise.range)}${exercise.lift.counts === 'seconds' ? ' s' : ''}`;
+}
+
+/** Hard sets a muscle; those outside the band are marked by a word. */
+function figureLines({ figures, band: [low, high] }: Sheet): Line[] {
+  return [
+    line(`hard sets, of ${low}–${high}`),
+    ...figures.muscles.map(({ muscle, hardSets, directDays }) => {
+      const isOff = hardSets > high || (directDays > 0 && hardSets < low);
+      const word = hardSets > high ? 'over' : isOff ? 'few' : '';
+      return line(
+        `${keyWords(muscle).padEnd(12)}${String(hardSets).padStart(5)} ${word}`.trimEnd(),
+        isOff ? 'strong' : 'plain',
+      );
+    }),
+  ];
+}
+
+function shortFigures({ figures, band: [low, high] }: Sheet, columns: number): Line[] {
+  const off = figures.muscles
+    .filter(({ hardSets, directDays }) => hardSets > high || (directDays > 0 && hardSets < low))
+    .map(({ muscle, hardSets }) => `${keyWords(muscle)} ${hardSets}`);
+  const text =
+    off.length === 0
+      ? `Every muscle within ${low}–${high} sets.`
+      : `Outside ${low}–${high} sets: ${off.join(', ')}.`;
+  return paragraph(text, columns).slice(0, 2);
+}
+
+function beside(left: Line, right: Line, columns: number): Line {
+  if (right.length === 0) return left;
+  return [...left, span(' '.repeat(Math.max(0, columns - widthOf(left)) + 2)), ...right];
+}
+
+/** What would be written. */
+export const changeLines = (
+  { lines, back }: Extract<ProgramScreen, { kind: 'changes' }>,
+  columns: number,
+): Line[] => [
+  ...titled('What changes', `In ${fileName(back.sheet.program.file)}`, columns),
+  ...(lines.length === 0 ? [line('Nothing was changed.')] : []),
+  ...lines.map(({ kind, text }) =>
+    line(`${MARKS[kind]}${safeText(text)}`.slice(0, columns), kind === 'same' ? 'plain' : 'strong'),
+  ),
+];
+
+const fileName = (path: string): string => safeText(path.split(/[\\/]/).at(-1) ?? path);
+
+const MARKS = { gone: '- ', new: '+ ', same: '  ', 'left-out': '  …' } as const;
+
+/** What the check says, each with what would mend it. */
+export const findingLines = (
+  { findings, file }: Pick<Extract<ProgramScreen, { kind: 'findings' }>, 'findings' | 'file'>,
+  columns: number,
+): Line[] => [
+  ...titled('What the check says', fileName(file), columns),
+  ...(findings.length === 0 ? [line('The program fits its aim.')] : []),
+  ...findings.flatMap((finding) => oneFinding(finding, columns)),
+];
+
+function oneFinding(
+  { severity, place, text, fix, rule, source, accepted }: FindingWords,
+  columns: number,
+): Line[] {
+  const where = place ? `line ${place.line}: ` : '';
+  const word = accepted === null ? severity : 'accepted';
+  const inside = (words: string) =>
+    paragraph(safeText(words), columns - 2).map((one) => indented(one, 2));
+  return [
+    ...paragraph(`${word}: ${where}${safeText(text)}`, columns, 'strong', 2),
+    ...inside(accepted ?? fix),
+    ...inside(`rule ${rule} · ${source}`),
+    BLANK,
+  ];
+}
+
+/** Lifts to choose from while a name is typed. */
+export function addLiftLines(
+  { typed, lifts, chosen, back }: Extract<ProgramScreen, { kind: 'add-lift' }>,
+  columns: number,
+  rows: number,
+): Line[] {
+  const head = [
+    ...titled('Add a lift', `to ${dayName(back)}`, columns),
+    [span('> '), span(safeText(typed), 'strong'), span('_', 'drawn')],
+    BLANK,
+  ];
+  const list =
+    lifts.length === 0
+      ? [line('No lift is called so.')]
+      : lifts.map(({ name, trains }, at) => {
+          const direct = Object.entries(trains)
+            .filter(([, share]) => share === 1)
+            .map(([muscle]) => keyWords(muscle));
+          const mark = at === chosen ? '▸ ' : '  ';
+          return spread(
+            [span(mark, 'drawn'), span(safeText(name), at === chosen ? 'chosen' : 'plain')],
+            [span(direct.join(', '))],
+            columns,
+          );
+        });
+  const room = Math.max(1, rows - head.length);
+  return windowOf([...head, ...windowOf(list, room, scrollTo(chosen, chosen + 1, room))], rows, 0);
+}
+
+function dayName({ sheet, chosen }: SheetScreen): string {
+  let row = -1;
+  for (const { name, exercises } of sheet.program.days) {
+    row += 1 + exercises.length;
+    if (chosen <= row) return safeText(name);
+  }
+  return '';
+}
