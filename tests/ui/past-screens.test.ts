@@ -1,0 +1,261 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { readSettings } from '../../src/settings/read-settings.ts';
+import { writeSettings } from '../../src/settings/write-settings.ts';
+import { widthOf } from '../../src/ui/line.ts';
+import { LEAST } from '../../src/ui/too-small.ts';
+import { openWatch } from '../../src/workbench/open-watch.ts';
+import type { Workbench } from '../../src/workbench/open-workbench.ts';
+import type { Watch } from '../../src/workbench/watch.ts';
+import { AHome } from '../commands/a-home.ts';
+import { workbenchOf } from '../commands/a-session.ts';
+import { withDemoWeeks } from '../commands/demo-weeks.ts';
+import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+let home: AHome;
+let workbench: Workbench;
+let watch: Watch;
+
+/** The screens over the demo's twelve weeks on the real disk. */
+beforeEach(() => {
+  home = new AHome();
+  withDemoWeeks(home);
+  workbench = workbenchOf(home);
+  watch = watching();
+});
+afterEach(() => home.throwAway());
+
+function watching(): Watch {
+  const { config } = workbench.folders;
+  return openWatch(
+    workbench,
+    {
+      now: () => readSettings(config).settings,
+      keep: (change) => writeSettings(config, change),
+    },
+    () => 'kg',
+  );
+}
+
+const player = (size = LAPTOP) => new Player(size, { watch });
+const decisions = () => workbench.journal().history().decisions;
+
+describe('the weekly review', () => {
+  it('gives the verdict first, and goes back to the session', () => {
+    const at = player().keys('t');
+    const [title = '', , verdict = ''] = at.screen().split('\n');
+    expect(title).toContain('Three days · Wed 25 Nov');
+    expect(verdict).toMatch(/▸ (Do less|You may do more)/);
+    expect(at.screen()).toContain('Strength kept');
+    expect(at.keys('q').store.model().ui.screen.kind).toBe('preview');
+  });
+
+  /** Goes on until the chosen advice changes the program file. */
+  function atAdvice(): Player {
+    const at = player(WIDE).keys('t');
+    for (let tries = 0; tries < 6; tries += 1) {
+      if (at.screen().includes('o take the advice')) return at;
+      at.keys('<tab>');
+    }
+    throw new Error('No advice of the demo changes its program.');
+  }
+
+  it('shows what taking an advice changes before it is written', () => {
+    const at = atAdvice().keys('o');
+    const screen = at.screen();
+    expect(screen).toMatch(/^\s*-\s+(sets|cluster)/m);
+    expect(screen).toMatch(/^\s*\+\s+(sets|cluster)/m);
+    expect(screen).toContain('Nothing is written yet');
+    at.keys('<esc>');
+    expect(at.store.model().ui.screen.kind).toBe('review');
+    expect(decisions()).toEqual([]);
+  });
+
+  it('writes it with one key more, keeps the comments, and remembers the answer', () => {
+    const shipped = workbench.programPath();
+    const before = readFileSync(shipped, 'utf8');
+    const at = atAdvice();
+    const { screen } = at.store.model().ui;
+    const change =
+      screen.kind === 'review' ? screen.page.advice[screen.chosen]?.finding.changes[0] : undefined;
+    at.keys('o ');
+    const own = join(home.data, 'programs', 'three-day.yaml');
+    expect(at.screen()).toContain('Written to');
+    const after = readFileSync(own, 'utf8').split('\n');
+    const differing = before.split('\n').filter((line, at) => line !== after[at]);
+    expect(after).toHaveLength(before.split('\n').length);
+    expect(differing).toHaveLength(1);
+    expect(differing[0]).toContain(String(change?.from));
+    expect(readFileSync(shipped, 'utf8')).toBe(before);
+    expect(decisions()).toMatchObject([{ answer: 'yes' }]);
+    // The review is made of the changed program from now on.
+    const { exercises } = workbench.program().days.find(({ name }) => name === change?.day) ?? {};
+    const exercise = exercises?.[change?.index ?? -1];
+    expect(exercise?.style === 'straight' ? exercise.sets : exercise?.mostSets).toBe(change?.to);
+  });
+
+  it('puts an advice aside, and does not bring it up again', () => {
+    const at = player(WIDE).keys('t');
+    const { screen } = at.store.model().ui;
+    const text = screen.kind === 'review' ? screen.page.advice[screen.chosen]?.text : undefined;
+    const start = (text ?? '').slice(0, 60);
+    expect(at.screen()).toContain(start);
+    at.keys('n');
+    expect(at.screen()).toContain('Put aside for three weeks.');
+    expect(at.screen()).not.toContain(start);
+    expect(decisions()).toMatchObject([{ answer: 'no' }]);
+    expect(player(WIDE).keys('t').screen()).not.toContain(start);
+  });
+
+  it('asks one question first, and keeps only the answer', () => {
+    home.writeSettings({ cautions: 'read' });
+    const at = player().keys('t');
+    expect(at.screen()).toContain('eating disorder');
+    at.keys('y');
+    expect(at.screen()).toContain('nothing is said about losing weight');
+    expect(at.screen()).not.toContain('Rate of loss');
+    expect(readSettings(workbench.folders.config).settings.weightAdvice).toBe('no');
+    expect(player().keys('t').screen()).not.toContain('eating disorder');
+  });
+
+  it('gives no advice on weight while the question is put off, and asks again', () => {
+    home.writeSettings({ cautions: 'read' });
+    const at = player().keys('t<esc>');
+    expect(at.screen()).toContain('Strength kept');
+    expect(at.screen()).not.toContain('Rate of loss');
+    expect(readSettings(workbench.folders.config).settings.weightAdvice).toBe('ask');
+    expect(player().keys('t').screen()).toContain('eating disorder');
+  });
+});
+
+describe('a weigh-in', () => {
+  const weighIns = () => workbench.journal().history().weighIns;
+
+  it('takes the number and enter, and goes back to the session with the trend', () => {
+    const before = weighIns().length;
+    const at = player().keys('i79.1\r');
+    expect(at.screen()).toMatch(/Saved: 79\.1 kg\. Trend 7\d/);
+    expect(at.store.model().ui.screen.kind).toBe('preview');
+    expect(weighIns()).toHaveLength(before + 1);
+  });
+
+  it('asks about a slip of the finger, and keeps it only when it is said twice', () => {
+    const before = weighIns().length;
+    const at = player().keys('i791\r');
+    expect(at.screen()).toContain('Was it 79.1 kg?');
+    expect(weighIns()).toHaveLength(before);
+    at.keys('<backspace>');
+    at.keys('1\r');
+    expect(weighIns()).toHaveLength(before);
+    at.keys('\r');
+    expect(weighIns()).toHaveLength(before + 1);
+  });
+
+  it('is taken back by u', () => {
+    const before = weighIns().length;
+    player().keys('i79.1\r').keys('iu');
+    expect(weighIns()).toHaveLength(before);
+  });
+});
+
+describe('the history', () => {
+  const squats = () =>
+    workbench
+      .journal()
+      .history()
+      .results.filter(({ exercise }) => exercise.lift === 'back-squat');
+
+  /** The newest session of the squat. */
+  const atSquat = (size = LAPTOP) => {
+    const at = player(size).keys('h/back-squat\r');
+    return at.keys('\r');
+  };
+
+  it('lists the lifts, then the sessions of one with a plot, then its sets', () => {
+    const at = player().keys('h');
+    expect(at.screen()).toMatch(/Back squat +11 sessions · last Thu 19 Nov · e1RM/);
+    const sessions = atSquat();
+    expect(sessions.screen()).toMatch(/^ *Back squat.*: e1RM, kg$/m);
+    expect(sessions.screen()).toMatch(/[⠁-⣿]{3}/);
+    expect(sessions.screen()).toContain('2026-11-19');
+    expect(sessions.keys('\r').screen()).toMatch(/▸ Set 1 +100 kg · \d+ reps/);
+  });
+
+  it('corrects a set by a new event, and takes the correction back', () => {
+    const before = squats().at(-1)?.sets[0]?.count;
+    const at = atSquat().keys('\r').keys('c12\r');
+    expect(at.screen()).toContain('Corrected: 100 kg × 12');
+    expect(squats().at(-1)?.sets[0]?.count).toBe(12);
+    at.keys('u');
+    expect(squats().at(-1)?.sets[0]?.count).toBe(before);
+  });
+
+  it('refuses numbers that cannot be, and changes nothing', () => {
+    const before = squats().at(-1)?.sets[0];
+    const at = atSquat().keys('\r').keys('c<tab>99\r');
+    expect(at.store.model().ui.message).toMatch(/reserve/);
+    expect(squats().at(-1)?.sets[0]).toEqual(before);
+  });
+
+  it('deletes a set or a session only when it is said twice, and brings it back', () => {
+    const [count, sets] = [squats().length, squats().at(-1)?.sets.length ?? 0];
+    atSquat().keys('\r').keys('d\r');
+    expect(squats().at(-1)?.sets).toHaveLength(sets);
+    const at = atSquat().keys('\r').keys('d<down>\r');
+    expect(at.screen()).toContain('u takes it back');
+    expect(squats().at(-1)?.sets).toHaveLength(sets - 1);
+    at.keys('u');
+    expect(squats().at(-1)?.sets).toHaveLength(sets);
+    atSquat().keys('\r').keys('<up>d<down>\r');
+    expect(squats()).toHaveLength(count - 1);
+  });
+
+  it('finds a session by its note', () => {
+    const at = player().keys('h/slept five\r');
+    expect(at.screen()).toContain('History: slept five');
+    expect(at.screen()).toContain('1 session');
+    expect(player().keys('h/nothing like it\r').screen()).toContain('Nothing fits.');
+  });
+
+  it('pages through what is longer than the screen, and stops at the ends', () => {
+    const at = atSquat(PHONE);
+    const first = at.screen();
+    at.keys('\u001b[6~');
+    expect(at.screen()).not.toBe(first);
+    at.keys('\u001b[5~').keys('\u001b[5~');
+    expect(at.screen()).toBe(first);
+  });
+});
+
+it('whatever is pressed, at any size, the screens of the past fit and say something', () => {
+  const size = fc.record({
+    columns: fc.integer({ min: LEAST.columns, max: 140 }),
+    rows: fc.integer({ min: LEAST.rows, max: 50 }),
+  });
+  const keys = fc.array(
+    fc.constantFrom(
+      ...'thiocd/nyu ?79.'.split(''),
+      ...['\r', '<up>', '<down>', '<esc>', '<tab>', '<backspace>', '<right>', '\u001b[6~'],
+    ),
+    { maxLength: 14 },
+  );
+  fc.assert(
+    fc.property(size, fc.boolean(), fc.boolean(), keys, (window, taps, demo, pressed) => {
+      const banner = demo ? { banner: 'Demo: twelve invented weeks in /tmp/holdfast-demo' } : {};
+      const at = new Player(window, { watch, choices: { taps }, ...banner });
+      for (const key of pressed) {
+        at.keys(key);
+        const { lines } = at.frame();
+        expect(lines).toHaveLength(window.rows);
+        expect(Math.max(...lines.map(widthOf)), at.screen()).toBeLessThanOrEqual(window.columns);
+        expect(at.spoken().length).toBeGreaterThan(0);
+        if (demo) expect(at.screen()).toContain('Demo');
+      }
+    }),
+    { numRuns: 25 },
+  );
+});
