@@ -78,6 +78,17 @@ const page =
     return show(acting, { ...screen, scroll });
   };
 
+/** Reads a page to its end and then leaves it: one key is enough. */
+const readOn: Act = (acting) => {
+  const { screen } = acting.model.ui;
+  if (!('scroll' in screen)) return ask(acting);
+  if (screen.scroll < mostScroll(acting.model, acting.bench)) {
+    return page(1)({ ...acting, name: 'page-down' });
+  }
+  if (screen.kind === 'summary') return ask(acting, { do: 'leave', status: 0 });
+  return screen.kind === 'why' ? show(acting, screen.back) : tell(acting, 'Answer with y or n.');
+};
+
 const choose: Act = (acting) => {
   const { screen } = acting.model.ui;
   if (screen.kind === 'load') return takeLoad(acting);
@@ -163,6 +174,7 @@ export const PLAN_ACTS = {
   'choice-down': moveChoice(1),
   'page-up': page(-1),
   'page-down': page(1),
+  'read-on': readOn,
 } satisfies Partial<Record<ActId, Act>>;
 
 /** The same keys on the screen that asks for a load. */

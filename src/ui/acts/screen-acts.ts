@@ -28,7 +28,7 @@ const answer =
       ui.screen.kind === 'cautions' &&
       ui.screen.scroll < mostScroll(acting.model, acting.bench)
     ) {
-      return tell(acting, 'Read to the end of the questions first: ↓ goes on.');
+      return tell(acting, 'Read to the end of the questions first: space goes on.');
     }
     const to = { kind: 'preview', today: acting.bench.today(), chosen: 0 } as const;
     return ask(acting, { do: 'keep', choices: { ...choices, cautions }, to });
