@@ -3,6 +3,7 @@ import type { SessionState } from '../session/state.ts';
 import type { Bench, Choices } from '../workbench/bench.ts';
 import { asPlannedTexts, confirming } from './as-planned.ts';
 import type { Effect } from './effect.ts';
+import { putDown } from './entry.ts';
 import { RUNNER } from './outcome.ts';
 import { pastChoices } from './past-choices.ts';
 import type { SheetScreen } from './program-screen.ts';
@@ -41,6 +42,8 @@ export function choicesOf({ ui, session, choices }: Model, bench: Bench): Choice
       return painList(screen, session, bench);
     case 'finish':
       return finishList(session);
+    case 'discard':
+      return discardList(session, screen.back);
     case 'stale':
       return STALE;
     case 'settings':
@@ -97,10 +100,11 @@ function swapList(screen: Extract<Screen, { kind: 'swap' }>, unit: 'kg' | 'lb'):
 }
 
 function painList(
-  { exercise, moment }: Extract<Screen, { kind: 'pain' }>,
+  screen: Extract<Screen, { kind: 'pain' }>,
   session: Model['session'],
   bench: Bench,
 ): ChoiceList {
+  const { exercise, moment } = screen;
   const state = session?.exercises[exercise];
   if (!state || !session) return { title: 'Pain', words: null, choices: [] };
   const { prescribed } = state;
@@ -125,7 +129,7 @@ function painList(
     rows.push({
       label: 'Another lift',
       effects: [],
-      to: { kind: 'swap', exercise, lifts, chosen: 0 },
+      to: { kind: 'swap', exercise, lifts, chosen: 0, back: screen },
     });
   }
   const chosen = sent([{ do: 'choose-exercise', exercise }]);
@@ -152,18 +156,39 @@ function finishList(session: SessionState | null): ChoiceList {
   return {
     title: 'Finish early?',
     words: words.join(' ') || null,
-    choices: [{ label: 'Go on with the session', effects: [], to: RUNNER }, close, DISCARD],
+    choices: [
+      { label: 'Go on with the session', effects: [], to: RUNNER },
+      close,
+      discarding({ kind: 'finish', chosen: 2 }),
+    ],
   };
 }
 
-const DISCARD: Choice = {
+const discarding = (back: Screen): Choice => ({
   label: 'Discard the session',
-  detail: 'it will not count at all',
-  effects: [
-    { do: 'send', commands: [{ do: 'discard' }] },
-    { do: 'leave', status: 0 },
-  ],
-};
+  detail: 'asks once more',
+  effects: [],
+  to: { kind: 'discard', chosen: 0, back },
+});
+
+/** The one act that no key takes back. */
+function discardList(session: SessionState | null, back: Screen): ChoiceList {
+  const sets = session ? putDown(session).length : 0;
+  return {
+    title: 'Discard the session?',
+    words: `${sets} ${sets === 1 ? 'set' : 'sets'} would not count, and no key brings them back.`,
+    choices: [
+      { label: 'Keep it', effects: [], to: back },
+      {
+        label: 'Discard it',
+        effects: [
+          { do: 'send', commands: [{ do: 'discard' }] },
+          { do: 'leave', status: 0 },
+        ],
+      },
+    ],
+  };
+}
 
 const STALE: ChoiceList = {
   title: 'A session is still open',
@@ -174,7 +199,7 @@ const STALE: ChoiceList = {
       label: 'Close it as it is',
       effects: sent([{ do: 'close', how: 'as-it-is' }], { kind: 'summary', scroll: 0 }),
     },
-    DISCARD,
+    discarding({ kind: 'stale', chosen: 2 }),
   ],
 };
 

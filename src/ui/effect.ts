@@ -8,8 +8,8 @@ import type { Screen } from './ui-state.ts';
 
 /** What a key asks of the world outside the screens; carried out in one place. */
 export type Effect =
-  /** Opens the day's session and shows the runner. */
-  | { readonly do: 'begin'; readonly day: string }
+  /** Opens the day's session and shows the runner, at an exercise where one was chosen. */
+  | { readonly do: 'begin'; readonly day: string; readonly exercise: number | null }
   /** Sends commands in order, stops at the first problem, and shows `to` when there was none. */
   | { readonly do: 'send'; readonly commands: readonly SessionCommand[]; readonly to?: Screen }
   /** Keeps the choices and shows `to`. */

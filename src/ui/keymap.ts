@@ -83,6 +83,7 @@ export interface Binding {
 
 const DIGITS = [...'0123456789'];
 const LISTS: readonly ScreenKind[] = [
+  'discard',
   'exercises',
   'swap',
   'pain',
@@ -514,6 +515,7 @@ export const KEYMAP: readonly Binding[] = [
       'swap',
       'pain',
       'finish',
+      'discard',
       'settings',
       'load',
       'why',

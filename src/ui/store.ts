@@ -84,8 +84,10 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
       case 'begin': {
         const begun = bench.begin(effect.day);
         if ('what' in begun) return problemText(begun);
-        refresh(RUNNER);
-        return null;
+        const { exercise } = effect;
+        const chosen: SessionCommand[] =
+          exercise === null ? [] : [{ do: 'choose-exercise', exercise }];
+        return sendAll(chosen, RUNNER);
       }
       case 'send':
         return sendAll(effect.commands, effect.to);
@@ -154,7 +156,10 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
       const { screen } = model.ui;
       const exercise = screen.kind === 'note' ? screen.exercise : null;
       if (text.trim() === '') refresh(RUNNER);
-      else carryOut([sending([{ do: 'note', exercise, text }], RUNNER)]);
+      else {
+        model = { ...model, ui: { ...model.ui, message: 'The note is kept.' } };
+        carryOut([sending([{ do: 'note', exercise, text }], RUNNER)]);
+      }
     },
     tick,
     stop: () => {

@@ -48,6 +48,7 @@ const ACTS_BY_SCREEN: Readonly<Record<ScreenKind, readonly ActId[]>> = {
   swap: LIST,
   pain: LIST,
   finish: LIST,
+  discard: LIST,
   settings: LIST,
   note: ['back'],
   why: ['back', 'page-up', 'page-down'],

@@ -14,6 +14,8 @@ export type Role =
   /** Drawn marks and lines that text repeats. */
   | 'done'
   | 'drawn'
+  /** The mark before a sentence that must not be missed. */
+  | 'sign'
   | 'alert';
 
 export type Theme = Readonly<
@@ -32,14 +34,16 @@ const COLOUR: Theme = {
   chosen: { bold: true, inverse: true },
   done: { color: 'cyan' },
   drawn: { color: 'cyan' },
-  alert: { bold: true, color: 'yellow' },
+  sign: { bold: true, color: 'yellow' },
+  // No colour: yellow cannot be read on a light background.
+  alert: { bold: true },
 };
 
 const PLAIN: Theme = {
   ...COLOUR,
   done: {},
   drawn: {},
-  alert: { bold: true },
+  sign: { bold: true },
 };
 
 export const THEMES: Readonly<Record<'colour' | 'plain', Theme>> = { colour: COLOUR, plain: PLAIN };

@@ -49,6 +49,7 @@ export type Screen =
       readonly exercise: number;
       readonly lifts: readonly PrescribedExercise[];
       readonly chosen: number;
+      readonly back: Screen;
     }
   | {
       readonly kind: 'pain';
@@ -65,6 +66,7 @@ export type Screen =
       readonly scroll: number;
     }
   | { readonly kind: 'finish'; readonly chosen: number }
+  | { readonly kind: 'discard'; readonly chosen: number; readonly back: Screen }
   | { readonly kind: 'settings'; readonly back: Screen; readonly chosen: number }
   | { readonly kind: 'summary'; readonly scroll: number }
   | WatchScreen

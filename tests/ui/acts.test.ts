@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { Player } from './player.ts';
+import { PHONE, Player } from './player.ts';
 import { DAY_A, LIFTS } from './scene.ts';
 
 const types = (player: Player) => player.scene.facts().map(({ type }) => type);
@@ -39,6 +39,18 @@ describe('every act is an event, and undone by one key', () => {
     expect(player.sets(0)).toBe('6@1');
   });
 
+  it('an undo says what it took back', () => {
+    const player = new Player().atFirstSet().keys('  u');
+    expect(player.screen()).toContain('Taken back: the set. y brings it back.');
+    expect(player.keys('yc75<enter>u').screen()).toContain('Taken back: the other load or lift.');
+  });
+
+  it('a correction of the set before is told of while the next one is lifted', () => {
+    const player = new Player().atFirstSet().keys('   b5<enter>');
+    expect(player.sets(0)).toBe('5@1');
+    expect(player.screen()).toContain('The correction is saved.');
+  });
+
   it('a start is taken back by r', () => {
     const player = new Player().atFirstSet().keys(' r');
     expect(types(player).at(-1)).toBe('start-withdrawn');
@@ -59,6 +71,12 @@ describe('pain', () => {
     const player = marked().keys('<down> ');
     expect(player.scene.facts().at(-1)).toMatchObject({ because: 'lighter' });
     expect(player.screen()).toContain('65 kg × 6 reps');
+  });
+
+  it('goes back from the list of lifts to the question', () => {
+    const player = marked().keys('<down><down> ');
+    expect(player.screen()).toContain('Another lift');
+    expect(player.keys('<esc>').screen()).toContain('Pain: Back squat');
   });
 
   it('offers another lift', () => {
@@ -99,6 +117,12 @@ describe('a load', () => {
     expect(player.keys('<up><enter>').screen()).toContain('62.5 kg × 6 reps');
   });
 
+  it('is changed from what it is now: the next heavier one costs three keys', () => {
+    const player = new Player().atFirstSet().keys('c');
+    expect(player.screen()).toContain('Now 82.5 kg. Which load from here on?');
+    expect(player.keys('<up><enter>').screen()).toContain('85 kg × 6 reps');
+  });
+
   it('is needed: enter without one says so', () => {
     expect(first().keys('<enter>').screen()).toContain('Type a load first, such as 72.5.');
   });
@@ -136,6 +160,42 @@ describe('before and after', () => {
     expect(player.screen()).toContain('see a doctor first');
   });
 
+  it('one key reads a page at a time, to the end', () => {
+    const player = new Player(PHONE, { start: { kind: 'cautions', scroll: 0 } });
+    let pages = 0;
+    while (player.screen().includes('↓ more')) {
+      player.keys(' ');
+      pages += 1;
+    }
+    expect(pages).toBeLessThanOrEqual(5);
+    expect(player.screen()).toContain('Is any of the seven a yes?');
+    expect(player.keys(' ').screen()).toContain('Answer with y or n.');
+    expect(player.keys('n').screen()).toContain('space begin');
+  });
+
+  it('the summary is left by the same key, once all of it was in sight', () => {
+    const player = new Player(PHONE).atFirstSet().keys('  f<down> ');
+    while (player.screen().includes('↓ more')) {
+      expect(player.left).toEqual([]);
+      player.keys(' ');
+    }
+    player.keys(' ');
+    expect(player.left).toEqual([0]);
+  });
+
+  it('why is read to its end and then goes back', () => {
+    const player = new Player(PHONE).keys('w');
+    while (player.screen().includes('↓ more')) player.keys(' ');
+    expect(player.screen()).toContain('read on');
+    expect(player.keys(' ').screen()).toContain('space begin');
+  });
+
+  it('the session begins with the exercise that was chosen', () => {
+    const player = new Player().keys('<down> ');
+    expect(player.screen()).toMatch(/READY.*Pull-up +set 1 of 2/);
+    expect(new Player().keys(' ').screen()).toContain('Back squat');
+  });
+
   it('another day of the program can be looked at and begun', () => {
     const player = new Player().keys('d');
     expect(player.screen()).toContain('Lean spring · B');
@@ -161,8 +221,11 @@ describe('before and after', () => {
     expect(player.screen()).toContain('Next time');
   });
 
-  it('discarding leaves', () => {
+  it('discarding is asked about once more, and then leaves', () => {
     const player = new Player().atFirstSet().keys('  f<up> ');
+    expect(player.screen()).toContain('1 set would not count, and no key brings them back.');
+    expect(player.keys(' ').screen()).toContain('Finish early?');
+    player.keys(' <down> ');
     expect(types(player).at(-1)).toBe('session-discarded');
     expect(player.left).toEqual([0]);
   });

@@ -28,7 +28,7 @@ describe('for a screen reader', () => {
       'Back squat saved as planned: 6 reps, 1 in reserve.',
       'Rest for 3 min, at most 5 min.',
       'Next: Back squat, set 2 of 3.',
-      'next 82.5 kg × 6 reps, 1–2 in reserve',
+      'next 82.5 kg times 6 reps, 1 to 2 in reserve',
     ]);
   });
 
@@ -38,19 +38,26 @@ describe('for a screen reader', () => {
     expect(player.keys('<tab>2').spoken()[0]).toBe('2 in reserve');
   });
 
+  it('the keys are named in words, and no more than a few each time', () => {
+    const keys = new Player().atFirstSet().keys('  ').spoken().at(-1) ?? '';
+    expect(keys).toBe(
+      'Keys. space: lift now. u: undo. w: why this. up arrow or down arrow: more, less. question mark: keys.',
+    );
+  });
+
   it.each([
     ['preview', '', 'Chosen: Back squat'],
     ['list', ' sx', 'Chosen: Back squat'],
     ['why', 'w', 'Every set reached 8 reps'],
     ['load', ' sc70', 'Typed: 70.'],
-    ['settings', ' sg', 'Chosen: [x] Bell'],
+    ['settings', ' sg', 'Chosen: Bell on, at both ends of a rest'],
     ['help', ' s?', 'The keys of here'],
     ['pain', ' s  m', 'Pain: Back squat'],
   ])('every screen has sentences: %s', (_, keys, wanted) => {
     const text = new Player().keys(keys).spoken().join('\n');
     expect(text).toContain(wanted);
-    expect(text).not.toMatch(/[█▀▄■□◧━]/);
-    expect(text).toMatch(/Keys\. /);
+    expect(text).not.toMatch(/[█▀▄■□◧━×·↑↓→]|\[x\]| {2}/);
+    expect(text).toMatch(/Keys\. |Any key goes back/);
   });
 });
 

@@ -1,14 +1,19 @@
 import type { Decided } from '../decide.ts';
+import type { SessionEvent } from '../events.ts';
 import { inForce, isRuleMade, undoneIds } from '../in-force.ts';
 import type { SessionState } from '../state.ts';
 import { accepted, refused } from './decided.ts';
 
-/** Takes back the last act that stands; what a rule made of it goes with it. */
-export function undo({ events }: SessionState): Decided {
+/** The last act that stands and can be taken back; null where there is none. */
+export function lastAct({ events }: Pick<SessionState, 'events'>): SessionEvent | null {
   const act = inForce(events).findLast((event) => !isRuleMade(event));
-  return act && act.type !== 'session-opened'
-    ? accepted({ type: 'undone', of: act.id })
-    : refused('There is nothing to undo.');
+  return act && act.type !== 'session-opened' ? act : null;
+}
+
+/** Takes back the last act that stands; what a rule made of it goes with it. */
+export function undo(state: SessionState): Decided {
+  const act = lastAct(state);
+  return act ? accepted({ type: 'undone', of: act.id }) : refused('There is nothing to undo.');
 }
 
 /** Takes back the last undo, as long as nothing was done after it. */

@@ -1,4 +1,5 @@
-import { massNumber, massOf, readQuantity, type Unit } from '../../training/mass.ts';
+import { presentLoad } from '../../session/aim.ts';
+import { type Mass, massNumber, massOf, readQuantity, type Unit } from '../../training/mass.ts';
 import { choicesOf } from '../choices-of.ts';
 import type { ActId } from '../keymap.ts';
 import { mostScroll } from '../long-page.ts';
@@ -22,7 +23,7 @@ const swapFrom = (acting: Acting, exercise: number): ReturnType<Act> => {
   const state = acting.model.session?.exercises[exercise];
   if (!state) return tell(acting, NO_EXERCISE);
   const lifts = acting.bench.alternatives(state.prescribed);
-  return show(acting, { kind: 'swap', exercise, lifts, chosen: 0 });
+  return show(acting, { kind: 'swap', exercise, lifts, chosen: 0, back: acting.model.ui.screen });
 };
 
 const pain: Act = onExercise((exercise, acting) =>
@@ -139,7 +140,9 @@ const stepLoad =
     if (ui.screen.kind !== 'load' || !session) return ask(acting);
     const prescribed = session.exercises[ui.screen.exercise]?.prescribed;
     const unit: Unit = session.prescription.unit;
-    const quantity = readQuantity(ui.screen.typed === '' ? '0' : ui.screen.typed, unit);
+    const state = session.exercises[ui.screen.exercise];
+    const present = (state && presentLoad(state)) ?? (0 as Mass);
+    const quantity = readQuantity(ui.screen.typed || massNumber(present, unit), unit);
     if (!prescribed || !quantity) return ask(acting);
     const near = acting.bench.nearestLoads(prescribed, massOf(quantity));
     const next = by > 0 ? near.above : near.below;

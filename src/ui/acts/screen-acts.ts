@@ -8,7 +8,10 @@ const INTERRUPTED = 130;
 const begin: Act = (acting) => {
   const { screen } = acting.model.ui;
   if (screen.kind !== 'preview') return ask(acting);
-  return ask(acting, { do: 'begin', day: screen.today.prescription.day });
+  const { today, chosen } = screen;
+  // What is open goes on where it was left, whatever was looked at meanwhile.
+  const exercise = chosen > 0 && today.state !== 'open' ? chosen : null;
+  return ask(acting, { do: 'begin', day: today.prescription.day, exercise });
 };
 
 const otherDay: Act = (acting) => {

@@ -1,6 +1,7 @@
 import { presentLoad } from '../../session/aim.ts';
 import type { SessionCommand } from '../../session/command.ts';
-import type { SetPlace } from '../../session/events.ts';
+import { lastAct } from '../../session/decisions/going-back.ts';
+import type { SessionEvent, SetPlace } from '../../session/events.ts';
 import { confirming } from '../as-planned.ts';
 import { draftNumbers } from '../entry.ts';
 import type { ActId } from '../keymap.ts';
@@ -65,7 +66,11 @@ function asked(acting: Acting, { exercise }: SetPlace): Outcome | null {
 const save: Act = (acting) => {
   if (draftOf(acting.model)?.of === null) return main(acting);
   const typed = typedCommands(acting.model);
-  return typeof typed === 'string' ? tell(acting, typed) : send(acting, typed, RUNNER);
+  if (typeof typed === 'string') return tell(acting, typed);
+  const outcome = send(acting, typed, RUNNER);
+  // Beside a set that is being lifted the numbers of the one before go out of sight.
+  if (acting.phase?.kind !== 'lifting') return outcome;
+  return { ...outcome, ui: { ...outcome.ui, message: 'The correction is saved.' } };
 };
 
 const changeRest =
@@ -84,7 +89,33 @@ const skip: Act = (acting) => {
 const undo: Act = (acting) => {
   // What was typed and not saved goes first: it is the newest act.
   if (draftOf(acting.model)) return withDraft(acting, null);
-  return send(acting, [{ do: 'undo' }], RUNNER);
+  const outcome = send(acting, [{ do: 'undo' }], RUNNER);
+  const act = acting.model.session && lastAct(acting.model.session);
+  const message = act
+    ? `Taken back: ${ACT_WORDS[act.type] ?? 'the last act'}. y brings it back.`
+    : null;
+  return { ...outcome, ui: { ...outcome.ui, message } };
+};
+
+/** What an undo says that it took back. */
+const ACT_WORDS: Readonly<Partial<Record<SessionEvent['type'], string>>> = {
+  'set-started': 'the start',
+  'start-withdrawn': 'that you had not started',
+  'set-done': 'the set',
+  'set-amended': 'the correction',
+  'sets-confirmed': 'that the sets are right',
+  'set-skipped': 'the skipped set',
+  'warm-ups-skipped': 'the skipped warm-ups',
+  'exercise-skipped': 'leaving it out',
+  'exercise-chosen': 'the change of exercise',
+  'set-added': 'the added set',
+  'cluster-ended': 'the end of the cluster',
+  'exercise-replaced': 'the other load or lift',
+  'rest-changed': 'the change of the rest',
+  paused: 'the pause',
+  resumed: 'going on',
+  'pain-marked': 'the pain',
+  'note-written': 'the note',
 };
 
 const takeOffer: Act = (acting) => {

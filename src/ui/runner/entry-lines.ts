@@ -1,7 +1,7 @@
 import type { SessionState } from '../../session/state.ts';
 import type { Unit } from '../../training/mass.ts';
 import { asPlannedTexts } from '../as-planned.ts';
-import { type EntryTarget, entryTarget, fieldsOf, fieldText } from '../entry.ts';
+import { type EntryTarget, entryTarget, fieldsOf, fieldText, putDown } from '../entry.ts';
 import { type Line, line, paragraph, type Span, span } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { setsOfRole } from '../set-plan.ts';
@@ -64,7 +64,10 @@ function fieldName(field: Field, { exercise }: EntryTarget, unit: Unit, wide: bo
 /** At the end: the sets that were never typed, for one confirming key. */
 function plannedLines(session: SessionState, columns: number): Line[] {
   const planned = asPlannedTexts(session);
-  if (planned.length === 0) return [line('Every set has its own numbers.')];
+  if (planned.length === 0) {
+    const any = putDown(session).length > 0;
+    return [line(any ? 'Every set has its own numbers.' : 'No set was done.')];
+  }
   return [
     ...paragraph('Saved as planned. Space says that they are right; b goes back to one.', columns),
     ...planned.flatMap((text) => paragraph(text, columns, 'strong', 2)),

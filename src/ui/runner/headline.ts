@@ -28,7 +28,7 @@ export function headline(model: Model, phase: Phase): Headline {
   if (phase.kind === 'all-done') return allDone(session, model);
   const place = phase.kind === 'lifting' ? phase.set : phase.next;
   const head = restOrLift(model, session, phase, place);
-  return session.pausedSince ? { ...head, word: 'PAUSED', caption: ['p goes on'] } : head;
+  return session.pausedSince ? { ...head, word: 'PAUSED', caption: ['space goes on'] } : head;
 }
 
 const nothing = (word: string): Headline => ({

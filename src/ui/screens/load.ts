@@ -1,8 +1,10 @@
+import { presentLoad } from '../../session/aim.ts';
 import { massNumber, massOf, readQuantity } from '../../training/mass.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import { blockDigits } from '../digits.ts';
 import { BLANK, type Line, line, paragraph } from '../line.ts';
 import type { Model, Screen } from '../ui-state.ts';
+import { loadText } from '../words.ts';
 
 /** Asks for the load of an exercise. */
 export function loadLines(
@@ -19,9 +21,12 @@ export function loadLines(
   const made = near?.exact !== null && near ? bench.madeUp(prescribed, near.exact) : null;
   const others = [near?.below, near?.above].filter((one) => one !== null && one !== undefined);
   const digits = blockDigits(typed, columns, size.rows >= 24 ? 7 : 5) ?? [typed];
+  const state = session.exercises[exercise];
+  const present = state ? presentLoad(state) : null;
+  const now = present === null ? '' : loadText(present, prescribed, unit);
   return [
     line(prescribed.name, 'strong'),
-    ...paragraph(QUESTIONS[purpose](prescribed.range[1] + 2, prescribed.counts), columns),
+    ...paragraph(QUESTIONS[purpose](prescribed.range[1] + 2, prescribed.counts, now), columns),
     BLANK,
     ...digits.map((row) => line(row)),
     ...(typed === '' ? [line('_', 'strong')] : []),
@@ -42,7 +47,8 @@ export function loadLines(
 const QUESTIONS = {
   'first-session': (count: number, counts: string) =>
     `First time: choose a load that you could do for ${count} ${counts}.`,
-  change: () => 'Which load from here on?',
+  change: (_count: number, _counts: string, now: string) =>
+    now ? `Now ${now}. Which load from here on?` : 'Which load from here on?',
 } as const;
 
 const BASIS_WORDS = {

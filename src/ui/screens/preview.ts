@@ -82,8 +82,12 @@ function exerciseLines(
     paragraph(words, inner, role, 2).map((one) => indented(one, INDENT));
   const [reason] = exercise.why;
   const name: Line = [span(isChosen ? '▸ ' : '  ', 'drawn'), span(exercise.name, 'strong')];
+  const move = moveText(exercise, unit);
+  const named = spread(name, [span(move, 'strong')], columns);
   return [
-    spread(name, [span(moveText(exercise, unit), 'strong')], columns),
+    named,
+    // What changes is never left away for want of room.
+    ...(named === name && move ? text(move, 'strong') : []),
     ...text(planText(exercise, unit), 'strong'),
     ...text(lastText(exercise, unit)),
     ...(reason ? text(bench.reasonWords(reason).text) : []),

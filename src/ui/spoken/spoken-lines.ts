@@ -20,6 +20,7 @@ import { addLiftLines, sheetLines } from '../screens/program.ts';
 import { weighLines } from '../screens/weigh.ts';
 import type { Model } from '../ui-state.ts';
 import { savedText, secondsText } from '../words.ts';
+import { spokenKeys, spokenWords } from './spoken-words.ts';
 
 /** Wide enough that nothing is broken into lines: a screen reader wants whole sentences. */
 const WIDE = 10_000;
@@ -33,17 +34,35 @@ const NARROW = 75;
 export function spokenLines(model: Model, bench: Bench): readonly string[] {
   const { ui, session, now } = model;
   const phase = session ? phaseOf(session, now) : null;
-  const body = ui.help ? helpLines(model, phase, WIDE).map(textOf) : bodyTexts(model, phase, bench);
+  const body = ui.help ? helpTexts(model, phase) : bodyTexts(model, phase, bench);
   const said = ui.message ? [ui.message] : model.offer ? [`${model.offer.words} o takes it.`] : [];
-  const keys = footerHints(model, phase).map(({ keys, label }) => `${keys}: ${label}`);
   const banner = bannerLines(bench, ui.screen.kind, WIDE).map(textOf);
   return [
     ...banner,
-    ...body.map((text) => text.trim()).filter(Boolean),
-    ...said,
-    `Keys. ${keys.join('. ')}.`,
+    ...[...body, ...said].map(spokenWords).filter(Boolean),
+    ui.help ? 'Any key goes back.' : keysText(model, phase),
   ];
 }
+
+/** Keys that are said each time; the others are behind the question mark. */
+const MOST_KEYS = 4;
+
+function keysText(model: Model, phase: Phase | null): string {
+  const hints = footerHints(model, phase);
+  const help = hints.filter(({ label }) => label === 'keys');
+  const others = hints.filter((hint) => !help.includes(hint));
+  const most = model.ui.screen.kind === 'runner' ? MOST_KEYS : others.length;
+  const said = [...others.slice(0, most), ...help];
+  return `Keys. ${said.map(({ keys, label }) => `${spokenKeys(keys)}: ${label}`).join('. ')}.`;
+}
+
+/** Keys and what they do, set apart by blanks on the screen. */
+const helpTexts = (model: Model, phase: Phase | null): readonly string[] =>
+  helpLines(model, phase, WIDE).map((one) => {
+    const [keys = '', ...does] = textOf(one).split(/ {2,}/);
+    const names = keys.split(' ').map(spokenKeys);
+    return does.length === 0 ? keys : `${names.join(' or ')}: ${does.join(' ')}`;
+  });
 
 function bodyTexts(model: Model, phase: Phase | null, bench: Bench): readonly string[] {
   const { screen } = model.ui;
@@ -106,7 +125,7 @@ function runnerTexts(model: Model, phase: Phase, bench: Bench): readonly string[
   const { word, title, place, caption } = headline(model, phase);
   const name = [title, place].filter(Boolean).join(', ');
   const change = implementLines(session, phase, bench, WIDE).map(textOf);
-  if (session.pausedSince) return [`Paused. ${name}.`, 'p goes on.'];
+  if (session.pausedSince) return [`Paused. ${name}.`, 'Space goes on.'];
   if (phase.kind === 'all-done') {
     const planned = asPlannedTexts(session);
     const target = entryTarget(session, phase, null);
