@@ -29,11 +29,13 @@ function seeded(seed: number): Random {
   };
 }
 
+const isSummary = (screen: string): boolean => screen.trimStart().startsWith('Done · ');
+
 const OUTSIDE = 'outside a session';
 
 /** Where the lifter is: the marks of the sets, and the line that says which set it is. */
 function stepOf(screen: string): string {
-  if (/space (begin|done)/.test(screen)) return OUTSIDE;
+  if (screen.includes('space begin') || isSummary(screen)) return OUTSIDE;
   const lines = screen.split('\n');
   const marks = lines[0]?.replace(/left.*/, '') ?? '';
   const state = lines.find((line) => line.includes('▐'))?.replace(/[▐▌]/g, ' ');
@@ -47,7 +49,7 @@ function stepOf(screen: string): string {
 async function pressOne(terminal: Terminal, random: Random, away: string[]): Promise<void> {
   const screen = terminal.screen();
   const step = stepOf(screen);
-  if (screen.includes('space done')) return;
+  if (isSummary(screen)) return;
   const isTyped = screen.includes('enter save');
   if (screen.includes('space put down') && !isTyped && random(3) === 0) {
     await terminal.press('5', '‹5›');

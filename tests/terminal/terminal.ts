@@ -20,6 +20,11 @@ const says = (screen: string, wanted: Wanted): boolean =>
       ? screen.includes(wanted)
       : wanted.test(screen);
 
+/** Synchronized output, mode 2026. */
+const FRAME_BEGINS = '\u001b[?2026h';
+const FRAME_ENDS = '\u001b[?2026l';
+const LONGEST_FRAME = 20_000;
+
 /** How long a screen may take to say what a test waits for, on a busy machine. */
 const PATIENCE_MS = 20_000;
 
@@ -31,6 +36,8 @@ export class Terminal {
   #exited: { exitCode: number; signal: number } | null = null;
   #bytes = 0;
   #raw = '';
+  /** The end of what the emulator has drawn. */
+  #drawn = '';
   #bells = 0;
   #title = '';
   #changed: (() => void)[] = [];
@@ -53,7 +60,10 @@ export class Terminal {
     this.#pty.onData((data) => {
       this.#bytes += Buffer.byteLength(data);
       this.#raw += data;
-      this.#emulator.write(data, () => this.#wake());
+      this.#emulator.write(data, () => {
+        this.#drawn = (this.#drawn + data).slice(-LONGEST_FRAME);
+        this.#wake();
+      });
     });
     this.#exit = new Promise((resolve) => {
       this.#pty.onExit(({ exitCode, signal }) => {
@@ -146,7 +156,7 @@ export class Terminal {
     const end = Date.now() + patienceMs;
     for (;;) {
       const screen = this.screen();
-      if (says(screen, wanted)) return screen;
+      if (!this.#isInMidFrame() && says(screen, wanted)) return screen;
       if (this.#exited || Date.now() > end) {
         throw new Error(
           `The screen never said ${wanted}${this.#exited ? ' (the program ended)' : ''}:\n${screen}`,
@@ -178,6 +188,11 @@ export class Terminal {
   /** Ends the program with the test that started it. */
   throwAway(): void {
     if (!this.#exited) process.kill(this.#pty.pid, 'SIGKILL');
+  }
+
+  /** A frame that has begun and not ended says two things at once. */
+  #isInMidFrame(): boolean {
+    return this.#drawn.lastIndexOf(FRAME_BEGINS) > this.#drawn.lastIndexOf(FRAME_ENDS);
   }
 
   #wake(): void {

@@ -4,6 +4,11 @@ unit: kg
 aim: cut
 days_per_week: 3
 rest: 2-3 min
+accept:
+  few-hard-sets: only for tests
+  no-direct-work: only for tests
+  rare-muscle: only for tests
+  safeties: only for tests
 days:
   - name: A
     exercises:
