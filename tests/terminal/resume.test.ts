@@ -107,6 +107,8 @@ test('after twelve hours it can be discarded, and then it does not count', async
   await asked.terminal.until('A session is still open');
   await asked.terminal.press(DOWN, '▸ Close it as it is');
   await asked.terminal.press(DOWN, '▸ Discard the session');
+  await asked.terminal.press(' ', 'no key brings them back');
+  await asked.terminal.press(DOWN, '▸ Discard it');
   asked.terminal.send(' ');
   expect(await asked.terminal.end()).toMatchObject({ exitCode: 0 });
   expect(home.of('session-discarded')).toHaveLength(1);
