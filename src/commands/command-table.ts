@@ -220,7 +220,7 @@ export const COMMANDS: readonly CommandRow[] = [
     name: 'schema',
     operands: '<document>',
     does: 'prints the JSON Schema of a program file, or of what a command prints',
-    options: [],
+    options: [{ flags: '--as <format>', does: 'json, or of programs text: a page to read' }],
     examples: ['holdfast schema program', 'holdfast schema today'],
     load: () => import('./schema.ts'),
   },

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { formatGuide } from '../program/format-guide.ts';
 import { programJsonSchema } from '../program/json-schema.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
@@ -10,7 +11,11 @@ import { SCHEMAS } from './schemas.ts';
 const PROGRAM = 'program';
 
 /** Prints the JSON Schema (draft-7) of a document that other programs may read or write. */
-export const run: Run = async ({ args: [name = ''], print }) => {
+export const run: Run = async ({ args: [name = ''], options, print }) => {
+  if (options.as !== undefined && options.as !== 'json') {
+    print(guideOf(name, String(options.as)).replace(/\n$/, ''));
+    return 0;
+  }
   const found = Object.hasOwn(SCHEMAS, name) ? SCHEMAS[name] : undefined;
   if (name === PROGRAM) print(jsonText(programJsonSchema()));
   // Of what is read by others only what they may rely on: keys may be added one day.
@@ -23,6 +28,14 @@ const asJsonSchema = (schema: z.ZodType, title: string) => ({
   title,
   ...z.toJSONSchema(schema, { target: 'draft-7', io: 'input' }),
 });
+
+function guideOf(name: string, as: string): string {
+  if (name === PROGRAM && as === 'text') return formatGuide();
+  throw new Refusal({
+    what: `There is no "${name}" as "${as}".`,
+    fix: 'Write --as json, or, of programs alone, --as text.',
+  });
+}
 
 function unknown(name: string) {
   const names = [PROGRAM, ...Object.keys(SCHEMAS)];
