@@ -111,6 +111,17 @@ describe('a load', () => {
     expect(first().keys('60<enter>').screen()).toContain('60 kg × 6 reps');
   });
 
+  it('that is not known can be chosen while the rest before it runs', () => {
+    const exercises = [{ ...LIFTS.pullUp, setsPlanned: 1, sets: LIFTS.pullUp.sets.slice(0, 1) }];
+    const unknown = { ...LIFTS.squat, load: null, warmUp: [], move: 'start' as const };
+    const player = new Player(undefined, {
+      prescription: { ...DAY_A, exercises: [...exercises, unknown] },
+    }).keys('   ');
+    expect(player.screen()).toContain('next: a load to choose, c asks for it');
+    expect(player.screen()).toContain('5  kg added');
+    expect(player.keys('c60<enter>').screen()).toContain('next 60 kg × 6 reps');
+  });
+
   it('that cannot be made is answered with those that can', () => {
     const player = first().keys('61<enter>');
     expect(player.screen()).toContain('60 or 62.5 kg');

@@ -57,7 +57,9 @@ export function fieldLine(
 
 function fieldName(field: Field, { exercise }: EntryTarget, unit: Unit, wide: boolean): string {
   if (field === 'count') return exercise.counts;
-  if (field === 'load') return unit;
+  // Beside body weight the number is not what is lifted.
+  const added = exercise.basis === 'added';
+  if (field === 'load') return added ? (wide ? `${unit} added` : 'added') : unit;
   return wide ? 'in reserve' : 'reserve';
 }
 

@@ -11,8 +11,8 @@ export function nextLines(session: SessionState, phase: Phase, columns: number):
   const plan = plannedSet(session, place);
   const exercise = session.exercises[place.exercise]?.prescribed;
   if (!plan || !exercise || place.role === 'mini') return [];
-  const load =
-    plan.load === null ? '' : `${loadText(plan.load, exercise, session.prescription.unit)} × `;
+  if (plan.load === null) return paragraph('next: a load to choose, c asks for it', columns);
+  const load = `${loadText(plan.load, exercise, session.prescription.unit)} × `;
   const words = `next ${load}${countText(plan.count, exercise)}`;
   const full = plan.reserve ? `${words}, ${rangeText(plan.reserve)} in reserve` : words;
   return paragraph(full.length <= columns ? full : words, columns, 'plain', 5);
