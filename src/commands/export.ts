@@ -28,8 +28,11 @@ const FORMATS: Readonly<Record<string, Maker>> = {
       ? weighInsCsv(history.weighIns, unit)
       : setsCsv(history, unit);
   },
-  json: (workbench) =>
-    `${jsonText(historyJson(workbench.journal().history(), workbench.program().unit, workbench.today()))}\n`,
+  json: (workbench) => {
+    const history = workbench.journal().history();
+    const whole = { ...history, events: history.events() };
+    return `${jsonText(historyJson(whole, workbench.program().unit, workbench.today()))}\n`;
+  },
   ics: (workbench, call) => {
     const { sessions, results, ...rest } = workbench.journal().history();
     const program = workbench.program();

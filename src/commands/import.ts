@@ -33,7 +33,7 @@ function textOf({ args: [file = ''], ports }: Call): string {
 function addEvents(text: string, journal: Journal): string {
   const { events, sessions, open } = journal.history();
   const { files, known, unread } = importJson(text, readEvent, {
-    events: new Set(events.map(({ id }) => id)),
+    events: new Set(events().map(({ id }) => id)),
     sessions: new Set([...sessions, ...open].map(({ session }) => session)),
   });
   for (const file of files) journal.importEvents(file.events);

@@ -1,5 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
-import type { Past } from '../progression/past.ts';
+import type { Past, SessionDone } from '../progression/past.ts';
+import type { Prescription } from '../progression/prescription.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Mass } from '../training/mass.ts';
@@ -42,10 +43,15 @@ export interface History extends Past {
   readonly gear: Gear | null;
   /** In order of their start. They are not among the sessions and results. */
   readonly open: readonly OpenSession[];
-  /** The sessions that were closed, with their sets and the ids of these, in the order of `sessions`. */
-  readonly closed: readonly SessionState[];
+  /** The sessions closed last, at most 20, in order. */
+  readonly latest: readonly { readonly done: SessionDone; readonly planned: Prescription }[];
+  /**
+   * The sessions that were closed, with their sets and the ids of these, in the order of `sessions`.
+   * Asking for them may read every file.
+   */
+  readonly closed: () => readonly SessionState[];
   readonly deletions: readonly Deletion[];
   readonly unreadable: readonly Damage[];
-  /** Every event as it stands in the files, each once. */
-  readonly events: readonly JournalEvent[];
+  /** Every event as it stands in the files, each once. Asking for them may read every file. */
+  readonly events: () => readonly JournalEvent[];
 }

@@ -41,14 +41,12 @@ function hardSets(exercise: Exercise, dropped: number): number {
 
 /** Tracks of the program whose last session was done with a set dropped. */
 export function tracksWithDrop(program: Program, past: Past): ReadonlySet<string> {
-  const last = new Map<string, boolean>();
-  for (const { exercise, lighter } of past.results) {
-    if (!lighter)
-      last.set(
-        exercise.track,
-        exercise.why.some(({ rule }) => rule === 'one-set-fewer'),
-      );
-  }
-  const tracks = program.days.flatMap(({ exercises }) => exercises.map(trackOf));
-  return new Set(tracks.filter((track) => last.get(track)));
+  const tracks = new Set(program.days.flatMap(({ exercises }) => exercises.map(trackOf)));
+  const dropped = [...tracks].filter((track) => {
+    const last = past.results.findLast(
+      ({ exercise, lighter }) => exercise.track === track && !lighter,
+    );
+    return last?.exercise.why.some(({ rule }) => rule === 'one-set-fewer') ?? false;
+  });
+  return new Set(dropped);
 }

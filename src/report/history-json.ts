@@ -2,6 +2,7 @@ import { group } from 'd3-array';
 import type { Temporal } from 'temporal-polyfill';
 import { shownStrength } from '../cut/shown-strength.ts';
 import type { History } from '../journal/history.ts';
+import type { JournalEvent } from '../journal/records.ts';
 import type { Result } from '../progression/past.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 import type { HistoryJson } from './history-schema.ts';
@@ -9,8 +10,8 @@ import type { HistoryJson } from './history-schema.ts';
 /** What of a history is exported. */
 export type WholeHistory = Pick<
   History,
-  'results' | 'sessions' | 'decisions' | 'weighIns' | 'events' | 'bodyMassOn'
->;
+  'results' | 'sessions' | 'decisions' | 'weighIns' | 'bodyMassOn'
+> & { readonly events: readonly JournalEvent[] };
 
 /** A whole history as the document that {@link historySchema} describes. */
 export function historyJson(

@@ -7,6 +7,8 @@ export interface Folders {
   readonly config: string;
   /** Locks and other things of this machine alone. */
   readonly state: string;
+  /** What can be worked out again from the data, and may be deleted. */
+  readonly cache: string;
 }
 
 export interface FolderSources {
@@ -39,6 +41,7 @@ function usualFolders({ env, platform, home }: FolderSources): Folders {
       data: support,
       config: join(home, 'Library', 'Preferences', NAME),
       state: join(support, 'state'),
+      cache: join(home, 'Library', 'Caches', NAME),
     };
   }
   if (platform === 'win32') {
@@ -48,6 +51,7 @@ function usualFolders({ env, platform, home }: FolderSources): Folders {
       data: join(local, NAME, 'Data'),
       config: join(roaming, NAME, 'Config'),
       state: join(local, NAME, 'State'),
+      cache: join(local, NAME, 'Cache'),
     };
   }
   const base = (name: string, ...otherwise: string[]) => {
@@ -58,5 +62,6 @@ function usualFolders({ env, platform, home }: FolderSources): Folders {
     data: base('XDG_DATA_HOME', '.local', 'share'),
     config: base('XDG_CONFIG_HOME', '.config'),
     state: base('XDG_STATE_HOME', '.local', 'state'),
+    cache: base('XDG_CACHE_HOME', '.cache'),
   };
 }

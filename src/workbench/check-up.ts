@@ -79,10 +79,12 @@ function checkSettings({ settings }: Workbench, keepSettings: KeepSettings): Che
 const toldAs = ({ what, why = '' }: Problem): string => `${what} ${why}`.trim();
 
 function checkJournal({ journal }: Workbench): Checked {
+  journal().readAnew();
   const isTorn = journal()
     .history()
     .unreadable.some(({ kind }) => kind === 'tail');
   const done = isTorn ? journal().repair() : [];
+  if (isTorn) journal().readAnew();
   const left = journal().problems().map(problemText);
   if (left.length > 0) return { state: 'not-repaired', words: [...done, ...left] };
   return done.length > 0 ? { state: 'repaired', words: done } : FINE;

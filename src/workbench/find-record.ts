@@ -20,7 +20,7 @@ export type Recorded =
 export function findRecord({ closed, weighIns }: History, id: string): Recorded | null {
   const weighIn = weighIns.find((each) => each.id === id);
   if (weighIn) return { kind: 'weigh-in', weighIn };
-  for (const session of closed) {
+  for (const session of closed()) {
     if (session.session === id) return { kind: 'session', session };
     for (const work of session.exercises.flatMap(worksOf)) {
       const position = work.done.findIndex((set) => set.id === id);

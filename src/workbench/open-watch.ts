@@ -54,7 +54,7 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
     lifts: (query) => liftSummaries(liftRows(found(query), null, history().bodyMassOn)),
     results: (lift, query) => {
       const { closed, bodyMassOn } = history();
-      const sessions = new Map(closed.map((state) => [state.session, state]));
+      const sessions = new Map(closed().map((state) => [state.session, state]));
       const notesOf = sessionNotes({ closed });
       return liftRows(found(query), lift, bodyMassOn)
         .toReversed()

@@ -50,6 +50,7 @@ export function openWorkbench(ports: Ports, wishes: Wishes): Workbench {
       dataDir: folders.data,
       stateDir: folders.state,
       configDir: folders.config,
+      cacheDir: folders.cache,
       files: ports.files,
       clock: ports.clock,
       device: nodeDevice(ports.machineName),

@@ -3,11 +3,11 @@ import type { Prescription } from '../progression/prescription.ts';
 import { ownPace, type PaceSample, sessionSeconds } from '../training/set-clock.ts';
 import { clockedExercise } from './clocked-exercise.ts';
 
-/** Sessions that the lifter's pace is read from. */
-const PACE_SESSIONS = 20;
-
 /** Minutes that a prescription takes: by the clock of sets, then at the lifter's own pace. */
-export function sessionMinutes(prescription: Prescription, history: History): number {
+export function sessionMinutes(
+  prescription: Prescription,
+  history: Pick<History, 'latest'>,
+): number {
   return Math.round(plannedSeconds(prescription, ownPace(paceSamples(history))) / 60);
 }
 
@@ -17,14 +17,11 @@ function plannedSeconds({ exercises, restBetween }: Prescription, pace: number):
 }
 
 /** Only sessions that were finished tell how long a plan takes. */
-function paceSamples({ closed, sessions }: History): PaceSample[] {
-  const finished = new Map(
-    sessions.filter(({ how }) => how === 'closed').map((done) => [done.session, done]),
-  );
-  return closed.slice(-PACE_SESSIONS).flatMap(({ session, prescription }) => {
-    const done = finished.get(session);
-    return done
-      ? [{ planned: plannedSeconds(prescription, 1), took: (done.end - done.start) / 1000 }]
-      : [];
-  });
+function paceSamples({ latest }: Pick<History, 'latest'>): PaceSample[] {
+  return latest
+    .filter(({ done }) => done.how === 'closed')
+    .map(({ done, planned }) => ({
+      planned: plannedSeconds(planned, 1),
+      took: (done.end - done.start) / 1000,
+    }));
 }

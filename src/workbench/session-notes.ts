@@ -4,11 +4,14 @@ import type { History } from '../journal/history.ts';
 export function sessionNotes({
   closed,
 }: Pick<History, 'closed'>): (session: string) => readonly string[] {
-  const notes = new Map(
-    closed.map((state) => [
-      state.session,
-      [...state.notes, ...state.exercises.flatMap((exercise) => exercise.notes)],
-    ]),
-  );
-  return (session) => notes.get(session) ?? [];
+  let notes: ReadonlyMap<string, readonly string[]> | null = null;
+  return (session) => {
+    notes ??= new Map(
+      closed().map((state) => [
+        state.session,
+        [...state.notes, ...state.exercises.flatMap((exercise) => exercise.notes)],
+      ]),
+    );
+    return notes.get(session) ?? [];
+  };
 }

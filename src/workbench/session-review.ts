@@ -30,9 +30,13 @@ export interface ReviewSources {
 export function sessionReview(session: SessionState, sources: ReviewSources): SessionReview {
   const { history, now } = sources;
   const results = resultsOf(session);
+  // One by one: some of a history is only read from disk when it is asked for.
+  const { sessions, decisions, bodyMassOn } = history;
   const before: Past = {
-    ...history,
     results: history.results.filter((result) => result.session !== session.session),
+    sessions,
+    decisions,
+    bodyMassOn,
   };
   return {
     effectiveReps: clusterReps(results),

@@ -93,7 +93,7 @@ describe('the story of the demo', () => {
     });
     expect(Math.max(...gaps)).toBeGreaterThanOrEqual(9);
     expect(weighIns.length).toBeGreaterThan(50);
-    expect(closed.flatMap(({ notes }) => notes)).toHaveLength(2);
+    expect(closed().flatMap(({ notes }) => notes)).toHaveLength(2);
   });
 
   test('shows what there is to show: loss as planned, a lift that slips, advice to take', () => {

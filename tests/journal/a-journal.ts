@@ -2,6 +2,7 @@ import type { Device } from '../../src/journal/disk/device.ts';
 import type { Files } from '../../src/journal/disk/files.ts';
 import type { Journal, SessionWriter } from '../../src/journal/disk/journal.ts';
 import { openJournal } from '../../src/journal/disk/open-journal.ts';
+import type { History } from '../../src/journal/history.ts';
 import type { SessionCommand } from '../../src/session/command.ts';
 import { decide } from '../../src/session/decide.ts';
 import { problemText } from '../../src/text/problem.ts';
@@ -53,10 +54,29 @@ export const DATA = '/home/lifter/data';
 
 export function aJournal(
   files: Files,
-  { clock = handClock(), device = aDevice(), dataDir = DATA, home = '/home/lifter' } = {},
+  {
+    clock = handClock(),
+    device = aDevice(),
+    dataDir = DATA,
+    home = '/home/lifter',
+    cache = '',
+  } = {},
 ): Journal {
   const [stateDir, configDir] = [`${home}/state`, `${home}/config`];
-  return openJournal({ dataDir, stateDir, configDir, files, clock, device });
+  const cacheDir = cache === '' ? {} : { cacheDir: cache };
+  return openJournal({ dataDir, stateDir, configDir, ...cacheDir, files, clock, device });
+}
+
+/** Everything in a history that can be compared. */
+export function allOf({ bodyMassOn, closed, events, unreadable, ...rest }: History) {
+  const days = rest.sessions.map(({ date }) => date);
+  return {
+    ...rest,
+    bodyMass: days.map(bodyMassOn),
+    closed: closed(),
+    events: events(),
+    unreadable: unreadable.map((each) => JSON.stringify(each)).sort(),
+  };
 }
 
 /** Two rows of three sets, and a cluster. */

@@ -28,7 +28,7 @@ export function failingFiles(files: Files, fault: Fault) {
   const failing: Files = {
     list: guarded(files.list),
     read: guarded(files.read),
-    modified: guarded(files.modified),
+    about: guarded(files.about),
     makeFolder: guarded(files.makeFolder),
     create: guarded(files.create),
     open: guarded(files.open),

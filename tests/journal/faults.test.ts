@@ -73,14 +73,16 @@ const openedBy = (writer: SessionWriter | null): SessionWriter | null => writer;
 /** What was acknowledged is read back, and nothing in the middle of a file is broken. */
 function checkKept(disk: MemoryDisk, { kept, writer }: ReturnType<typeof evening>): void {
   const history = aJournal(disk.files).history();
-  const read = new Set(history.events.map(({ id }) => id));
+  const read = new Set(history.events().map(({ id }) => id));
   const lost = [...kept].filter((id) => !read.has(id));
   if (lost.length > 0) throw new Error(`Lost: ${lost.join(', ')}`);
   const broken = history.unreadable.filter(({ kind }) => kind !== 'tail');
   if (broken.length > 0) throw new Error(`Broken: ${JSON.stringify(broken)}`);
   const state = openedBy(writer)?.state();
   if (!state) return;
-  const ofSession = history.events.filter(({ id }) => state.events.some((each) => each.id === id));
+  const ofSession = history
+    .events()
+    .filter(({ id }) => state.events.some((each) => each.id === id));
   expect(fold(ofSession as never)).toEqual(state);
 }
 
@@ -111,7 +113,7 @@ describe('whichever call of the disk fails, nothing that was acknowledged is los
     const done = evening(disk.files);
     expect(done.kept.size).toBe(10);
     checkKept(disk.afterPowerCut(), done);
-    expect(aJournal(disk.files).history().events).toHaveLength(10);
+    expect(aJournal(disk.files).history().events()).toHaveLength(10);
   });
 
   test.each([1, 7, 64])('writes of %i bytes at a time go on until all is written', (most) => {
@@ -222,7 +224,7 @@ describe('a file that could not be made', () => {
     expect(() => broken.record(weighed)).toThrow('Nothing was saved');
     const { id } = aJournal(disk.files, { clock }).record(weighed);
     const kept = aJournal(disk.afterPowerCut().files, { clock }).history();
-    expect(kept.events.map((event) => event.id)).toContain(id);
+    expect(kept.events().map((event) => event.id)).toContain(id);
   });
 });
 

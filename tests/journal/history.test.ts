@@ -10,6 +10,7 @@ import {
   aDay,
   aDevice,
   aJournal,
+  allOf,
   DATA,
   handClock,
   lift,
@@ -35,7 +36,7 @@ function twoDevices() {
 }
 
 const setIdOf = (journal: ReturnType<typeof aJournal>, set: number): string =>
-  journal.history().closed.at(-1)?.exercises[0]?.done[set]?.id ?? 'none';
+  journal.history().closed().at(-1)?.exercises[0]?.done[set]?.id ?? 'none';
 
 const countsOf = (journal: ReturnType<typeof aJournal>) =>
   journal.history().results.map(({ sets }) => sets.map(({ count }) => count));
@@ -60,9 +61,7 @@ test('what the journal has written it knows without reading again', () => {
   expect(journal.history().results).toEqual([]);
   train(journal, clock);
   journal.record({ type: 'weighed', mass: kilograms(80), on: '2026-11-25' });
-  const { bodyMassOn: _, ...live } = journal.history();
-  const { bodyMassOn: __, ...read } = aJournal(files, { clock }).history();
-  expect(live).toEqual(read);
+  expect(allOf(journal.history())).toEqual(allOf(aJournal(files, { clock }).history()));
 });
 
 describe('a session goes on', () => {
@@ -199,7 +198,7 @@ describe('a set of a closed session', () => {
     journal.record({ type: 'undone', of: gone.id });
     expect(countsOf(journal)).toEqual([[6, 6, 5]]);
     journal.record({ type: 'deleted', of: session });
-    expect(journal.history()).toMatchObject({ results: [], sessions: [], closed: [] });
+    expect(allOf(journal.history())).toMatchObject({ results: [], sessions: [], closed: [] });
   });
 });
 
@@ -282,7 +281,8 @@ describe('files from elsewhere', () => {
     const id =
       journal
         .history()
-        .events.at(-1)
+        .events()
+        .at(-1)
         ?.id.replace(/\d+$/, (n) => `${Number(n) + 1}`) ?? '';
     const newer = encodeLine({ type: 'tempo-changed', id, ...stamp(clock) } as never, crc32);
     disk.put(path, Uint8Array.from([...disk.bytes(path), ...newer]));
@@ -356,14 +356,14 @@ test('events from elsewhere keep their ids, and nothing is ever written behind t
   const { clock, laptop, other, two } = twoDevices();
   laptop().record({ type: 'weighed', mass: kilograms(80), on: '2026-11-25' });
   train(laptop(), clock);
-  const { events } = laptop().history();
+  const events = laptop().history().events();
   const journal = other();
   for (const file of new Set(events.map(({ id }) => id.split(':')[0]))) {
     journal.importEvents(events.filter(({ id }) => id.startsWith(`${file}:`)));
   }
   journal.record({ type: 'weighed', mass: kilograms(79), on: '2026-11-25' });
   const read = aJournal(two.files, { clock, device: tablet() }).history();
-  expect(new Set(read.events.map(({ id }) => id)).size).toBe(events.length + 1);
+  expect(new Set(read.events().map(({ id }) => id)).size).toBe(events.length + 1);
   expect(read.unreadable).toEqual([]);
 });
 

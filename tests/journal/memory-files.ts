@@ -70,7 +70,10 @@ export function memoryDisk(): MemoryDisk {
       list: (folder) =>
         folders.has(folder) ? children(folder).sort((a, b) => (a.name < b.name ? -1 : 1)) : [],
       read: (path) => nodes.get(path)?.bytes.slice() ?? null,
-      modified: (path) => nodes.get(path)?.modified ?? null,
+      about: (path) => {
+        const node = nodes.get(path);
+        return node ? { size: node.bytes.length, modified: node.modified } : null;
+      },
       makeFolder: addFolder,
       create: (path) => {
         if (nodes.has(path)) throw systemError('EEXIST');

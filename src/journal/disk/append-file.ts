@@ -92,7 +92,8 @@ function appendTo(files: Files, path: string, file: number, start: number): Appe
   };
 }
 
-function writeAll(files: Files, file: number, bytes: Uint8Array, position: number): void {
+/** Writes all bytes, however few go at once; throws what the disk says. */
+export function writeAll(files: Files, file: number, bytes: Uint8Array, position: number): void {
   for (let done = 0; done < bytes.length; ) {
     const went = files.write(file, bytes.subarray(done), position + done);
     // The system says a full disk in this way too.

@@ -4,6 +4,13 @@ export interface FolderEntry {
   readonly isFolder: boolean;
 }
 
+export interface AboutFile {
+  /** In bytes. */
+  readonly size: number;
+  /** When it was last written to, in epoch milliseconds. */
+  readonly modified: number;
+}
+
 /**
  * The disk, as far as the journal uses it, so that tests can make any call fail. Every function
  * throws what the system says, with its `code`; nothing is retried or hidden here.
@@ -13,8 +20,8 @@ export interface Files {
   readonly list: (folder: string) => readonly FolderEntry[];
   /** The bytes of a file; null where there is none. */
   readonly read: (path: string) => Uint8Array | null;
-  /** When a file was last written to, in epoch milliseconds; null where there is none. */
-  readonly modified: (path: string) => number | null;
+  /** What the system knows of a file without reading it; null where there is none. */
+  readonly about: (path: string) => AboutFile | null;
   /** Makes a folder and those above it, for this user alone; gives the topmost one made, or null. */
   readonly makeFolder: (path: string) => string | null;
   /** Makes a new file for this user alone and opens it; fails with EEXIST where there is one. */

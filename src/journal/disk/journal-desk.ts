@@ -6,6 +6,8 @@ import { deviceId } from './device-id.ts';
 import { onDisk } from './disk-trouble.ts';
 import { type EventFile, newEventFile, oldEventFile } from './event-file.ts';
 import type { JournalSetting } from './journal.ts';
+import { journalIndex } from './journal-index.ts';
+import { journalReader } from './journal-reader.ts';
 import { type LoadedJournal, loadedJournal } from './loaded-journal.ts';
 import { type Lock, lockFor } from './lock.ts';
 import { type FileOnDisk, type JournalPlace, readJournal } from './read-journal.ts';
@@ -37,16 +39,20 @@ export interface JournalDesk {
 }
 
 export function journalDesk(setting: JournalSetting): JournalDesk {
-  const { dataDir, configDir, stateDir, files, clock, device } = setting;
+  const { dataDir, configDir, stateDir, cacheDir, files, clock, device } = setting;
   const place = { files, dataDir, device: deviceId(files, configDir, device) };
   const read = (wanted?: (name: string) => boolean) =>
     readJournal(place, clock.read().wall, wanted);
-  const loaded = loadedJournal(() => read());
   const stamp = (at = clock.read()) => ({ at, zone: clock.zone(at.wall) });
   const today = () => {
     const { at, zone } = stamp();
     return localDate(at.wall, zone).toString();
   };
+  const index =
+    cacheDir === undefined ? null : journalIndex(place, cacheDir, () => device.random(8));
+  const loaded = loadedJournal(
+    journalReader(place, { wall: () => clock.read().wall, today }, index),
+  );
   return {
     setting,
     place,

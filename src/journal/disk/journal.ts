@@ -19,6 +19,8 @@ export interface JournalSetting {
   readonly dataDir: string;
   readonly stateDir: string;
   readonly configDir: string;
+  /** Where an index of old files may be kept; absent: they are read each time. */
+  readonly cacheDir?: string;
   readonly files: Files;
   readonly clock: JournalClock;
   readonly device: Device;
@@ -54,6 +56,8 @@ export interface Journal {
   readonly history: () => History;
   /** Forgets what was read, for what other devices or processes wrote since. */
   readonly reload: () => void;
+  /** Reads every file, old ones too, so that {@link problems} misses none that came about on the disk. */
+  readonly readAnew: () => void;
   /** Opens a new session; takes the lock. */
   readonly beginSession: (prescription: Prescription) => SessionWriter;
   /** Goes on with an open session, taking it over from another device where need be; takes the lock. */

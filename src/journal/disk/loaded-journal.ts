@@ -1,6 +1,8 @@
-import { foldHistory } from '../fold-history.ts';
+import { foldHistory, historySince } from '../fold-history.ts';
 import type { History } from '../history.ts';
 import type { JournalEvent } from '../records.ts';
+import type { JournalReader, Recent } from './journal-reader.ts';
+import { monthOf } from './old-files.ts';
 import type { FileOnDisk } from './read-journal.ts';
 
 /** What was read from disk, kept in step with what is written since. */
@@ -13,36 +15,70 @@ export interface LoadedJournal {
     events: readonly JournalEvent[],
   ) => void;
   readonly forget: () => void;
+  /** Reads every file again, whatever was kept of old ones. */
+  readonly readAnew: () => void;
 }
 
-export function loadedJournal(read: () => FileOnDisk[]): LoadedJournal {
-  let files: FileOnDisk[] | null = null;
+type Written = Parameters<LoadedJournal['wrote']>;
+
+export function loadedJournal(reader: JournalReader): LoadedJournal {
+  let files: readonly FileOnDisk[] | null = null;
+  let recent: Recent | null = null;
   let history: History | null = null;
-  const filesNow = (): FileOnDisk[] => {
-    files ??= read();
+  let whole: History | null = null;
+  const filesNow = (): readonly FileOnDisk[] => {
+    files ??= reader.all();
     return files;
+  };
+  const wholeNow = (): History => {
+    whole ??= foldHistory(filesNow());
+    return whole;
+  };
+  const events = () => ({ closed: wholeNow().closed(), events: wholeNow().events() });
+  const historyNow = (): History => {
+    if (files) return wholeNow();
+    recent ??= reader.recent();
+    return (recent && historySince(recent.past, recent.files, events)) ?? wholeNow();
+  };
+  const forget = (): void => {
+    files = null;
+    recent = null;
+    history = null;
+    whole = null;
   };
   return {
     files: filesNow,
     history: () => {
-      history ??= foldHistory(filesNow());
+      history ??= historyNow();
       return history;
     },
-    wrote: ({ path, name }, events) => {
+    wrote: (file, events) => {
       history = null;
-      if (!files) return;
-      const lines = events.map((event) => ({ kind: 'event', event }) as const);
-      const known = files.find((file) => file.path === path);
-      files = known
-        ? files.map((file) =>
-            file === known ? { ...file, lines: [...file.lines, ...lines], tail: 0 } : file,
-          )
-        : // Its size is not needed: a file is read anew before it is opened to go on.
-          [...files, { path, name, own: true, lines, tail: 0, wholeBytes: 0 }];
+      whole = null;
+      files = files && withWritten(files, file, events);
+      const isRecent = recent && !recent.isOld(monthOf(file.name));
+      recent =
+        recent && isRecent ? { ...recent, files: withWritten(recent.files, file, events) } : null;
     },
-    forget: () => {
-      files = null;
-      history = null;
+    forget,
+    readAnew: () => {
+      forget();
+      files = reader.anew();
     },
   };
+}
+
+function withWritten(
+  files: readonly FileOnDisk[],
+  { path, name }: Written[0],
+  events: Written[1],
+): readonly FileOnDisk[] {
+  const lines = events.map((event) => ({ kind: 'event', event }) as const);
+  const known = files.find((file) => file.path === path);
+  return known
+    ? files.map((file) =>
+        file === known ? { ...file, lines: [...file.lines, ...lines], tail: 0 } : file,
+      )
+    : // Its size is not needed: a file is read anew before it is opened to go on.
+      [...files, { path, name, own: true, lines, tail: 0, wholeBytes: 0 }];
 }

@@ -1,7 +1,7 @@
-import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { Refusal } from '../../text/problem.ts';
 import { quietly, writeNewFile } from './append-file.ts';
+import { dataKey } from './data-key.ts';
 import type { Device } from './device.ts';
 import { codeOf, onDisk } from './disk-trouble.ts';
 import type { Files } from './files.ts';
@@ -30,7 +30,7 @@ export interface Lock {
 export function lockFor(files: Files, stateDir: string, dataDir: string, device: Device): Lock {
   let found: string | null = null;
   const key = (): string => {
-    found ??= createHash('sha256').update(files.realPath(dataDir)).digest('hex').slice(0, 16);
+    found ??= dataKey(files, dataDir);
     return found;
   };
   const lockPath = (): string => join(stateDir, `${key()}.lock`);

@@ -29,7 +29,10 @@ export const nodeFiles: Files = {
       })),
     ),
   read: (path) => orWhenMissing(null, () => readFileSync(path)),
-  modified: (path) => statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? null,
+  about: (path) => {
+    const found = statSync(path, { throwIfNoEntry: false });
+    return found ? { size: found.size, modified: found.mtimeMs } : null;
+  },
   makeFolder,
   create: (path) => openSync(path, 'wx', FOR_USER_ALONE.file),
   open: (path) => openSync(path, 'r+'),

@@ -13,6 +13,7 @@ export function openJournal(setting: JournalSetting): Journal {
   return {
     history: loaded.history,
     reload: loaded.forget,
+    readAnew: loaded.readAnew,
     beginSession: (prescription) => beginSession(desk, prescription),
     resumeSession: (session) => resumeSession(desk, session),
     record: (fact) => recordFact(desk, fact),

@@ -7,7 +7,7 @@ import { JOURNAL_FOLDER, readName } from './file-names.ts';
 import type { Files } from './files.ts';
 
 /** A file of another device that was written to so short ago may still be on its way here. */
-const ARRIVING_MS = 60_000;
+export const ARRIVING_MS = 60_000;
 
 /** A journal file with what is needed to go on writing to it. */
 export interface FileOnDisk extends JournalFile {
@@ -26,19 +26,19 @@ export interface JournalPlace {
 /**
  * Reads the journal files below a data folder.
  * @param wall now, in epoch milliseconds
- * @param wanted tells by its name which file to read; all of them by default
+ * @param wanted tells by its name and folder which file to read; all of them by default
  */
 export function readJournal(
   place: JournalPlace,
   wall: number,
-  wanted: (name: string) => boolean = () => true,
+  wanted: (name: string, month: string) => boolean = () => true,
 ): FileOnDisk[] {
   const { files, dataDir } = place;
   const journal = join(dataDir, JOURNAL_FOLDER);
   const filesOf = (month: string): (FileOnDisk | null)[] =>
     files
       .list(join(journal, month))
-      .filter(({ name, isFolder }) => !isFolder && name.endsWith('.jsonl') && wanted(name))
+      .filter(({ name, isFolder }) => !isFolder && name.endsWith('.jsonl') && wanted(name, month))
       .map(({ name }) => readFile(place, join(JOURNAL_FOLDER, month, name), wall));
   return onDisk(`The journal in ${journal} could not be read`, () =>
     files
@@ -59,6 +59,6 @@ function readFile(
   if (!bytes) return null;
   const { lines, wholeBytes, tail } = decodeFile(bytes, crc32);
   const own = readName(name)?.device === device;
-  const isArriving = !own && tail > 0 && wall - (files.modified(path) ?? 0) < ARRIVING_MS;
+  const isArriving = !own && tail > 0 && wall - (files.about(path)?.modified ?? 0) < ARRIVING_MS;
   return { path, name, own, lines, wholeBytes, tail: isArriving ? 0 : tail };
 }
