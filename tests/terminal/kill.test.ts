@@ -14,7 +14,7 @@ days:
   - name: A
     exercises:
       - { lift: back-squat, sets: 2, reps: 5-8, rest: 12-15 min, start: 60, warm_up: false }
-      - { lift: crunch, cluster: { lead: 12-15, rest: 9-10 min, most_sets: 4 }, start: 0 }
+      - { lift: crunch, cluster: { lead: 12-15, rest: 9-10 min, most_sets: 4 }, start: 0, warm_up: false }
       - { lift: bench-press, sets: 1, reps: 5-8, rest: 12-15 min, start: 40, warm_up: false }
 `;
 
@@ -50,6 +50,8 @@ async function pressOne(terminal: Terminal, random: Random, away: string[]): Pro
   const screen = terminal.screen();
   const step = stepOf(screen);
   if (isSummary(screen)) return;
+  // A session that has ended takes its acts along.
+  if (step === OUTSIDE) away.splice(0);
   const isTyped = screen.includes('enter save');
   if (screen.includes('space put down') && !isTyped && random(3) === 0) {
     await terminal.press('5', '‹5›');
@@ -57,8 +59,7 @@ async function pressOne(terminal: Terminal, random: Random, away: string[]): Pro
     const back = away.pop();
     await terminal.press('u', (now) => stepOf(now) === back);
   } else {
-    if (step === OUTSIDE) away.splice(0);
-    else away.push(step);
+    if (step !== OUTSIDE) away.push(step);
     await terminal.press(' ', (now) => !['', step].includes(stepOf(now)));
   }
 }
