@@ -105,13 +105,10 @@ const most = Math.max(...oscillations.keys());
 must(most <= 2, `never more than twice back and forth in a row (most: ${most})`);
 const late = [...recoveries].filter(([took]) => took === null || took > 4);
 must(late.length === 0, 'recovers from a layoff within 4 sessions');
+const longest = Math.max(...heldBack.keys());
 must(
-  sample.heldAtEnd <= 12,
-  `who truly gains is never held at one load for ever (still held at the end, at most ${sample.heldAtEnd} sessions)`,
-);
-must(
-  (heldBack.get(0) ?? 0) >= sample.gaining * 0.8,
-  'four in five tracks that gain never spend a session at a load outgrown',
+  longest <= 12,
+  `who truly gains is never held at one load for ever (longest: ${longest} sessions at a load outgrown)`,
 );
 for (const line of worst.slice(0, 40)) say(`  ${line}`);
 

@@ -22,6 +22,8 @@ export interface Prescribed {
   readonly step: number | null;
   /** Really lifted with this, ÷ with the next load down; null at the end of the rack. */
   readonly stepDown: number | null;
+  /** Share of strength that is there for the last set, after those before it. */
+  readonly lastSet: number;
   /** True loads for the most reps with the most in reserve, and for the fewest with the fewest. */
   readonly able: readonly [lightest: number, heaviest: number];
   readonly lighter: boolean;
@@ -54,6 +56,7 @@ export function tracksOf(
         strength,
         step: above === null ? null : reallyLifted(exercise, above, bodyMass) / lifted,
         stepDown: below === null ? null : lifted / reallyLifted(exercise, below, bodyMass),
+        lastSet: (1 - model.setCost) ** (exercise.sets.length - 1),
         able: [ableLoad(strength, high, easy, model), ableLoad(strength, low, hard, model)],
         lighter: state.prescription.lighter,
       };
@@ -102,26 +105,20 @@ export function longestOscillation(sessions: readonly Prescribed[]): number {
   return longest;
 }
 
-export interface HeldBack {
-  /** The most sessions in a row at one load that the lifter had truly outgrown. */
-  readonly longest: number;
-  /** Those of the last load, still held when the rehearsal ends. */
-  readonly atEnd: number;
-}
-
 /**
- * Sessions in a row at a load that the lifter has truly outgrown: the most reps of the range, with
- * the most in reserve, could be done at the next load. The end of the rack does not count.
+ * The most sessions in a row at a load that the lifter has truly outgrown: the most reps of the range, with
+ * the most in reserve, could be done at the next load in every set, the tired last one included. The
+ * end of the rack does not count.
  */
-export function heldBackOf(sessions: readonly Prescribed[]): HeldBack {
+export function longestHeldBack(sessions: readonly Prescribed[]): number {
   let [longest, held] = [0, 0];
-  sessions.forEach(({ load, lifted, step, able, exercise }, at) => {
+  sessions.forEach(({ load, lifted, step, able, lastSet, exercise }, at) => {
     const isSame = load === sessions[at - 1]?.load && exercise.move !== 'return';
-    const isOutgrown = step !== null && lifted * step <= able[0];
+    const isOutgrown = step !== null && lifted * step <= able[0] * lastSet;
     held = !isSame || !isOutgrown ? 0 : held + 1;
     longest = Math.max(longest, held);
   });
-  return { longest, atEnd: held };
+  return longest;
 }
 
 /**

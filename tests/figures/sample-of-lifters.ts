@@ -9,9 +9,9 @@ import { defaultGear } from '../../src/training/default-gear.ts';
 import type { Gear } from '../../src/training/gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import {
-  heldBackOf,
   isSettled,
   isWithin,
+  longestHeldBack,
   longestOscillation,
   sessionsToRecover,
   tracksOf,
@@ -36,8 +36,6 @@ export interface SampleFigures {
   /** Tracks of lifters who truly gain, and the most sessions that one stayed at a load it had outgrown. */
   readonly gaining: number;
   readonly heldBack: ReadonlyMap<number, number>;
-  /** The most of these sessions that one was still held for when the 24 weeks ended. */
-  readonly heldAtEnd: number;
   /** The worst of each, in words, so that it can be played again. */
   readonly worst: readonly string[];
 }
@@ -111,7 +109,6 @@ export function sampleOfLifters(
   firstSeed = 1,
 ): SampleFigures {
   let [sessions, judged, outside, tracks, layoffs, gaining] = [0, 0, 0, 0, 0, 0];
-  let heldAtEnd = 0;
   const oscillations = new Map<number, number>();
   const recoveries = new Map<number | null, number>();
   const heldBack = new Map<number, number>();
@@ -144,12 +141,10 @@ export function sampleOfLifters(
           worst.push(`${name}: ${took ?? 'never'} sessions to recover`);
       }
       if (drawn.model.growth > 0) {
-        const held = heldBackOf(played);
+        const held = longestHeldBack(played);
         gaining += 1;
-        count(heldBack, held.longest);
-        heldAtEnd = Math.max(heldAtEnd, held.atEnd);
-        if (held.longest > 12)
-          worst.push(`${name}: held for ${held.longest} sessions at a load outgrown`);
+        count(heldBack, held);
+        if (held > 12) worst.push(`${name}: held for ${held} sessions at a load outgrown`);
       }
     }
   }
@@ -164,7 +159,6 @@ export function sampleOfLifters(
     recoveries,
     gaining,
     heldBack,
-    heldAtEnd,
     worst,
   };
 }
