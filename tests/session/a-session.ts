@@ -177,4 +177,4 @@ export function meaning(state: SessionState | null): object {
   return rest;
 }
 
-export const refolded = (session: Play): SessionState | null => fold(session.events());
+const refolded = (session: Play): SessionState | null => fold(session.events());

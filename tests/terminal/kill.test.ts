@@ -85,12 +85,14 @@ test(
       const found = stepOf(await terminal.until((screen) => stepOf(screen) !== ''));
       const events = home.events();
       expect(events.slice(0, saved.length)).toEqual(saved);
-      if (events.length === saved.length) expect(found).toBe(step);
-      else {
-        // The key was carried out before the end: its step is the next one.
+      // The last key of a session confirms, then closes: between the two the step is the same.
+      const isCarriedOut = events
+        .slice(saved.length)
+        .some(({ type }) => type !== 'sets-confirmed');
+      if (isCarriedOut) {
         expect(found).not.toBe(step);
         away.push(step);
-      }
+      } else expect(found).toBe(step);
     }
     expect(home.of('set-done').length).toBeGreaterThan(KILLS / 4);
   },
