@@ -86,9 +86,7 @@ test(
       const events = home.events();
       expect(events.slice(0, saved.length)).toEqual(saved);
       // The last key of a session confirms, then closes: between the two the step is the same.
-      const isCarriedOut = events
-        .slice(saved.length)
-        .some(({ type }) => type !== 'sets-confirmed');
+      const isCarriedOut = events.slice(saved.length).some(({ type }) => type !== 'sets-confirmed');
       if (isCarriedOut) {
         expect(found).not.toBe(step);
         away.push(step);

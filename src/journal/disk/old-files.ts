@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { basename, dirname, join } from 'node:path';
+import { onDisk } from './disk-trouble.ts';
 import { JOURNAL_FOLDER } from './file-names.ts';
 import { ARRIVING_MS, type JournalPlace } from './read-journal.ts';
 
@@ -19,16 +20,21 @@ export function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: 
   const since = monthBefore(today);
   const isOld = (month: string): boolean => /^\d{4}-\d\d$/.test(month) && month < since;
   const journal = join(dataDir, JOURNAL_FOLDER);
+  const found = onDisk(`The journal in ${journal} could not be read`, () =>
+    files
+      .list(journal)
+      .filter(({ name }) => isOld(name))
+      .flatMap(({ name: month }) =>
+        files.list(join(journal, month)).map(({ name }) => ({
+          name: `${month}/${name}`,
+          about: files.about(join(journal, month, name)),
+        })),
+      ),
+  );
+  // It may have come half so far, and what is missing is then not told yet.
+  const isSettled = found.every(({ about }) => !about || wall - about.modified >= ARRIVING_MS);
   const hash = createHash('sha256');
-  let isSettled = true;
-  for (const { name: month } of files.list(journal).filter(({ name }) => isOld(name))) {
-    for (const { name } of files.list(join(journal, month))) {
-      const about = files.about(join(journal, month, name));
-      hash.update(`${month}/${name} ${about?.size} ${about?.modified}\n`);
-      // It may have come half so far, and what is missing is then not told yet.
-      if (about && wall - about.modified < ARRIVING_MS) isSettled = false;
-    }
-  }
+  for (const { name, about } of found) hash.update(`${name} ${about?.size} ${about?.modified}\n`);
   return { isOld, key: isSettled ? hash.digest('hex') : null };
 }
 
