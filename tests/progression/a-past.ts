@@ -8,7 +8,6 @@ import { aGear } from './a-gear.ts';
 import { aProgram } from './a-program.ts';
 
 export const TODAY = Temporal.PlainDate.from('2026-11-25');
-const DAY_MS = 86_400_000;
 
 /** One session of one exercise, as a test writes it down. */
 export interface Trained {

@@ -1,5 +1,5 @@
 import type { PrescribedExercise, Prescription } from '../../src/progression/prescription.ts';
-import { apply, fold } from '../../src/session/apply.ts';
+import { apply } from '../../src/session/apply.ts';
 import type { SessionCommand } from '../../src/session/command.ts';
 import { decide } from '../../src/session/decide.ts';
 import type { SessionEvent, SessionFact } from '../../src/session/events.ts';
@@ -176,5 +176,3 @@ export function meaning(state: SessionState | null): object {
   const { events: _, lastAt: __, ...rest } = state ?? ({} as SessionState);
   return rest;
 }
-
-const refolded = (session: Play): SessionState | null => fold(session.events());
