@@ -4,9 +4,9 @@ import { Refusal } from '../text/problem.ts';
 import { loadsFor } from '../training/loads.ts';
 import { inUnit, massOf, type Unit } from '../training/mass.ts';
 import { CURVE, loadForReps, oneRepMax, shareOfMax, shownOneRepMax } from '../training/strength.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
 import type { EstimateJson } from './estimate-schema.ts';
+import { gearInUse } from './gear-in-use.ts';
 import { massOperand } from './mass-operand.ts';
 import { wholeNumber } from './whole-number.ts';
 
@@ -16,8 +16,8 @@ const LIMITS =
   'An estimate, most accurate up to 10 reps to failure (bench press, 220 men: Mayhew 1995) and shown up to 15. Reps in reserve are judged to about one rep near failure and poorly far from it (Hackett 2017).';
 
 /** Estimates the one-repetition maximum from one set, and the loads for other reps. */
-export const run: Run = (call) => {
-  const gear = openWorkbench(call.ports, call.global).gear();
+export const run: Run = async (call) => {
+  const gear = await gearInUse(call);
   const { amount, unit } = massOperand(required(call, 'load'), gear.unit);
   const reps = wholeNumber(required(call, 'reps'), '--reps', 1, 30);
   const reserve = wholeNumber(String(call.options.reserve ?? '0'), '--reserve', 0, 10);

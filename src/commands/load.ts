@@ -7,14 +7,14 @@ import { barOf } from '../training/own-pieces.ts';
 import { platePicture } from '../training/plate-picture.ts';
 import { type LoadedBar, loadBar, nearestBelowAndAbove } from '../training/plates.ts';
 import { plateWords } from '../workbench/made-up.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
+import { gearInUse } from './gear-in-use.ts';
 import type { LoadJson } from './load-schema.ts';
 import { massOperand } from './mass-operand.ts';
 
 /** Says what to put on the bar. Exit 1 when the load cannot be made exactly. */
-export const run: Run = (call) => {
-  const gear = openWorkbench(call.ports, call.global).gear();
+export const run: Run = async (call) => {
+  const gear = await gearInUse(call);
   const bar = barAsked(call, gear);
   const { amount, unit } = massOperand(call.args[0] ?? '', gear.unit);
   const wish = massOf({ amount, unit });

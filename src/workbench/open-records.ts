@@ -1,0 +1,49 @@
+import type { Temporal } from 'temporal-polyfill';
+import type { Journal } from '../journal/disk/journal.ts';
+import { nodeDevice } from '../journal/disk/node-device.ts';
+import { openJournal } from '../journal/disk/open-journal.ts';
+import { type Folders, foldersFor } from '../settings/folders.ts';
+import { readSettings, type SettingsRead } from '../settings/read-settings.ts';
+import type { Gear } from '../training/gear.ts';
+import { localDay } from './local-day.ts';
+import { once } from './once.ts';
+import type { Ports } from './ports.ts';
+
+/**
+ * What is kept of the lifter, each opened when it is first asked for. Without the program, so that
+ * a command that only asks for gear never loads what reads one.
+ */
+export interface Records {
+  readonly ports: Ports;
+  readonly folders: Folders;
+  readonly settings: () => SettingsRead;
+  readonly journal: () => Journal;
+  /** As last set on any device, else as this machine knows it; null where it never was. */
+  readonly knownGear: () => Gear | null;
+  readonly today: () => Temporal.PlainDate;
+}
+
+/** Opens what is kept. `data` is the folder asked for on the command line. */
+export function openRecords(ports: Ports, { data }: { readonly data: string | null }): Records {
+  const folders = foldersFor({ ...ports, dataOption: data });
+  const settings = once(() => readSettings(folders.config));
+  const journal = once(() =>
+    openJournal({
+      dataDir: folders.data,
+      stateDir: folders.state,
+      configDir: folders.config,
+      cacheDir: folders.cache,
+      files: ports.files,
+      clock: ports.clock,
+      device: nodeDevice(ports.machineName),
+    }),
+  );
+  return {
+    ports,
+    folders,
+    settings,
+    journal,
+    knownGear: () => journal().history().gear ?? settings().settings.gear,
+    today: () => localDay(ports.clock),
+  };
+}
