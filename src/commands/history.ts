@@ -1,4 +1,5 @@
 import type { History } from '../journal/history.ts';
+import type { Result } from '../progression/past.ts';
 import { historyText } from '../report/history-text.ts';
 import { type LiftRow, liftRows } from '../report/lift-rows.ts';
 import { searchHistory } from '../report/search-history.ts';
@@ -8,7 +9,7 @@ import { Refusal } from '../text/problem.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { sessionNotes } from '../workbench/session-notes.ts';
-import { setIds } from '../workbench/set-ids.ts';
+import { setsBehind } from '../workbench/sets-behind.ts';
 import type { Call, Run } from './call.ts';
 import type { HistoryJson } from './history-schema.ts';
 import { tellProblems } from './tell-problems.ts';
@@ -114,4 +115,10 @@ function historyJson(rows: readonly LiftRow[], history: History, unit: Unit): Hi
       mass: inUnit(mass, unit),
     })),
   };
+}
+
+/** Gives the ids of a result's sets, in their order. */
+function setIds({ closed }: Pick<History, 'closed'>): (result: Result) => readonly string[] {
+  const sessions = new Map(closed().map((state) => [state.session, state]));
+  return (result) => setsBehind(sessions.get(result.session), result).map(({ id }) => id);
 }

@@ -1,7 +1,6 @@
 import type { Aim, Range, Rest } from '../program/program.ts';
-import type { Basis, Loading, Pattern } from '../training/lift.ts';
+import type { Basis, Lift } from '../training/lift.ts';
 import type { Mass, Unit } from '../training/mass.ts';
-import type { Shares } from '../training/muscles.ts';
 import type { Reason } from '../training/rule.ts';
 
 /** What progression does with an exercise. */
@@ -36,17 +35,9 @@ export interface PrescribedMinis {
 }
 
 /** One exercise of today. Plain data: the session's opening event carries it whole. */
-export interface PrescribedExercise {
+export interface PrescribedExercise extends Omit<Lift, 'key'> {
+  /** The lift's key. */
   readonly lift: string;
-  readonly name: string;
-  readonly loading: Loading;
-  readonly kind: 'compound' | 'isolation';
-  readonly pattern: Pattern;
-  readonly trains: Shares;
-  readonly perSide: boolean;
-  readonly counts: 'reps' | 'seconds';
-  readonly hands: 1 | 2;
-  readonly bodyShare: number | null;
   /** What results are compared with: one lift, one style, one range (or the track named in the program). */
   readonly track: string;
   readonly style: 'straight' | 'cluster';
@@ -73,8 +64,6 @@ export interface PrescribedExercise {
   /** Pain was marked last time: ask before the first set. */
   readonly askPain: boolean;
   readonly note: string | null;
-  readonly form: string | null;
-  readonly caution: string | null;
 }
 
 /** Today's session. Plain data. */

@@ -1,12 +1,11 @@
 import { Temporal } from 'temporal-polyfill';
 import { dateOfDay, dayNumber } from '../cut/day-number.ts';
+import { dayAndMonth, monthWord } from '../text/day-words.ts';
 
 export interface Tick {
   readonly at: number;
   readonly label: string;
 }
-
-const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
 
 type Step = { readonly unit: 'days' | 'months'; readonly count: number };
 
@@ -14,10 +13,6 @@ const STEPS: readonly Step[] = [
   ...[1, 2, 7, 14].map((count) => ({ unit: 'days', count }) as const),
   ...[1, 2, 3, 6, 12, 24, 60, 120].map((count) => ({ unit: 'months', count }) as const),
 ];
-
-/** `3 Nov`. */
-export const shortDate = (date: Temporal.PlainDate): string =>
-  `${date.day} ${MONTHS[date.month - 1]}`;
 
 /**
  * At most `most` round dates between two day numbers, with labels: days (`3 Nov`, weeks begin on
@@ -38,7 +33,7 @@ function dayTicks(from: number, to: number, count: number): Tick[] {
   const ticks: Tick[] = [];
   // More ticks than any axis has room for are never drawn: stop making them.
   for (let at = first; at <= to && ticks.length < 200; at += count) {
-    ticks.push({ at, label: shortDate(dateOfDay(at)) });
+    ticks.push({ at, label: dayAndMonth(dateOfDay(at)) });
   }
   return ticks;
 }
@@ -51,7 +46,7 @@ function monthTicks(from: number, to: number, count: number): Tick[] {
     const [year, index] = [Math.floor(month / 12), month % 12];
     const at = dayNumber(Temporal.PlainDate.from({ year, month: index + 1, day: 1 }));
     if (at > to) break;
-    if (at >= from) ticks.push({ at, label: index === 0 ? String(year) : (MONTHS[index] ?? '') });
+    if (at >= from) ticks.push({ at, label: index === 0 ? String(year) : monthWord(index + 1) });
   }
   return ticks;
 }

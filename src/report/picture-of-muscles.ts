@@ -1,7 +1,7 @@
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
-import { shortDate } from './date-ticks.ts';
+import { dayAndMonth } from '../text/day-words.ts';
 import type { MusclePicture } from './page-view.ts';
 
 /** Hard sets a week of every muscle trained; null before the first. */
@@ -12,7 +12,7 @@ export function pictureOfMuscles({ weeks, muscles }: Review): MusclePicture | nu
     sets: weeks.map(({ hardSets }) => Math.round((hardSets.get(muscle) ?? 0) * 100) / 100),
   }));
   return {
-    weeks: weeks.map(({ from }) => shortDate(from)),
+    weeks: weeks.map(({ from }) => dayAndMonth(from)),
     band: CUT_LIMITS.weeklySets,
     muscles: rows,
     table: {

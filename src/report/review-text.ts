@@ -2,11 +2,10 @@ import { CUT_LIMITS } from '../cut/cut-limits.ts';
 import type { LiftKept } from '../cut/kept.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
-import { dayWords } from '../text/day-words.ts';
+import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { barRows } from './bar-rows.ts';
-import { shortDate } from './date-ticks.ts';
 import type { Glyphs } from './dot-grid.ts';
 import type { ReasonWords } from './reason-words.ts';
 import { keptWords, reviewFigures } from './review-words.ts';
@@ -125,7 +124,7 @@ function weekLines({ weeks, planned }: Review, width: number): string[] {
     { heading: '', align: 'left', dropFirst: 2 },
   ];
   const rows = weeks.map((week) => [
-    shortDate(week.from),
+    dayAndMonth(week.from),
     `${week.sessions} of ${planned}`,
     week.meanReserve?.toFixed(1) ?? '',
     week.clusterReps > 0 ? String(week.clusterReps) : '',
@@ -140,7 +139,7 @@ function muscleLines({ weeks, muscles }: Review, width: number): string[] {
   const columns: readonly Column[] = [
     { heading: 'muscle', align: 'left' },
     ...weeks.map((week, at) => ({
-      heading: shortDate(week.from),
+      heading: dayAndMonth(week.from),
       align: 'right' as const,
       ...(at < weeks.length - 1 ? { dropFirst: weeks.length - at } : {}),
     })),

@@ -1,8 +1,8 @@
 import type { LiftKept } from '../cut/kept.ts';
 import type { RateOfLoss } from '../cut/rate-of-loss.ts';
 import type { Review } from '../cut/review.ts';
+import { dayAndMonth } from '../text/day-words.ts';
 import { massText, minus, type Unit } from '../training/mass.ts';
-import { shortDate } from './date-ticks.ts';
 
 /** One of the few numbers that a review leads with. */
 export interface Figure {
@@ -51,13 +51,13 @@ function rateFigure(rate: RateOfLoss): Figure {
     return {
       name,
       value: 'not yet',
-      about: `from ${shortDate(rate.earliest)} on, with 7 weigh-ins`,
+      about: `from ${dayAndMonth(rate.earliest)} on, with 7 weigh-ins`,
     };
   }
   return {
     name,
     value: `${rate.percentAWeek.toFixed(1)} %`,
-    about: `a week, ± ${rate.standardError.toFixed(1)}; ${rate.weighIns} days weighed since ${shortDate(rate.from)}`,
+    about: `a week, ± ${rate.standardError.toFixed(1)}; ${rate.weighIns} days weighed since ${dayAndMonth(rate.from)}`,
   };
 }
 

@@ -1,11 +1,12 @@
 import { countsText, loadsText } from '../report/history-text.ts';
+import { shortDayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { PastSession } from '../workbench/watch.ts';
 import type { Choice, ChoiceList } from './choices-of.ts';
 import type { Screen } from './ui-state.ts';
 import type { LiftsScreen, PastSessionScreen, ResultsScreen } from './watch-screen.ts';
-import { dayText, loadText, numbersText } from './words.ts';
+import { loadText, numbersText } from './words.ts';
 
 /** The lists of screens that look at the past; null for the others. */
 export function pastChoices(screen: Screen, unit: Unit): ChoiceList | null {
@@ -38,7 +39,7 @@ function liftList({ lifts, query }: LiftsScreen, unit: Unit): ChoiceList {
       const count = `${sessions} ${sessions === 1 ? 'session' : 'sessions'}`;
       // So that what stands behind the names can be read down the list.
       const blank = ' '.repeat(wide - name.length);
-      const facts = joined([count, `last ${dayText(last.toString())}`, bestText(best, unit)]);
+      const facts = joined([count, `last ${shortDayWords(last.toString())}`, bestText(best, unit)]);
       // What it leads to has to be asked for first.
       return { label: safeText(name), detail: blank + facts, effects: [] };
     }),
@@ -87,7 +88,7 @@ function setList({ past }: PastSessionScreen): ChoiceList {
   const { exercise, date, program, day } = row.result;
   const where = `${program}, day ${day}`;
   return {
-    title: safeText(`${exercise.name}, ${dayText(date.toString())} ${date.year}`),
+    title: safeText(`${exercise.name}, ${shortDayWords(date.toString())} ${date.year}`),
     words: safeText([where, ...notes.map((note) => `“${note}”`)].join(' · ')),
     choices: [
       ...sets.map(

@@ -1,7 +1,8 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import { rangeText } from '../text/durations.ts';
 import { massNumber, type Unit } from '../training/mass.ts';
 import type { Bench } from '../workbench/bench.ts';
-import { loadText, rangeText, secondsText } from './words.ts';
+import { loadText, secondsText } from './words.ts';
 
 /** What is asked for, in one sentence: `80 kg · 3 sets of 6 reps · 1–2 in reserve`. */
 export function planText(exercise: PrescribedExercise, unit: Unit): string {

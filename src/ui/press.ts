@@ -21,7 +21,8 @@ import {
 import { ADVICE_ACTS, REVIEW_ACTS, WEIGH_ACTS, WEIGHT_QUESTION_ACTS } from './acts/review-acts.ts';
 import { SCREEN_ACTS } from './acts/screen-acts.ts';
 import { SET_ACTS } from './acts/set-acts.ts';
-import { type ActId, bindingFor, bindingsOf, keyName } from './keymap.ts';
+import type { ActId } from './binding.ts';
+import { bindingFor, bindingsOf, keyName } from './keymap.ts';
 import { type Act, type Acting, ask, type Outcome, tell } from './outcome.ts';
 import { phaseOf } from './phase.ts';
 import { targetAt, targetsOf } from './taps.ts';

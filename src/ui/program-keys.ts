@@ -1,4 +1,4 @@
-import type { Binding } from './keymap.ts';
+import type { Binding } from './binding.ts';
 import { can } from './when.ts';
 
 /** Keys of the screens about the program file, and of the preview that lead to them. */

@@ -1,4 +1,5 @@
-import { type ActId, bindingsOf, labelOf } from './keymap.ts';
+import type { ActId } from './binding.ts';
+import { bindingsOf, labelOf } from './keymap.ts';
 import { type Line, line } from './line.ts';
 import type { Phase } from './phase.ts';
 import type { Model, ScreenKind, Size } from './ui-state.ts';

@@ -1,7 +1,5 @@
-import type { Binding } from './keymap.ts';
+import { type Binding, DIGITS } from './binding.ts';
 import { can } from './when.ts';
-
-const DIGITS = [...'0123456789'];
 
 /** Keys of the screens that look at the past, and of the preview that lead to them. */
 export const WATCH_KEYS: readonly Binding[] = [

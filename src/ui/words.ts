@@ -1,15 +1,9 @@
-import { Temporal } from 'temporal-polyfill';
-import type { Range } from '../program/program.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SetNumbers, SetPlace } from '../session/events.ts';
 import type { DoneSet } from '../session/state.ts';
 import { clockText as clockOfSeconds } from '../text/durations.ts';
 import { BASIS } from '../training/lift.ts';
 import { type Mass, massNumber, massText, type Unit } from '../training/mass.ts';
-
-/** `6` or `6–8`. */
-export const rangeText = ([low, high]: Range): string =>
-  low === high ? `${low}` : `${low}–${high}`;
 
 /** Milliseconds as a clock that runs down shows them, rounded up to the second: `m:ss`, `h:mm:ss`. */
 export const clockText = (ms: number): string => clockOfSeconds(ms / 1000);
@@ -73,13 +67,4 @@ export function placeText(place: SetPlace, of: number): string {
   if (place.role === 'lead') return 'lead set';
   const name = { 'warm-up': 'warm-up', straight: 'set', mini: 'mini-set' }[place.role];
   return `${name} ${place.index + 1} of ${of}`;
-}
-
-const WEEKDAYS = 'Mon Tue Wed Thu Fri Sat Sun'.split(' ');
-const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec'.split(' ');
-
-/** `2026-11-25` as `Wed 25 Nov`. */
-export function dayText(date: string): string {
-  const { dayOfWeek, day, month } = Temporal.PlainDate.from(date);
-  return `${WEEKDAYS[dayOfWeek - 1]} ${day} ${MONTHS[month - 1]}`;
 }

@@ -4,6 +4,7 @@ import type { Gear } from '../training/gear.ts';
 import { gearProblems } from '../training/gear-problems.ts';
 import type { KeepSettings } from './open-bench.ts';
 import type { Workbench } from './open-workbench.ts';
+import { orProblem } from './or-problem.ts';
 
 /**
  * Records what the lifter owns. It is in force on every device that reads this journal; the copy in
@@ -18,11 +19,8 @@ export function keepGear(
   const problems = gearProblems(gear);
   if (problems.length > 0) throw new Refusal(...problems);
   workbench.journal().record({ type: 'gear-set', gear: gearSchema.parse(gear) });
-  try {
+  return orProblem(() => {
     keepSettings({ gear });
     return null;
-  } catch (error) {
-    if (error instanceof Refusal) return error.problems[0] ?? { what: error.message };
-    throw error;
-  }
+  });
 }

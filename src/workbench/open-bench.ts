@@ -15,6 +15,7 @@ import { madeUp, plateChangeWords } from './made-up.ts';
 import { openDesk } from './open-desk.ts';
 import { openWatch } from './open-watch.ts';
 import type { Workbench } from './open-workbench.ts';
+import { orProblem } from './or-problem.ts';
 import { plannedExercise } from './planned-exercise.ts';
 import { reasonWords } from './reason-words.ts';
 import { runSession } from './run-session.ts';
@@ -170,12 +171,3 @@ const choicesOf = ({
 }: Settings): Choices => ({ bell, flash, speech, notification, taps, theme, cautions });
 
 const isProblem = (value: object): value is Problem => 'what' in value;
-
-function orProblem<T extends object>(act: () => T): T | Problem {
-  try {
-    return act();
-  } catch (error) {
-    if (error instanceof Refusal) return error.problems[0] ?? { what: error.message };
-    throw error;
-  }
-}

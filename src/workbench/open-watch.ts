@@ -3,16 +3,16 @@ import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import { liftRows } from '../report/lift-rows.ts';
 import { liftSummaries } from '../report/lift-summaries.ts';
 import { searchHistory } from '../report/search-history.ts';
-import { worksOf } from '../session/done-sets.ts';
 import { dayWords } from '../text/day-words.ts';
-import { type Problem, Refusal } from '../text/problem.ts';
 import { massText, type Unit } from '../training/mass.ts';
 import { programEdit } from './change-program.ts';
 import type { Workbench } from './open-workbench.ts';
+import { orProblem } from './or-problem.ts';
 import { pastChanger, type SettingsDesk } from './past-changer.ts';
 import { reasonWords } from './reason-words.ts';
 import { reviewOf } from './review-of.ts';
 import { sessionNotes } from './session-notes.ts';
+import { setsBehind } from './sets-behind.ts';
 import { trendWords } from './trend-words.ts';
 import type { Advice, PastSession, Watch } from './watch.ts';
 
@@ -59,27 +59,13 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
       return liftRows(found(query), lift, bodyMassOn)
         .toReversed()
         .map((row): PastSession => {
-          const { session, exercise } = row.result;
+          const { session } = row.result;
           const state = sessions.get(session);
-          const works = state?.exercises.flatMap(worksOf) ?? [];
-          const work = works.find(
-            ({ judgedBy, prescribed, done }) =>
-              (judgedBy ?? prescribed).track === exercise.track &&
-              done.length === row.result.sets.length,
-          );
           const own = state?.prescription.unit ?? unit();
-          return { session, row, unit: own, sets: work?.done ?? [], notes: notesOf(session) };
+          const sets = setsBehind(state, row.result);
+          return { session, row, unit: own, sets, notes: notesOf(session) };
         });
     },
     change: (change) => orProblem(() => ({ said: changePast(change) })),
   };
-}
-
-function orProblem<T extends object>(act: () => T): T | Problem {
-  try {
-    return act();
-  } catch (error) {
-    if (error instanceof Refusal) return error.problems[0] ?? { what: error.message };
-    throw error;
-  }
 }

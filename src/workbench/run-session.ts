@@ -1,8 +1,8 @@
 import type { SessionWriter } from '../journal/disk/journal.ts';
 import { decide } from '../session/decide.ts';
-import { Refusal } from '../text/problem.ts';
 import type { Reading } from '../training/reading.ts';
 import type { LiveSession } from './live-session.ts';
+import { orProblem } from './or-problem.ts';
 
 /** A session whose commands are decided, written to disk, and only then believed. */
 export function runSession(
@@ -16,13 +16,10 @@ export function runSession(
       const at = now();
       const decided = decide(writer.state(), command, at);
       if (!decided.ok) return decided.problem;
-      try {
+      return orProblem(() => {
         writer.write(decided.facts, at);
         return null;
-      } catch (error) {
-        if (error instanceof Refusal) return error.problems[0] ?? { what: error.message };
-        throw error;
-      }
+      });
     },
   };
 }

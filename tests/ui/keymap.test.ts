@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { KEYMAP, type KeyName } from '../../src/ui/keymap.ts';
+import type { KeyName } from '../../src/ui/binding.ts';
+import { KEYMAP } from '../../src/ui/keymap.ts';
 import type { ScreenKind } from '../../src/ui/ui-state.ts';
 import { Player } from './player.ts';
 

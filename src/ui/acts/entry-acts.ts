@@ -1,7 +1,7 @@
 import type { SessionState } from '../../session/state.ts';
+import type { ActId } from '../binding.ts';
 import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
 import { type EntryTarget, entryTarget, putDown } from '../entry.ts';
-import type { ActId } from '../keymap.ts';
 import { type Act, type Acting, draftOf, send, tell, withDraft } from '../outcome.ts';
 import type { Phase } from '../phase.ts';
 import { typedCommands } from '../typed-commands.ts';

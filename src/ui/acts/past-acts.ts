@@ -1,8 +1,8 @@
+import type { ActId } from '../binding.ts';
 import { choicesOf } from '../choices-of.ts';
 import { correctionOf } from '../correction.ts';
 import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
 import { draftNumbers } from '../entry.ts';
-import type { ActId } from '../keymap.ts';
 import { type Act, type Acting, ask, show, tell } from '../outcome.ts';
 import type { Draft } from '../ui-state.ts';
 

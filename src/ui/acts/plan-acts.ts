@@ -1,7 +1,7 @@
 import { presentLoad } from '../../session/aim.ts';
 import { type Mass, massNumber, massOf, readQuantity, type Unit } from '../../training/mass.ts';
+import type { ActId } from '../binding.ts';
 import { choicesOf } from '../choices-of.ts';
-import type { ActId } from '../keymap.ts';
 import { mostScroll } from '../long-page.ts';
 import { type Act, type Acting, ask, RUNNER, send, show, tell } from '../outcome.ts';
 import { placeOf } from '../phase.ts';

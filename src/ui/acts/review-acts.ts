@@ -1,7 +1,7 @@
 import { problemText } from '../../text/problem.ts';
 import { massOf, readQuantity } from '../../training/mass.ts';
 import type { Advice } from '../../workbench/watch.ts';
-import type { ActId } from '../keymap.ts';
+import type { ActId } from '../binding.ts';
 import { type Act, type Acting, ask, show, tell } from '../outcome.ts';
 import { reviewScreen } from '../review-screen.ts';
 

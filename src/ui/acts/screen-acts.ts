@@ -1,4 +1,4 @@
-import type { ActId } from '../keymap.ts';
+import type { ActId } from '../binding.ts';
 import { mostScroll } from '../long-page.ts';
 import { type Act, ask, draftOf, RUNNER, show, tell, withDraft } from '../outcome.ts';
 import type { ScreenKind } from '../ui-state.ts';

@@ -3,8 +3,8 @@ import type { SessionCommand } from '../../session/command.ts';
 import { lastAct } from '../../session/decisions/going-back.ts';
 import type { SessionEvent, SetPlace } from '../../session/events.ts';
 import { confirming } from '../as-planned.ts';
+import type { ActId } from '../binding.ts';
 import { draftNumbers } from '../entry.ts';
-import type { ActId } from '../keymap.ts';
 import {
   type Act,
   type Acting,

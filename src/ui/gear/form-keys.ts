@@ -1,4 +1,4 @@
-import type { KeyName } from '../keymap.ts';
+import type { KeyName } from '../binding.ts';
 
 export type FormAct =
   | 'up'

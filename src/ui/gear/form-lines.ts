@@ -72,7 +72,7 @@ function rowLines(
     const isHere = chosen !== null && at === chosen.field;
     const value = isHere && chosen.typed !== null ? `${chosen.typed}_` : shown;
     const before = name === '' ? '' : `${name} `;
-    // The brackets say which one is chosen where inverse video is not to be seen.
+    // The brackets say which one is chosen where reversed colours are not to be seen.
     return isHere
       ? [span(`  ${before}`), span(`[${value}]`, 'chosen')]
       : [span(`  ${before} ${value} `)];

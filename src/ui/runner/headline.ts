@@ -1,12 +1,13 @@
 import type { SetPlace } from '../../session/events.ts';
 import type { SessionState } from '../../session/state.ts';
+import { rangeText } from '../../text/durations.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
 import { putDown } from '../entry.ts';
 import type { Phase } from '../phase.ts';
 import { type PlannedSet, plannedSet } from '../set-plan.ts';
 import type { Model } from '../ui-state.ts';
-import { clockText, countText, loadDigits, loadText, placeText, rangeText } from '../words.ts';
+import { clockText, countText, loadDigits, loadText, placeText } from '../words.ts';
 
 /** What the runner says largest. */
 export interface Headline {

@@ -1,8 +1,9 @@
 import type { SessionState } from '../../session/state.ts';
+import { rangeText } from '../../text/durations.ts';
 import { type Line, paragraph } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { plannedSet } from '../set-plan.ts';
-import { countText, loadText, rangeText } from '../words.ts';
+import { countText, loadText } from '../words.ts';
 
 /** During a rest: what the next set asks for, since the digits show the time. */
 export function nextLines(session: SessionState, phase: Phase, columns: number): Line[] {

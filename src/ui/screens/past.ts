@@ -1,4 +1,5 @@
 import { e1rmPlot } from '../../report/history-text.ts';
+import { shortDayWords } from '../../text/day-words.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import { choicesOf } from '../choices-of.ts';
 import { correctionOf } from '../correction.ts';
@@ -6,7 +7,7 @@ import { BLANK, type Line, line, paragraph } from '../line.ts';
 import { fieldLine } from '../runner/entry-lines.ts';
 import type { Model, Screen } from '../ui-state.ts';
 import type { ResultsScreen } from '../watch-screen.ts';
-import { dayText } from '../words.ts';
+
 import { listLines } from './lists.ts';
 import { titled } from './pages.ts';
 
@@ -53,7 +54,7 @@ export function correctLines(
   const { target, draft } = correctionOf(screen);
   const index = past.sets.findIndex(({ id }) => id === screen.set.id);
   return [
-    ...titled(`${exercise.name}, set ${index + 1}`, dayText(date.toString()), columns),
+    ...titled(`${exercise.name}, set ${index + 1}`, shortDayWords(date.toString()), columns),
     fieldLine(target, draft, past.unit, columns),
     BLANK,
     ...paragraph(

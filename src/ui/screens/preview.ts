@@ -1,11 +1,12 @@
 import type { PrescribedExercise } from '../../progression/prescription.ts';
+import { shortDayWords } from '../../text/day-words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import type { Bench, Today } from '../../workbench/bench.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { detailTexts, planText } from '../plan-words.ts';
 import type { Model, Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
-import { dayText, loadText, reservesText } from '../words.ts';
+import { loadText, reservesText } from '../words.ts';
 
 type Preview = Extract<Screen, { kind: 'preview' }>;
 
@@ -41,7 +42,7 @@ const STATES: Readonly<Record<Today['state'], string | null>> = {
 function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: number): Line[] {
   const { prescription, minutes, state, elsewhere } = today;
   const title = [span(prescription.program), span(' · '), span(prescription.day, 'strong')];
-  const facts = `${dayText(prescription.date)} · ${Math.round(minutes)} min`;
+  const facts = `${shortDayWords(prescription.date)} · ${Math.round(minutes)} min`;
   const said = [
     doctorFirst ? 'You answered yes to a question about your health: see a doctor first.' : null,
     elsewhere
@@ -108,5 +109,5 @@ function lastText(exercise: PrescribedExercise, unit: Unit): string {
   const { last } = exercise;
   if (!last) return exercise.move === 'start' ? '' : 'not done in this way before';
   const done = `${loadText(last.load, exercise, unit)} · ${last.counts.join(', ')} ${exercise.counts}`;
-  return `${dayText(last.date)}: ${done}${reservesText(last.reserves)}`;
+  return `${shortDayWords(last.date)}: ${done}${reservesText(last.reserves)}`;
 }

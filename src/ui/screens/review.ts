@@ -1,9 +1,9 @@
 import { reviewSections } from '../../report/review-text.ts';
+import { shortDayWords } from '../../text/day-words.ts';
 import { safeText } from '../../text/safe-text.ts';
 import type { Advice, ProgramEdit, ReviewPage } from '../../workbench/watch.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
 import type { Role } from '../theme.ts';
-import { dayText } from '../words.ts';
 
 /** Asked before the first review; only the answer is kept. */
 export const weightQuestionLines = (columns: number): Line[] => [
@@ -32,7 +32,7 @@ export function reviewLines(
   const program = safeText(review.evidence.program.name);
   const sections = reviewSections(review, unit, { width: columns, glyphs: 'braille' });
   return [
-    [span(`${program} · `), span(dayText(review.today.toString()), 'strong')],
+    [span(`${program} · `), span(shortDayWords(review.today.toString()), 'strong')],
     ...advice.flatMap((each, index) => [BLANK, ...adviceLines(each, index, chosen, columns)]),
     ...sections.flatMap(({ title, lines }) => [
       BLANK,

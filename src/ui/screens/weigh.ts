@@ -1,8 +1,8 @@
+import { shortDayWords } from '../../text/day-words.ts';
 import { readQuantity } from '../../training/mass.ts';
 import { blockDigits } from '../digits.ts';
 import { BLANK, type Line, line, paragraph, span } from '../line.ts';
 import type { Model, Screen } from '../ui-state.ts';
-import { dayText } from '../words.ts';
 
 /** Asks for today's body weight. */
 export function weighLines(
@@ -15,7 +15,7 @@ export function weighLines(
   // A unit that is typed beats the program's.
   const shown = readQuantity(typed, unit)?.unit ?? unit;
   return [
-    [span('Weigh in', 'strong'), span(` · ${dayText(date.toString())}`)],
+    [span('Weigh in', 'strong'), span(` · ${shortDayWords(date.toString())}`)],
     BLANK,
     ...digits.map((row) => line(row)),
     ...(typed === '' ? [line('_', 'strong')] : []),
