@@ -1,20 +1,40 @@
-import { mkdirSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { build } from 'esbuild';
 import { ROOT } from './root.mjs';
 
 const DAY_MS = 24 * 60 * 60 * 1000;
 
+/** What the licences of the bundled libraries ask to go along with them. */
+export const NOTICES = 'NOTICES.txt';
+
 /**
- * Ink asks for the React developer tools only when told to. They are not installed, and without a
- * stand-in the bundle would fail on them.
+ * What libraries ask for and this program never uses. Ink wants the React developer tools only when
+ * told to, and they are not installed; conf checks by a schema only where it is given one, which
+ * zod does here, and its validator would be a tenth of the whole build.
  * @type {import('esbuild').Plugin}
  */
-const withoutDeveloperTools = {
-  name: 'without-developer-tools',
+const withoutUnused = {
+  name: 'without-unused',
   setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^react-devtools-core$/ }, ({ path }) => ({ path, namespace: 'empty' }));
-    onLoad({ filter: /.*/, namespace: 'empty' }, () => ({ contents: 'export default {}' }));
+    onResolve(
+      { filter: /^(react-devtools-core|ajv-formats|ajv\/dist\/2020\.js)$/ },
+      ({ path }) => ({
+        path,
+        namespace: 'empty',
+      }),
+    );
+    onLoad({ filter: /.*/, namespace: 'empty' }, () => ({
+      contents: 'export default {}; export class Ajv2020 {}',
+    }));
   },
 };
 
@@ -51,11 +71,12 @@ const withQuickWidths = {
  */
 export async function bundle(entry, to) {
   const folder = join(ROOT, dirname(to));
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
     absWorkingDir: ROOT,
     entryPoints: { [basename(to, '.js')]: entry },
     outdir: folder,
     write: false,
+    metafile: true,
     bundle: true,
     splitting: true,
     chunkNames: '[name]-[hash]',
@@ -65,7 +86,7 @@ export async function bundle(entry, to) {
     jsx: 'automatic',
     // Measured: full minifying starts no faster, and whole lines keep error reports readable.
     minifySyntax: true,
-    legalComments: 'linked',
+    legalComments: 'none',
     define: { 'process.env.NODE_ENV': '"production"', 'process.env.DEV': '"false"' },
     // Some dependencies are CommonJS inside and ask for Node's own modules by `require`.
     banner: {
@@ -75,7 +96,7 @@ export async function bundle(entry, to) {
         'const require = holdfastRequire(import.meta.url);',
       ].join('\n'),
     },
-    plugins: [withoutDeveloperTools, withQuickWidths],
+    plugins: [withoutUnused, withQuickWidths],
     logLevel: 'warning',
   });
   mkdirSync(folder, { recursive: true });
@@ -84,12 +105,37 @@ export async function bundle(entry, to) {
     writeFileSync(`${path}.new`, contents, { mode: 0o755 });
     renameSync(`${path}.new`, path);
   }
-  clearOld(folder, new Set(outputFiles.map(({ path }) => basename(path))));
+  writeFileSync(join(folder, NOTICES), noticesOf(Object.keys(metafile.inputs)));
+  clearOld(folder, new Set([NOTICES, ...outputFiles.map(({ path }) => basename(path))]));
 
   /** @param {string} path */
   function rank(path) {
     return basename(path) === basename(to) ? 1 : 0;
   }
+}
+
+/**
+ * Name, version, licence and its words for every library that the bundle holds.
+ * @param {string[]} inputs paths of the files that were bundled
+ */
+function noticesOf(inputs) {
+  const packages = inputs.flatMap((path) => {
+    const [found] = /.*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(path) ?? [];
+    return found ? [found.replace(/^[a-z]+:/, '')] : [];
+  });
+  return [...new Set(packages)]
+    .toSorted()
+    .map((folder) => {
+      const { name, version, license, author } = JSON.parse(
+        readFileSync(join(ROOT, folder, 'package.json'), 'utf8'),
+      );
+      const file = readdirSync(join(ROOT, folder)).find((each) => /^licen[cs]e/i.test(each));
+      const words = file
+        ? readFileSync(join(ROOT, folder, file), 'utf8').trim()
+        : `By ${author?.name ?? author}. The package holds no text of its licence.`;
+      return `${name} ${version}, ${license}\n\n${words}\n`;
+    })
+    .join(`\n${'-'.repeat(72)}\n\n`);
 }
 
 /**

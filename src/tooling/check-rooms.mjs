@@ -53,8 +53,9 @@ const TOUCHES_NODE = {
 const CONFINED = {
   ink: ['ui'],
   'ink-text-input': ['ui'],
-  react: ['ui', 'report'],
-  'react-dom': ['report'],
+  react: ['ui'],
+  preact: ['report'],
+  'preact-render-to-string': ['report'],
   conf: ['settings'],
   commander: ['commands', 'cli'],
   esbuild: ['tooling'],

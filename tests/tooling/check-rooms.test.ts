@@ -80,7 +80,7 @@ test.each([
   ['journal/disk/append.ts', `import { writeSync } from 'node:fs';`],
   ['workbench/clock.ts', 'export const at = () => Date.now();'],
   ['training/day.ts', '/** Never Date.now(). */\nexport const at = (ms: number) => new Date(ms);'],
-  ['report/chart.ts', `import { renderToStaticMarkup } from 'react-dom/server';`],
+  ['report/chart.ts', `import { renderToString } from 'preact-render-to-string';`],
   ['ui/train.ts', `import { clean } from '../text/clean.ts';`],
 ])('what a room is for is allowed: src/%s', (path, text) => {
   plant(`src/${path}`, text);

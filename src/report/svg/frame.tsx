@@ -1,6 +1,7 @@
+/** @jsxImportSource preact */
 import { tickStep, ticks } from 'd3-array';
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
-import type { ReactNode } from 'react';
+import type { ComponentChildren } from 'preact';
 import type { Tick } from '../date-ticks.ts';
 
 export interface Size {
@@ -54,7 +55,7 @@ export interface FrameProps {
   readonly yTicks: readonly Tick[];
   /** What the drawing shows, in a sentence, for those who do not see it. */
   readonly says: string;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
 }
 
 /** The drawing with its axes: quiet lines across, labels left and below. */
@@ -65,31 +66,25 @@ export function Frame({ size, scales, xTicks, yTicks, says, children }: FramePro
       {yTicks.map(({ at, label }) => (
         <g key={`y${at}`}>
           <line
-            className='across'
+            class='across'
             x1={MARGIN.left}
             x2={size.width - MARGIN.right}
             y1={px(scales.y(at))}
             y2={px(scales.y(at))}
           />
-          <text className='label' x={MARGIN.left - 6} y={px(scales.y(at) + 4)} textAnchor='end'>
+          <text class='label' x={MARGIN.left - 6} y={px(scales.y(at) + 4)} text-anchor='end'>
             {label}
           </text>
         </g>
       ))}
-      <line
-        className='floor'
-        x1={MARGIN.left}
-        x2={size.width - MARGIN.right}
-        y1={floor}
-        y2={floor}
-      />
+      <line class='floor' x1={MARGIN.left} x2={size.width - MARGIN.right} y1={floor} y2={floor} />
       {xTicks.map(({ at, label }) => (
         <text
           key={`x${at}`}
-          className='label'
+          class='label'
           x={px(scales.x(at))}
           y={floor + 16}
-          textAnchor={anchorAt(scales.x(at), size)}
+          text-anchor={anchorAt(scales.x(at), size)}
         >
           {label}
         </text>

@@ -1,3 +1,4 @@
+/** @jsxImportSource preact */
 import { area, line } from 'd3-shape';
 import type { Tick } from '../date-ticks.ts';
 import type { PlotBand, Point } from '../plot.ts';
@@ -52,11 +53,11 @@ export function LinePlot(props: LinePlotProps) {
       yTicks={yTicks}
     >
       {bands.map((band) => (
-        <path key={band.edges.join()} className='band' d={bandPath(band, scales) ?? ''} />
+        <path key={band.edges.join()} class='band' d={bandPath(band, scales) ?? ''} />
       ))}
       {mark === undefined ? null : (
         <line
-          className='mark'
+          class='mark'
           x1={px(scales.x(xEnds[0]))}
           x2={px(scales.x(xEnds[1]))}
           y1={px(scales.y(mark))}
@@ -64,16 +65,16 @@ export function LinePlot(props: LinePlotProps) {
         />
       )}
       {dots.map(([x, y]) => (
-        <circle key={`${x} ${y}`} className='dot' cx={px(scales.x(x))} cy={px(scales.y(y))} r={2} />
+        <circle key={`${x} ${y}`} class='dot' cx={px(scales.x(x))} cy={px(scales.y(y))} r={2} />
       ))}
       {partsOf(joined, props.gap ?? Infinity).map((part) => (
-        <path key={part[0]?.[0]} className='line' d={linePath(part, scales) ?? ''} />
+        <path key={part[0]?.[0]} class='line' d={linePath(part, scales) ?? ''} />
       ))}
       {last ? (
-        <circle className='last' cx={px(scales.x(last[0]))} cy={px(scales.y(last[1]))} r={3.5} />
+        <circle class='last' cx={px(scales.x(last[0]))} cy={px(scales.y(last[1]))} r={3.5} />
       ) : null}
       {last && lastLabel ? (
-        <text className='value' x={px(scales.x(last[0]) + 8)} y={px(scales.y(last[1]) + 4.5)}>
+        <text class='value' x={px(scales.x(last[0]) + 8)} y={px(scales.y(last[1]) + 4.5)}>
           {lastLabel}
         </text>
       ) : null}

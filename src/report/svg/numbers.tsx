@@ -1,3 +1,4 @@
+/** @jsxImportSource preact */
 import type { NumbersTable } from '../page-view.ts';
 
 /** The numbers of a picture, folded away until they are asked for. */
@@ -6,8 +7,7 @@ export function Numbers({ of, about }: { readonly of: NumbersTable; readonly abo
   return (
     <details>
       <summary>Numbers: {about}</summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls must be reached by keys */}
-      <section className='scroll' tabIndex={0} aria-label={about}>
+      <section class='scroll' tabindex={0} aria-label={about}>
         <table>
           <thead>
             <tr>

@@ -1,4 +1,5 @@
-import { renderToStaticMarkup } from 'react-dom/server';
+/** @jsxImportSource preact */
+import { renderToString } from 'preact-render-to-string';
 import type { PageView } from '../page-view.ts';
 import { PAGE_STYLE } from './page-style.ts';
 import { Body, Kept, LiftCard, Muscles } from './pictures.tsx';
@@ -8,7 +9,7 @@ import { Body, Kept, LiftCard, Muscles } from './pictures.tsx';
  * light and dark by the reader's setting, readable on a phone.
  */
 export function pageHtml(view: PageView): string {
-  return `<!doctype html>\n${renderToStaticMarkup(<Page view={view} />)}\n`;
+  return `<!doctype html>\n${renderToString(<Page view={view} />)}\n`;
 }
 
 function Page({ view }: { readonly view: PageView }) {
@@ -16,9 +17,9 @@ function Page({ view }: { readonly view: PageView }) {
   return (
     <html lang='en'>
       <head>
-        <meta charSet='utf-8' />
+        <meta charset='utf-8' />
         <meta
-          httpEquiv='Content-Security-Policy'
+          http-equiv='Content-Security-Policy'
           content="default-src 'none'; style-src 'unsafe-inline'"
         />
         <meta name='viewport' content='width=device-width, initial-scale=1' />
@@ -34,9 +35,9 @@ function Page({ view }: { readonly view: PageView }) {
           <h1>Strength and body weight</h1>
         </header>
         <main>
-          <p className='verdict'>{view.headline}</p>
+          <p class='verdict'>{view.headline}</p>
           {view.findings.length > 0 ? (
-            <ul className='findings'>
+            <ul class='findings'>
               {view.findings.map(({ text, source }) => (
                 <li key={text}>
                   {text}
@@ -59,7 +60,7 @@ function Page({ view }: { readonly view: PageView }) {
           {body || kept ? (
             <section>
               <h2>The cut</h2>
-              <div className='pair'>
+              <div class='pair'>
                 {body ? <Body of={body} unit={unit} /> : null}
                 {kept ? <Kept of={kept} /> : null}
               </div>
@@ -68,10 +69,10 @@ function Page({ view }: { readonly view: PageView }) {
           {lifts.length > 0 ? (
             <section>
               <h2>Strength of each lift</h2>
-              <p className='about'>
+              <p class='about'>
                 Estimated one-repetition maximum in {unit}, share of body weight included.
               </p>
-              <div className='pictures'>
+              <div class='pictures'>
                 {lifts.map((each) => (
                   <LiftCard key={each.name} of={each} unit={unit} />
                 ))}
@@ -81,7 +82,7 @@ function Page({ view }: { readonly view: PageView }) {
           {muscles ? (
             <section>
               <h2>Hard sets a week</h2>
-              <p className='about'>
+              <p class='about'>
                 Shaded: {muscles.band[0]} to {muscles.band[1]} sets, the aim while cutting. A set
                 counts whole for the muscles it trains directly and half for the others.
               </p>

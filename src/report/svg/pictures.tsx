@@ -1,3 +1,4 @@
+/** @jsxImportSource preact */
 import { dateTicks } from '../date-ticks.ts';
 import { DAYS_JOINED } from '../history-text.ts';
 import type { BodyPicture, KeptPicture, LiftPicture, MusclePicture } from '../page-view.ts';
@@ -11,7 +12,7 @@ import { WeekBars } from './week-bars.tsx';
 export function Body({ of, unit }: { readonly of: BodyPicture; readonly unit: string }) {
   const last = of.trend.at(-1);
   return (
-    <figure className='wide'>
+    <figure class='wide'>
       <figcaption>
         <h3>Body weight, {unit}</h3>
         <span>dots: readings · line: trend{of.band ? ` · shaded: ${of.bandSays}` : ''}</span>
@@ -35,7 +36,7 @@ export function Body({ of, unit }: { readonly of: BodyPicture; readonly unit: st
 export function Kept({ of }: { readonly of: KeptPicture }) {
   const last = of.points.at(-1);
   return (
-    <figure className='wide'>
+    <figure class='wide'>
       <figcaption>
         <h3>Strength kept, % · weight lost, %</h3>
         <span>a dot a week · dashed: all of the strength at the start</span>
@@ -94,7 +95,7 @@ export function Muscles({ of }: { readonly of: MusclePicture }) {
   );
   return (
     <>
-      <div className='pictures'>
+      <div class='pictures'>
         {of.muscles.map(({ name, sets }) => (
           <figure key={name}>
             <figcaption>

@@ -1,3 +1,4 @@
+/** @jsxImportSource preact */
 import { scaleBand } from 'd3-scale';
 import { Frame, px, type Size, scalesFor } from './frame.tsx';
 
@@ -36,7 +37,7 @@ export function WeekBars({ size, says, weeks, values, band, most }: WeekBarsProp
       }))}
     >
       <rect
-        className='band'
+        class='band'
         x={left}
         width={right - left}
         y={px(scales.y(band[1]))}
@@ -45,7 +46,7 @@ export function WeekBars({ size, says, weeks, values, band, most }: WeekBarsProp
       {values.map((value, at) => (
         <rect
           key={weeks[at]}
-          className='bar'
+          class='bar'
           x={px(columns(at) ?? left)}
           width={px(columns.bandwidth())}
           y={px(scales.y(Math.min(value, most)))}
@@ -55,7 +56,7 @@ export function WeekBars({ size, says, weeks, values, band, most }: WeekBarsProp
       {band.map((edge) => (
         <line
           key={edge}
-          className='edge'
+          class='edge'
           x1={left}
           x2={right}
           y1={px(scales.y(edge))}
