@@ -5,7 +5,7 @@ import { safeText } from '../text/safe-text.ts';
 import { CAUTIONS } from '../training/cautions.ts';
 import type { Unit } from '../training/mass.ts';
 import type { PageView } from './page-view.ts';
-import { pictureOfBody } from './picture-of-body.ts';
+import { pictureOfBody, whyNoBody } from './picture-of-body.ts';
 import { pictureOfKept } from './picture-of-kept.ts';
 import { pictureOfMuscles } from './picture-of-muscles.ts';
 import { picturesOfLifts } from './pictures-of-lifts.ts';
@@ -20,6 +20,7 @@ export function pageOf(
   unit: Unit,
 ): PageView {
   const { evidence, verdict, today } = review;
+  const body = pictureOfBody(history, review, unit);
   return {
     program: safeText(evidence.program.name),
     made: dayWords(today),
@@ -30,7 +31,8 @@ export function pageOf(
       return { text: safeText(text), source: safeText(source) };
     }),
     figures: reviewFigures(review, unit),
-    body: pictureOfBody(history, review, unit),
+    body,
+    noBody: body === null ? whyNoBody(history, review) : null,
     kept: pictureOfKept(history, review),
     lifts: picturesOfLifts(history, review, unit),
     muscles: pictureOfMuscles(review),

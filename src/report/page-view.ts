@@ -57,8 +57,9 @@ export interface PageView {
     readonly value: string;
     readonly about: string;
   }[];
-  /** Null where no weigh-ins are shown. */
+  /** Null where no weigh-ins are shown; `noBody` says why. */
   readonly body: BodyPicture | null;
+  readonly noBody: string | null;
   readonly kept: KeptPicture | null;
   readonly lifts: readonly LiftPicture[];
   readonly muscles: MusclePicture | null;

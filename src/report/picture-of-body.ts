@@ -7,15 +7,24 @@ import type { History } from '../journal/history.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 import type { BodyPicture } from './page-view.ts';
 
-/** Body weight with its trend and the planned range; null without a weigh-in or where none is to be shown. */
+/** Days before the cut that its picture begins with: the weight it began from. Ours. */
+const DAYS_BEFORE = 28;
+/** Without a cut there is no beginning: half a year is what can be read off. Ours. */
+const DAYS_WITHOUT_CUT = 182;
+
+/** Body weight with its trend and the planned range, from four weeks before the cut; null without a weigh-in or where none is to be shown. */
 export function pictureOfBody(
   { weighIns, bodyMassOn }: Pick<History, 'weighIns' | 'bodyMassOn'>,
   { body, evidence, today }: Review,
   unit: Unit,
 ): BodyPicture | null {
   const { cutFrom, program } = evidence;
+  const from = cutFrom
+    ? cutFrom.subtract({ days: DAYS_BEFORE })
+    : today.subtract({ days: DAYS_WITHOUT_CUT });
   const days = dailyMasses(weighIns).flatMap(({ date, mass }) => {
-    const trend = dayNumber(date) > dayNumber(today) ? null : bodyMassOn(date);
+    const isShown = dayNumber(date) >= dayNumber(from) && dayNumber(date) <= dayNumber(today);
+    const trend = isShown ? bodyMassOn(date) : null;
     return trend === null
       ? []
       : [{ date, reading: inUnit(mass, unit), trend: inUnit(trend, unit) }];
@@ -49,4 +58,16 @@ export function pictureOfBody(
       ]),
     },
   };
+}
+
+/** Why a page shows no body weight. */
+export function whyNoBody(
+  { weighIns }: Pick<History, 'weighIns'>,
+  { evidence }: Pick<Review, 'evidence'>,
+): string {
+  if (!evidence.weightAdvice)
+    return 'Body weight is not shown: advice about weight is not switched on.';
+  return weighIns.length === 0
+    ? 'No body weight is shown: there is no weigh-in yet.'
+    : 'No body weight is shown: no weigh-in is from these weeks.';
 }

@@ -39,6 +39,7 @@ export function madePage(): PageView {
       bandSays: '0.5–1 % a week',
       table: table('kg', body),
     },
+    noBody: null,
     kept: { points: kept, table: table('kept', kept) },
     lifts: [
       { name: 'Back squat', points: squat, note: '101 % kept', table: table('e1RM', squat) },

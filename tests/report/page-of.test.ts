@@ -36,6 +36,29 @@ describe('the page of a history', () => {
     expect(view.body?.table.rows).toHaveLength(7);
   });
 
+  it('begins the cut four weeks before it, whatever years lie behind', () => {
+    const cutFrom = review.evidence.cutFrom;
+    const [first] = past.weighIns;
+    if (!cutFrom || !first) throw new Error('made with a cut and weigh-ins');
+    const old = { ...first, date: cutFrom.subtract({ days: 29 }) };
+    const just = { ...first, date: cutFrom.subtract({ days: 28 }) };
+    const before = {
+      ...past,
+      weighIns: [old, just, ...past.weighIns],
+      bodyMassOn: () => first.mass,
+    };
+    const picture = pageOf(before, review, words, 'kg').body;
+    expect(picture?.readings).toHaveLength(past.weighIns.length + 1);
+  });
+
+  it('says why it shows no body weight', () => {
+    const none = pageOf({ ...past, weighIns: [] }, { ...review, body: null }, words, 'kg');
+    expect(none.noBody).toBe('No body weight is shown: there is no weigh-in yet.');
+    const { past: quietPast, review: quiet } = madeCut(false);
+    expect(pageOf(quietPast, quiet, words, 'kg').noBody).toMatch(/not switched on/);
+    expect(view.noBody).toBeNull();
+  });
+
   it('has no word or picture of body weight for a lifter who must not be told', () => {
     const quiet = madeCut(false);
     const html = pageHtml(pageOf(quiet.past, quiet.review, words, 'kg'));

@@ -29,7 +29,7 @@ describe('the exported page', () => {
     const pictures = html.match(/<svg role="img" aria-label="[^"]+"/g) ?? [];
     // Body weight, kept against lost, two lifts, two muscles.
     expect(pictures).toHaveLength(6);
-    expect(html.match(/<table>/g)).toHaveLength(5);
+    expect(html.match(/<table><caption>/g)).toHaveLength(5);
     expect(html.match(/<th scope="col">/g)?.length).toBeGreaterThan(8);
     expect(html).not.toMatch(/NaN|undefined|Infinity/);
   });
@@ -48,8 +48,20 @@ describe('the exported page', () => {
     expect(page.match(/<\/style>/g)).toHaveLength(1);
   });
 
-  it('leaves out every picture of body weight where none is to be shown', () => {
-    const page = pageHtml({ ...madePage(), body: null, kept: null });
+  it('has a word for every axis', () => {
+    for (const words of [
+      'weight lost, %',
+      'strength kept, %',
+      'e1RM, kg',
+      'hard sets',
+      'week from',
+    ])
+      expect(html).toContain(`>${words}</text>`);
+  });
+
+  it('leaves out every picture of body weight where none is to be shown, and says why', () => {
+    const page = pageHtml({ ...madePage(), body: null, kept: null, noBody: 'As you asked.' });
+    expect(page).toContain('As you asked.');
     expect(page).not.toContain('Body weight, kg');
     expect(page).not.toContain('weight lost');
   });

@@ -10,10 +10,10 @@ export interface Size {
 }
 
 /** Plots are drawn at phone size and scale up, so that their labels stay readable on a phone. */
-export const WIDE: Size = { width: 420, height: 240 };
-export const SMALL: Size = { width: 300, height: 150 };
+export const WIDE: Size = { width: 420, height: 266 };
+export const SMALL: Size = { width: 300, height: 176 };
 
-const MARGIN = { top: 12, right: 14, bottom: 22, left: 40 } as const;
+const MARGIN = { top: 24, right: 14, bottom: 36, left: 40 } as const;
 
 export interface Scales {
   readonly x: ScaleLinear<number, number>;
@@ -48,18 +48,25 @@ export function roundTicks([from, to]: readonly [number, number], count: number)
   return ticks(from, to, count).map((at) => ({ at, label: at.toFixed(digits) }));
 }
 
+export interface Axes {
+  readonly x: string;
+  readonly y: string;
+}
+
 export interface FrameProps {
   readonly size: Size;
   readonly scales: Scales;
   readonly xTicks: readonly Tick[];
   readonly yTicks: readonly Tick[];
+  /** What each axis counts, with its unit. */
+  readonly axes: Axes;
   /** What the drawing shows, in a sentence, for those who do not see it. */
   readonly says: string;
   readonly children: ComponentChildren;
 }
 
 /** The drawing with its axes: quiet lines across, labels left and below. */
-export function Frame({ size, scales, xTicks, yTicks, says, children }: FrameProps) {
+export function Frame({ size, scales, xTicks, yTicks, axes, says, children }: FrameProps) {
   const floor = size.height - MARGIN.bottom;
   return (
     <svg role='img' aria-label={says} viewBox={`0 0 ${size.width} ${size.height}`}>
@@ -89,6 +96,12 @@ export function Frame({ size, scales, xTicks, yTicks, says, children }: FramePro
           {label}
         </text>
       ))}
+      <text class='label' x={0} y={12}>
+        {axes.y}
+      </text>
+      <text class='label' x={size.width - MARGIN.right} y={size.height - 5} text-anchor='end'>
+        {axes.x}
+      </text>
       {children}
     </svg>
   );

@@ -2,11 +2,12 @@
 import { area, line } from 'd3-shape';
 import type { Tick } from '../date-ticks.ts';
 import type { PlotBand, Point } from '../plot.ts';
-import { endsOf, Frame, px, roundTicks, type Size, scalesFor } from './frame.tsx';
+import { type Axes, endsOf, Frame, px, roundTicks, type Size, scalesFor } from './frame.tsx';
 
 export interface LinePlotProps {
   readonly size: Size;
   readonly says: string;
+  readonly axes: Axes;
   /** Single readings. */
   readonly dots: readonly Point[];
   /** Joined by a line, which is left open where points lie further apart than `gap`. */
@@ -49,6 +50,7 @@ export function LinePlot(props: LinePlotProps) {
       size={size}
       scales={scales}
       says={props.says}
+      axes={props.axes}
       xTicks={props.xTicks(...xEnds, most)}
       yTicks={yTicks}
     >

@@ -9,6 +9,7 @@ export function Numbers({ of, about }: { readonly of: NumbersTable; readonly abo
       <summary>Numbers: {about}</summary>
       <section class='scroll' tabindex={0} aria-label={about}>
         <table>
+          <caption>{about}</caption>
           <thead>
             <tr>
               <th scope='col'>{first}</th>

@@ -78,5 +78,7 @@ table{border-collapse:collapse;font-variant-numeric:tabular-nums}
 th,td{text-align:right;padding:.15rem .6rem .15rem 0;border-bottom:1px solid var(--hair);white-space:nowrap}
 th:first-child,td:first-child{text-align:left}
 footer{margin-top:3rem;color:var(--quiet);max-width:44rem}
-@media print{details{display:none}}
+caption{text-align:left;color:var(--quiet)}
+@media print{:root{color-scheme:light;${variables(PALETTES.light)}}
+details{display:none}figure,dl div,li{break-inside:avoid}h2,h3{break-after:avoid}}
 `.trim();

@@ -66,6 +66,7 @@ function Page({ view }: { readonly view: PageView }) {
               </div>
             </section>
           ) : null}
+          {view.noBody ? <p class='about'>{view.noBody}</p> : null}
           {lifts.length > 0 ? (
             <section>
               <h2>Strength of each lift</h2>

@@ -20,6 +20,7 @@ export function Body({ of, unit }: { readonly of: BodyPicture; readonly unit: st
       <LinePlot
         size={WIDE}
         says={`Body weight in ${unit}, ${fromTo(of.trend)}. The numbers follow.`}
+        axes={{ x: 'day', y: unit }}
         dots={of.readings}
         line={of.trend}
         gap={DAYS_JOINED}
@@ -44,6 +45,7 @@ export function Kept({ of }: { readonly of: KeptPicture }) {
       <LinePlot
         size={WIDE}
         says={`Strength kept in percent against body weight lost in percent, ${fromTo(of.points)}. The numbers follow.`}
+        axes={{ x: 'body weight since the start, %', y: 'strength kept, %' }}
         dots={of.points}
         line={[...of.points].sort((a, b) => a[0] - b[0])}
         bands={[]}
@@ -75,6 +77,7 @@ export function LiftCard({ of, unit }: { readonly of: LiftPicture; readonly unit
       <LinePlot
         size={SMALL}
         says={`${of.name}: estimated one-repetition maximum in ${unit}, ${fromTo(of.points)}. The numbers follow.`}
+        axes={{ x: 'day', y: `e1RM, ${unit}` }}
         dots={of.points}
         line={of.points}
         gap={DAYS_JOINED}

@@ -30,6 +30,7 @@ export function WeekBars({ size, says, weeks, values, band, most }: WeekBarsProp
       size={size}
       scales={scales}
       says={says}
+      axes={{ x: 'week from', y: 'hard sets' }}
       yTicks={[0, ...band].map((at) => ({ at, label: String(at) }))}
       xTicks={ends.map((at) => ({
         at: scales.x.invert((columns(at) ?? left) + columns.bandwidth() / 2),
