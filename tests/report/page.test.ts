@@ -50,7 +50,7 @@ describe('the exported page', () => {
 
   it('has a word for every axis', () => {
     for (const words of [
-      'weight lost, %',
+      'body weight since the start, %',
       'strength kept, %',
       'e1RM, kg',
       'hard sets',
