@@ -2,8 +2,10 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { COMMANDS } from '../../src/commands/command-table.ts';
+import { VERSION } from '../../src/commands/version.ts';
 import { CAUTIONS, READINESS_QUESTIONS } from '../../src/training/cautions.ts';
 import { KEYMAP } from '../../src/ui/keymap.ts';
+import { manPage } from './man-page.ts';
 import { markdownTable, withParts } from './marked-parts.ts';
 
 const README = fileURLToPath(new URL('../../README.md', import.meta.url));
@@ -44,4 +46,9 @@ test('the README says what the tables of the program say (npm run docs writes it
     'screen-summary': frame('80x24/summary'),
   });
   await expect(made).toMatchFileSnapshot(README);
+});
+
+test('the manual page says what the table of commands says (npm run docs writes it anew)', async () => {
+  const page = fileURLToPath(new URL('../../man/holdfast.1', import.meta.url));
+  await expect(manPage(COMMANDS, VERSION, CAUTIONS)).toMatchFileSnapshot(page);
 });
