@@ -39,7 +39,7 @@ export interface ReasonWords {
   readonly facts: readonly { readonly name: string; readonly value: string }[];
 }
 
-/** Loads that can be made near a wish; null where there is none. */
+/** The load wished for, where it can be made, and those next to it that can; null where there is none. */
 export interface NearLoads {
   readonly below: Mass | null;
   readonly exact: Mass | null;

@@ -6,6 +6,7 @@ import type { PrescribedExercise } from '../progression/prescription.ts';
 import { rackFor } from '../progression/rack.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
+import { nextAbove, nextBelow } from '../training/loads.ts';
 import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { Bench, Choices, NearLoads, Offer } from './bench.ts';
@@ -127,10 +128,11 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
 
   function nearLoads(exercise: PrescribedExercise, wish: Mass): NearLoads {
     const { loads } = rackFor(exercise, workbench.gear(), bodyMass());
-    const [below, above] = [loads.atOrBelow(wish), loads.atOrAbove(wish)];
-    return below === wish
-      ? { below: null, exact: wish, above: null }
-      : { below, exact: null, above };
+    return {
+      below: nextBelow(loads, wish),
+      exact: loads.atOrBelow(wish) === wish ? wish : null,
+      above: nextAbove(loads, wish),
+    };
   }
 
   function offered(by: PrescribedExercise, reason: Reason): Offer {

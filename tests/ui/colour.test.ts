@@ -8,7 +8,7 @@ vi.hoisted(() => {
 const styles = (raw: string) => new Set(raw.match(/\u001b\[[\d;]*m/g));
 
 async function played(theme: 'colour' | 'plain'): Promise<Set<string>> {
-  const glass = new Glass({ choices: { theme } });
+  const glass = new Glass({ settings: { theme } });
   await glass.until('space begin');
   glass.type(' s ');
   await glass.until(/LIFT/);

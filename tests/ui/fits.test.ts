@@ -3,7 +3,6 @@ import { expect, it, vi } from 'vitest';
 import { widthOf } from '../../src/ui/line.ts';
 import { LEAST } from '../../src/ui/too-small.ts';
 import { Player } from './player.ts';
-import { LIFTS } from './scene.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -22,15 +21,10 @@ const size = fc.record({
   rows: fc.integer({ min: LEAST.rows, max: 50 }),
 });
 
-const offer = () => ({
-  by: LIFTS.squat,
-  words: 'Five reps were too few: 77.5 kg would bring the middle of the range.',
-});
-
 it('whatever is pressed, at any size, the screen fits and says something', () => {
   fc.assert(
     fc.property(size, fc.boolean(), fc.array(step, { maxLength: 30 }), (window, taps, steps) => {
-      const player = new Player(window, { choices: { taps }, offer });
+      const player = new Player(window, { settings: { taps } });
       for (const one of steps) {
         if (typeof one === 'number') player.wait(one);
         else player.keys(one);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { LEAN_SPRING } from './lean-spring.ts';
 import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
-import { DAY_A, LIFTS } from './scene.ts';
 
 const SIZES = [
   ['34x16', PHONE],
@@ -32,8 +32,8 @@ const SCENES: Readonly<Record<string, (player: Player) => Player>> = {
     for (let mini = 0; mini < 4; mini++) player.wait(16).keys(' ');
     return player.wait(2);
   },
-  bodyweight: (player) => player.keys(' x<down> '),
-  hold: (player) => player.keys(' x<down><down><down>  ').wait(21),
+  bodyweight: (player) => player.keys(' x<down> s'),
+  hold: (player) => player.keys('<down><down><down>  ').wait(21),
   'all-done': (player) => player.keys('  ').keys('x').keys('d<down>d<down>d<down>d').keys('<esc>'),
   exercises: (player) => player.atFirstSet().keys('x<down>'),
   'another-lift': (player) => player.atFirstSet().keys('xl'),
@@ -54,7 +54,7 @@ describe.each(SIZES)('at %s', (name, size) => {
   });
 
   it('taps', async () => {
-    const player = new Player(size, { choices: { taps: true } }).atFirstSet().keys('  ').wait(61);
+    const player = new Player(size, { settings: { taps: true } }).atFirstSet().keys('  ').wait(61);
     await expect(`${player.screen()}\n`).toMatchFileSnapshot(`frames/${name}/taps.txt`);
   });
 
@@ -64,10 +64,8 @@ describe.each(SIZES)('at %s', (name, size) => {
   });
 
   it('first-load', async () => {
-    const exercises = [
-      { ...LIFTS.squat, load: null, warmUp: [], last: null, move: 'start' as const },
-    ];
-    const player = new Player(size, { prescription: { ...DAY_A, exercises } }).keys('  ');
+    const program = LEAN_SPRING.replace('        start: 80\n', '');
+    const player = new Player(size, { program, past: [] }).keys('  ');
     await expect(`${player.screen()}\n`).toMatchFileSnapshot(`frames/${name}/first-load.txt`);
   });
 });
@@ -75,6 +73,6 @@ describe.each(SIZES)('at %s', (name, size) => {
 it('a window that is too small says what is needed, and its keys work', async () => {
   const player = new Player({ columns: 30, rows: 10 });
   await expect(`${player.screen()}\n`).toMatchFileSnapshot('frames/30x10.txt');
-  expect(player.keys(' s  ').sets(0)).toBe('6@1');
+  expect(player.keys(' s  ').sets(0)).toBe('7@1');
   expect(player.keys('q').left).toEqual([0]);
 });

@@ -10,7 +10,7 @@ describe('the terminal is as it was before', () => {
     ['escape', '\u001b', 0],
     ['ctrl-c', '\u0003', 130],
   ])('after %s', async (_, keys, status) => {
-    const glass = new Glass({ choices: { taps: true } });
+    const glass = new Glass({ settings: { taps: true } });
     await glass.until('BEGIN');
     expect(glass.modes().mouse).toBe('vt200');
     glass.type(keys);
@@ -24,7 +24,7 @@ describe('the terminal is as it was before', () => {
     ['SIGTERM', 143],
     ['SIGINT', 130],
   ])('after %s', async (signal, status) => {
-    const glass = new Glass({ choices: { taps: true } });
+    const glass = new Glass({ settings: { taps: true } });
     await glass.until('BEGIN');
     glass.signals.emit(signal);
     expect(await glass.end).toBe(status);
@@ -33,7 +33,7 @@ describe('the terminal is as it was before', () => {
   });
 
   it('after an error that nobody caught, which comes back to the caller', async () => {
-    const glass = new Glass({ choices: { taps: true } });
+    const glass = new Glass({ settings: { taps: true } });
     await glass.until('BEGIN');
     const end = expect(glass.end).rejects.toThrow('a bug');
     glass.signals.emit('uncaughtException', new Error('a bug'));
@@ -43,7 +43,7 @@ describe('the terminal is as it was before', () => {
   });
 
   it('after a bug while drawing, which comes back to the caller', async () => {
-    const glass = new Glass({ choices: { taps: true } });
+    const glass = new Glass({ settings: { taps: true } });
     await glass.until('BEGIN');
     Object.assign(glass.scene.bench, {
       reasonWords: () => {
@@ -58,7 +58,7 @@ describe('the terminal is as it was before', () => {
   });
 
   it('when the process ends without a word', async () => {
-    const glass = new Glass({ choices: { taps: true } });
+    const glass = new Glass({ settings: { taps: true } });
     await glass.until('BEGIN');
     glass.signals.emit('exit', 1);
     await glass.screen();
@@ -98,7 +98,7 @@ const blocks = (screen: string) =>
 
 describe('what a rest writes at 80 × 24', () => {
   async function resting() {
-    const glass = new Glass({ choices: { bell: false, flash: false, speech: false } });
+    const glass = new Glass({ settings: { bell: false, flash: false, speech: false } });
     await glass.until('space begin');
     glass.type(' s ');
     await glass.until(/LIFT.*set 1 of 3/);

@@ -12,7 +12,7 @@ describe('almost no keys', () => {
   it('a straight set done as planned costs two', () => {
     const player = new Player().atFirstSet();
     expect(strokes(player, () => player.keys(' ').wait(40).keys(' '))).toBe(2);
-    expect(player.sets(0)).toBe('6@1');
+    expect(player.sets(0)).toBe('7@1');
     expect(player.scene.facts().at(-1)).toMatchObject({ type: 'set-done', entered: 'as-planned' });
   });
 
@@ -32,7 +32,7 @@ describe('almost no keys', () => {
 
   it.each([
     ['its reps', '5<enter>', '5@1 6@1'],
-    ['its reserve', '<tab>0<enter>', '6@0 6@1'],
+    ['its reserve', '<tab>0<enter>', '7@0 6@1'],
     ['its reps and its reserve', '5<tab>0<enter>', '5@0 6@1'],
   ])('correcting %s after the set costs at most four', (_, keys, wanted) => {
     const player = new Player().atFirstSet().keys('  ');
@@ -42,9 +42,9 @@ describe('almost no keys', () => {
   });
 
   it.each([
-    ['one more rep', 'b<up><enter>', '7@1 6@1'],
+    ['one more rep', 'b<up><enter>', '8@1 6@1'],
     ['other reps', 'b5<enter>', '5@1 6@1'],
-    ['another reserve', 'b<tab>2<enter>', '6@2 6@1'],
+    ['another reserve', 'b<tab>2<enter>', '7@2 6@1'],
   ])('correcting the set before the last one by %s costs at most four', (_, keys, wanted) => {
     const player = new Player().atFirstSet().keys('  ').wait(200).keys('  ');
     expect(strokes(player, () => player.keys(keys))).toBeLessThanOrEqual(4);
@@ -54,8 +54,9 @@ describe('almost no keys', () => {
   it('every set of the session is confirmed with one key at its end', () => {
     const player = new Player().atFirstSet();
     for (let set = 0; set < 3; set++) player.keys(' ').wait(30).keys(' ').wait(190);
+    player.keys('s');
     for (let set = 0; set < 2; set++) player.keys(' ').wait(30).keys(' ').wait(190);
-    player.keys('  ');
+    player.keys('s  ');
     for (let mini = 0; mini < 4; mini++) player.wait(16).keys(' ');
     player.wait(200).keys(' ').wait(45).keys(' ');
     expect(player.screen()).toContain('Saved as planned.');
@@ -70,9 +71,9 @@ describe('almost no keys', () => {
 
 describe('numbers', () => {
   it('typed while the rest runs amend the set that was put down', () => {
-    const player = new Player().atFirstSet().keys('  ').wait(30).keys('7<enter>');
-    expect(player.sets(0)).toBe('7@1');
-    expect(player.screen()).toContain('saved: 7 reps, 1 in reserve');
+    const player = new Player().atFirstSet().keys('  ').wait(30).keys('8<enter>');
+    expect(player.sets(0)).toBe('8@1');
+    expect(player.screen()).toContain('saved: 8 reps, 1 in reserve');
   });
 
   it('typed before the bar is put down are saved with it', () => {
@@ -111,7 +112,7 @@ describe('numbers', () => {
   ])('that make no sense are refused in a sentence: %s', (_, keys, sentence) => {
     const player = new Player().atFirstSet().keys('  ').keys(keys);
     expect(player.screen()).toContain(sentence);
-    expect(player.sets(0)).toBe('6@1');
+    expect(player.sets(0)).toBe('7@1');
   });
 
   it('of the load are typed with a point or a comma, and stepped by what can be made', () => {

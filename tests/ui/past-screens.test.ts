@@ -1,47 +1,30 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { readSettings } from '../../src/settings/read-settings.ts';
-import { writeSettings } from '../../src/settings/write-settings.ts';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { widthOf } from '../../src/ui/line.ts';
 import { LEAST } from '../../src/ui/too-small.ts';
-import { openWatch } from '../../src/workbench/open-watch.ts';
 import type { Workbench } from '../../src/workbench/open-workbench.ts';
-import type { Watch } from '../../src/workbench/watch.ts';
-import { AHome } from '../commands/a-home.ts';
-import { workbenchOf } from '../commands/a-session.ts';
-import { withDemoWeeks } from '../commands/demo-weeks.ts';
 import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
+import { demoScene, type Scene } from './scene.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
-let home: AHome;
+let over: Scene;
 let workbench: Workbench;
-let watch: Watch;
 
-/** The screens over the demo's twelve weeks on the real disk. */
+/** The screens over the demo's twelve weeks. */
 beforeEach(() => {
-  home = new AHome();
-  withDemoWeeks(home);
-  workbench = workbenchOf(home);
-  watch = watching();
+  over = demoScene();
+  workbench = over.workbench;
 });
-afterEach(() => home.throwAway());
 
-function watching(): Watch {
-  const { config } = workbench.folders;
-  return openWatch(
-    workbench,
-    {
-      now: () => readSettings(config).settings,
-      keep: (change) => writeSettings(config, change),
-    },
-    () => 'kg',
-  );
+const player = (size = LAPTOP) => new Player(size, { over });
+/** The question about weight was not answered yet. */
+function asked() {
+  over = demoScene({ settings: { weightAdvice: 'ask' } });
+  workbench = over.workbench;
 }
-
-const player = (size = LAPTOP) => new Player(size, { watch });
 const decisions = () => workbench.journal().history().decisions;
 
 describe('the weekly review', () => {
@@ -83,7 +66,7 @@ describe('the weekly review', () => {
     const change =
       screen.kind === 'review' ? screen.page.advice[screen.chosen]?.finding.changes[0] : undefined;
     at.keys('o ');
-    const own = join(home.data, 'programs', 'three-day.yaml');
+    const own = join(workbench.folders.data, 'programs', 'three-day.yaml');
     expect(at.screen()).toContain('Written to');
     const after = readFileSync(own, 'utf8').split('\n');
     const differing = before.split('\n').filter((line, at) => line !== after[at]);
@@ -112,22 +95,22 @@ describe('the weekly review', () => {
   });
 
   it('asks one question first, and keeps only the answer', () => {
-    home.writeSettings({ cautions: 'read' });
+    asked();
     const at = player().keys('t');
     expect(at.screen()).toContain('eating disorder');
     at.keys('y');
     expect(at.screen()).toContain('nothing is said about losing weight');
     expect(at.screen()).not.toContain('Rate of loss');
-    expect(readSettings(workbench.folders.config).settings.weightAdvice).toBe('no');
+    expect(over.bench.watch.weightAdvice()).toBe('no');
     expect(player().keys('t').screen()).not.toContain('eating disorder');
   });
 
   it('gives no advice on weight while the question is put off, and asks again', () => {
-    home.writeSettings({ cautions: 'read' });
+    asked();
     const at = player().keys('t<esc>');
     expect(at.screen()).toContain('Strength kept');
     expect(at.screen()).not.toContain('Rate of loss');
-    expect(readSettings(workbench.folders.config).settings.weightAdvice).toBe('ask');
+    expect(over.bench.watch.weightAdvice()).toBe('ask');
     expect(player().keys('t').screen()).toContain('eating disorder');
   });
 });
@@ -245,8 +228,12 @@ it('whatever is pressed, at any size, the screens of the past fit and say someth
   );
   fc.assert(
     fc.property(size, fc.boolean(), fc.boolean(), keys, (window, taps, demo, pressed) => {
-      const banner = demo ? { banner: 'Demo: twelve invented weeks in /tmp/holdfast-demo' } : {};
-      const at = new Player(window, { watch, choices: { taps }, ...banner });
+      const at = new Player(window, {
+        over: demoScene({
+          settings: { taps },
+          ports: (own) => (demo ? { ...own, demoFolder: '/tmp/holdfast-demo' } : own),
+        }),
+      });
       for (const key of pressed) {
         at.keys(key);
         const { lines } = at.frame();

@@ -20,8 +20,8 @@ export class Player {
   /** Keys pressed so far. */
   pressed = 0;
 
-  constructor(size: Size = LAPTOP, options: SceneOptions & { start?: Screen } = {}) {
-    this.scene = scene(options);
+  constructor(size: Size = LAPTOP, options: SceneOptions & { start?: Screen; over?: Scene } = {}) {
+    this.scene = options.over ?? scene(options);
     const { bench, clock } = this.scene;
     const start = options.start ?? { kind: 'preview', today: bench.today(), chosen: 0 };
     this.store = createStore(start, size, {
@@ -33,7 +33,10 @@ export class Player {
     });
   }
 
-  /** Types keys as a terminal sends them; `<down>` and the like stand for named ones. */
+  /**
+   * Types keys as a terminal sends them; `<down>` and the like stand for named ones. A space comes
+   * two seconds after the key before: nobody lifts a bar in less.
+   */
   keys(text: string): this {
     const bytes = text.replace(/<([a-z-]+)>/g, (_, name: string) => NAMED[name] ?? '');
     const { keys } = decodeKeys(bytes, null, 0);
@@ -42,6 +45,7 @@ export class Player {
       : null;
     for (const key of [...keys, ...(escaped?.keys ?? [])]) {
       this.pressed += 1;
+      if (key.kind === 'text' && key.text === ' ') this.wait(A_SET_S);
       this.store.key(key);
     }
     return this;
@@ -85,9 +89,11 @@ export class Player {
 
   /** Goes on to the cluster: its lead set is next. */
   atCluster(): this {
-    return this.keys(' x<down><down> ');
+    return this.keys(' x<down><down> s');
   }
 }
+
+const A_SET_S = 2;
 
 const NAMED: Readonly<Record<string, string>> = {
   up: '\u001b[A',

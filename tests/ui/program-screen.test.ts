@@ -1,28 +1,22 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { readProgram } from '../../src/program/read-program.ts';
-import { readSettings } from '../../src/settings/read-settings.ts';
+import { defaultGear } from '../../src/training/default-gear.ts';
 import { widthOf } from '../../src/ui/line.ts';
-import { openDesk } from '../../src/workbench/open-desk.ts';
-import { openWorkbench } from '../../src/workbench/open-workbench.ts';
-import type { ProgramDesk } from '../../src/workbench/program-desk.ts';
-import { AHome } from '../commands/a-home.ts';
 import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
+import { type Scene, scene } from './scene.ts';
 
-let home: AHome;
-let desk: ProgramDesk;
+let over: Scene;
+/** The shipped program, and gear without safeties. */
 beforeEach(() => {
-  home = new AHome();
-  const workbench = openWorkbench(home.ports(), { data: null, program: null });
-  const { settings } = readSettings(home.config);
-  desk = openDesk(workbench, { now: () => settings, keep: () => settings });
+  over = scene({ program: null, past: [], gear: defaultGear('kg') });
 });
-afterEach(() => home.throwAway());
 
-const atProgram = (size = LAPTOP) => new Player(size, { desk }).keys('e');
-const own = () => readFileSync(join(home.data, 'programs/three-day.yaml'), 'utf8');
+const atProgram = (size = LAPTOP) => new Player(size, { over }).keys('e');
+const ownPath = () => join(over.workbench.folders.data, 'programs/three-day.yaml');
+const own = () => readFileSync(ownPath(), 'utf8');
 const shipped = readFileSync('programs/three-day.yaml', 'utf8');
 
 describe.each([
@@ -71,10 +65,9 @@ describe('changes', () => {
   });
 
   it('are not written over what another program wrote meanwhile', async () => {
-    const path = join(home.data, 'programs/three-day.yaml');
     const player = atProgram().keys('<down>-s<enter>').keys('e<down>-s');
     const { writeFileSync } = await import('node:fs');
-    writeFileSync(path, `${own()}# mine\n`);
+    writeFileSync(ownPath(), `${own()}# mine\n`);
     expect(player.keys('<enter>').screen()).toContain('nothing was written');
     expect(own()).toContain('# mine');
   });
@@ -122,7 +115,7 @@ it('whatever is pressed, the program can be read, and the screen fits', () => {
   });
   fc.assert(
     fc.property(size, fc.array(fc.constantFrom(...keys), { maxLength: 25 }), (window, pressed) => {
-      const player = new Player(window, { desk }).keys('e');
+      const player = new Player(window, { over }).keys('e');
       for (const key of pressed) {
         player.keys(key);
         const { lines } = player.frame();
@@ -139,7 +132,7 @@ it('whatever is pressed, the program can be read, and the screen fits', () => {
 });
 
 it('the preview counts what the check found, and f shows it', () => {
-  const player = new Player(LAPTOP, { desk });
+  const player = new Player(LAPTOP, { over });
   expect(player.screen()).toContain('The check has 2 findings on the program: f shows them.');
   expect(player.keys('f').screen()).toContain('Back squat can pin you under the bar');
   expect(player.keys('<esc>').store.model().ui.screen.kind).toBe('preview');

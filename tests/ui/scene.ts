@@ -1,358 +1,233 @@
-import type { PrescribedExercise, Prescription } from '../../src/progression/prescription.ts';
-import { apply } from '../../src/session/apply.ts';
-import type { SessionCommand } from '../../src/session/command.ts';
-import { decide } from '../../src/session/decide.ts';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { SessionFact } from '../../src/session/events.ts';
 import type { SessionState } from '../../src/session/state.ts';
-import { kilograms, type Mass, massNumber } from '../../src/training/mass.ts';
-import type { Reading } from '../../src/training/reading.ts';
-import type { Bench, Choices, Offer } from '../../src/workbench/bench.ts';
-import type { Clock } from '../../src/workbench/clock.ts';
-import type { LiveSession } from '../../src/workbench/live-session.ts';
-import type { ProgramDesk } from '../../src/workbench/program-desk.ts';
-import type { Watch } from '../../src/workbench/watch.ts';
-import { emptyDesk } from './a-desk.ts';
-import { emptyWatch } from './a-watch.ts';
+import type { Settings } from '../../src/settings/settings.ts';
+import { writeSettings } from '../../src/settings/write-settings.ts';
+import { defaultGear } from '../../src/training/default-gear.ts';
+import type { Gear } from '../../src/training/gear.ts';
+import { kilograms } from '../../src/training/mass.ts';
+import type { Bench } from '../../src/workbench/bench.ts';
+import { demoHistory } from '../../src/workbench/demo-history.ts';
+import { openBench } from '../../src/workbench/open-bench.ts';
+import { openWorkbench, type Workbench } from '../../src/workbench/open-workbench.ts';
+import type { Ports } from '../../src/workbench/ports.ts';
+import { type MemoryDisk, memoryDisk } from '../journal/memory-files.ts';
+import { HeldClock } from './held-clock.ts';
+import { LEAN_SPRING } from './lean-spring.ts';
 
-const kg = kilograms;
+const SHIPPED = fileURLToPath(new URL('../../programs/', import.meta.url));
 
-const squat: PrescribedExercise = {
-  lift: 'back-squat',
-  name: 'Back squat',
-  loading: 'barbell',
-  kind: 'compound',
-  pattern: 'squat',
-  trains: { quads: 1, glutes: 1 },
-  perSide: false,
-  counts: 'reps',
-  hands: 2,
-  bodyShare: null,
-  track: 'back-squat straight 5-8',
-  style: 'straight',
-  basis: 'total',
-  load: kg(82.5),
-  system: null,
-  bar: null,
-  step: null,
-  range: [5, 8],
-  reserve: [1, 2],
-  sets: [6, 6, 5].map((aim) => ({ aim, range: [5, 8] as const })),
-  setsPlanned: 3,
-  minis: null,
-  rest: { from: 180, to: 300 },
-  warmUp: [
-    { load: kg(32.5), reps: 8 },
-    { load: kg(47.5), reps: 5 },
-    { load: kg(65), reps: 2 },
+/** Wednesday, 25 November 2026, 17:40 UTC. */
+export const NOW = Date.UTC(2026, 10, 25, 17, 40);
+
+/** What the lifter of the scene owns: a usual home gym, safeties and a pair of 25 kg plates more. */
+export const GEAR: Gear = {
+  ...defaultGear('kg'),
+  plates: [
+    { stamped: { amount: 25, unit: 'kg' }, count: 2 },
+    ...defaultGear('kg').plates.filter(({ stamped }) => stamped.amount < 25),
   ],
-  move: 'up',
-  why: [{ rule: 'up-every-set', facts: {} }],
-  last: {
-    date: '2026-11-20',
-    load: kg(80),
-    counts: [8, 8, 8],
-    reserves: [2, 1, 1],
+  safeties: true,
+};
+
+/**
+ * A session of the past: the day's name, how many days before the scene, and of each exercise what
+ * was done, as `80x8@2 80x8@1 80x8@1`; `-` leaves one out, `!` behind it marks pain.
+ */
+export interface PastDay {
+  readonly ago: number;
+  readonly day: string;
+  readonly sets: readonly string[];
+}
+
+/** The Friday and the Monday before: every squat at the top of its range, the rest inside theirs. */
+export const LAST_DAYS: readonly PastDay[] = [
+  {
+    ago: 5,
+    day: 'A',
+    sets: ['80x8@2 80x8@1 80x8@1', '5x8@1 5x7@1', '8x13@0 8x4 8x4 8x3', '0x40'],
   },
-  askPain: false,
-  note: null,
-  form: 'Brace, sit between the hips, drive the floor away.',
-  caution: 'Only inside safeties set to catch the bar.',
-};
+  { ago: 2, day: 'B', sets: ['60x7@2 60x7@1 60x6@1', '50x8@2 50x8@2 50x8@1'] },
+];
 
-const pullUp: PrescribedExercise = {
-  ...squat,
-  lift: 'pull-up',
-  name: 'Pull-up',
-  loading: 'bodyweight',
-  pattern: 'vertical-pull',
-  trains: { lats: 1, biceps: 0.5 },
-  bodyShare: 1,
-  track: 'pull-up straight 6-10',
-  basis: 'added',
-  load: kg(5),
-  range: [6, 10],
-  sets: [8, 8].map((aim) => ({ aim, range: [6, 10] as const })),
-  setsPlanned: 2,
-  warmUp: [],
-  move: 'hold',
-  why: [{ rule: 'hold-in-range', facts: {} }],
-  last: { date: '2026-11-20', load: kg(5), counts: [8, 7], reserves: [1, 1] },
-  form: null,
-  caution: null,
-};
-
-const sideRaise: PrescribedExercise = {
-  ...squat,
-  lift: 'dumbbell-side-raise',
-  name: 'Dumbbell side raise',
-  loading: 'dumbbell',
-  kind: 'isolation',
-  pattern: 'shoulder-raise',
-  trains: { 'side-delts': 1 },
-  track: 'dumbbell-side-raise cluster 12-15',
-  style: 'cluster',
-  basis: 'hand',
-  load: kg(8),
-  range: [12, 15],
-  reserve: [0, 1],
-  sets: [{ aim: 14, range: [12, 15] }],
-  setsPlanned: 1,
-  minis: { mostSets: 5, aim: 4 },
-  rest: { from: 10, to: 15 },
-  warmUp: [],
-  move: 'hold',
-  why: [{ rule: 'hold-in-range', facts: {} }],
-  last: { date: '2026-11-20', load: kg(8), counts: [13, 4, 4, 4], reserves: [0, null, null, null] },
-  form: null,
-  caution: null,
-};
-
-const plank: PrescribedExercise = {
-  ...pullUp,
-  lift: 'plank',
-  name: 'Plank',
-  kind: 'isolation',
-  pattern: 'trunk',
-  trains: { abs: 1 },
-  counts: 'seconds',
-  track: 'plank straight 30-60',
-  load: kg(0),
-  range: [30, 60],
-  sets: [{ aim: 45, range: [30, 60] }],
-  setsPlanned: 1,
-  rest: { from: 60, to: 90 },
-  move: 'start',
-  why: [{ rule: 'start', facts: {} }],
-  last: null,
-};
-
-/** The lifts of an invented day. */
-export const LIFTS = { squat, pullUp, sideRaise, plank } as const;
-
-/** An invented day: a barbell lift, a bodyweight lift, a cluster and a hold. */
-export const DAY_A: Prescription = {
-  program: 'Lean spring',
-  day: 'A',
-  date: '2026-11-25',
-  unit: 'kg',
-  aim: 'cut',
-  lighter: false,
-  restBetween: { from: 120, to: 180 },
-  exercises: [squat, pullUp, sideRaise, plank],
-  warnings: [],
-};
-
-/** 17:40 UTC on the day of the scene. */
-const START = Date.UTC(2026, 10, 25, 17, 40);
-
-/** A clock that moves only when told to, and fires what has come due on the way. */
-export class HeldClock implements Clock {
-  #wall = START;
-  #waiting: { at: number; act: () => void }[] = [];
-
-  read(): Reading {
-    return { wall: this.#wall, up: this.#wall - START, boot: 'scene' };
-  }
-
-  zone(): number {
-    return 0;
-  }
-
-  after(ms: number, act: () => void): () => void {
-    const one = { at: this.#wall + ms, act };
-    this.#waiting.push(one);
-    return () => {
-      this.#waiting = this.#waiting.filter((other) => other !== one);
-    };
-  }
-
-  /** Lets time go by. */
-  pass(ms: number): void {
-    const end = this.#wall + ms;
-    for (;;) {
-      const next = this.#waiting.filter(({ at }) => at <= end).toSorted((a, b) => a.at - b.at)[0];
-      if (!next) break;
-      this.#waiting = this.#waiting.filter((one) => one !== next);
-      this.#wall = Math.max(this.#wall, next.at);
-      next.act();
-    }
-    this.#wall = end;
-  }
-
-  /** Time goes by while nothing can run, as in a stopped process. */
-  jump(ms: number): void {
-    this.#wall += ms;
-  }
+export interface SceneOptions {
+  /** Text of the program file; null: the first of the shipped programs. */
+  readonly program?: string | null;
+  readonly gear?: Gear;
+  readonly past?: readonly PastDay[];
+  readonly weighIns?: readonly (readonly [ago: number, kg: number])[];
+  readonly settings?: Partial<Settings>;
+  /** Changes the ports before anything is opened. */
+  readonly ports?: (ports: Ports) => Ports;
+  /** What else is recorded before the scene begins. */
+  readonly before?: (workbench: Workbench) => void;
 }
 
 export interface Scene {
   readonly bench: Bench;
+  readonly workbench: Workbench;
   readonly clock: HeldClock;
+  readonly disk: MemoryDisk;
+  /** Path of the program file. */
+  readonly program: string;
   readonly session: () => SessionState;
-  /** Facts written so far. */
+  /** Facts of the present session. */
   readonly facts: () => readonly SessionFact[];
+  /** The program started once more over the same disk. */
+  readonly again: () => Scene;
 }
 
-export interface SceneOptions {
-  readonly prescription?: Prescription;
-  readonly choices?: Partial<Choices>;
-  readonly watch?: Watch;
-  readonly desk?: ProgramDesk;
-  readonly banner?: string;
-  readonly offer?: (index: number, session: SessionState) => Offer | null;
-}
+let demoEvents: ReturnType<typeof demoHistory> | null = null;
 
-const PLATES = [25, 20, 15, 10, 5, 2.5, 1.25];
-
-function platesOf(load: Mass): number[] {
-  let left = (Number(massNumber(load, 'kg')) - 20) / 2;
-  return PLATES.flatMap((plate) => {
-    const count = Math.max(0, Math.floor(left / plate));
-    left -= count * plate;
-    return Array<number>(count).fill(plate);
+/** The demo's twelve invented weeks on the shipped program, as if they were the lifter's own. */
+export const demoScene = (options: SceneOptions = {}): Scene =>
+  scene({
+    program: null,
+    past: [],
+    weighIns: [],
+    before: (workbench) => {
+      demoEvents ??= demoHistory(workbench.program(), workbench.today(), 0);
+      for (const events of demoEvents) workbench.journal().importEvents(events);
+    },
+    ...options,
   });
-}
 
-const without = (plates: readonly number[], others: readonly number[]): number[] => {
-  const left = [...others];
-  return plates.filter((plate) => {
-    const at = left.indexOf(plate);
-    if (at < 0) return true;
-    left.splice(at, 1);
-    return false;
-  });
-};
+const folders: string[] = [];
+process.on('exit', () => {
+  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+});
 
-/** A workbench in memory: the real session room over the invented day, and a gear of round plates. */
+/** The real workbench over a disk in memory, a clock held by the test, and a made past. */
 export function scene(options: SceneOptions = {}): Scene {
-  const { prescription = DAY_A, offer } = options;
-  const clock = new HeldClock();
-  const facts: SessionFact[] = [];
-  let state: SessionState | null = null;
-  let choices: Choices = {
-    bell: true,
-    flash: true,
-    speech: true,
-    notification: false,
-    taps: false,
-    theme: 'colour',
-    cautions: 'read',
-    ...options.choices,
-  };
-  const write = (fact: SessionFact) => {
-    facts.push(fact);
-    state = apply(state, { ...fact, id: `scene:${facts.length}`, at: clock.read(), zone: 0 });
-  };
-  const live: LiveSession = {
-    state: () => {
-      if (!state) throw new Error('No session was begun in this scene.');
-      return state;
-    },
-    send: (command: SessionCommand) => {
-      const decided = decide(live.state(), command, clock.read());
-      if (!decided.ok) return decided.problem;
-      for (const fact of decided.facts) write(fact);
-      return null;
-    },
-    now: () => clock.read(),
-  };
-  const bench: Bench = {
-    today: (day = prescription.day) => ({
-      state: state ? 'open' : 'due',
-      session: state ? 's1' : null,
-      elsewhere: null,
-      prescription: { ...prescription, day },
-      minutes: 52,
-      days: ['A', 'B'],
+  const folder = mkdtempSync(join(tmpdir(), 'holdfast-scene-'));
+  folders.push(folder);
+  const program = join(folder, 'program.yaml');
+  writeFileSync(program, options.program ?? LEAN_SPRING);
+  const config = join(folder, 'config', 'holdfast');
+  mkdirSync(config, { recursive: true });
+  writeFileSync(
+    join(config, 'settings.json'),
+    JSON.stringify({
+      program: options.program === null ? null : program,
+      cautions: 'read',
+      weightAdvice: 'yes',
+      speech: true,
+      ...options.settings,
     }),
-    begin: (day) => {
-      if (!state) {
-        const opened = { ...prescription, day: day ?? prescription.day };
-        write({ type: 'session-opened', session: 's1', device: 'd1', prescription: opened });
-      }
-      return live;
+  );
+  const clock = new HeldClock(NOW);
+  const disk = memoryDisk();
+  const made = openScene(folder, clock, disk, options);
+  const { past = LAST_DAYS, weighIns = [[6, 82]], gear = GEAR } = options;
+  const first = Math.max(1, ...past.map(({ ago }) => ago), ...weighIns.map(([ago]) => ago));
+  at(clock, first + 1, () => made.workbench.journal().record({ type: 'gear-set', gear }));
+  const days = [
+    ...past.map((day) => ({ ago: day.ago, act: () => playPast(made, day) })),
+    ...weighIns.map(([ago, kg]) => ({ ago, act: () => weigh(made, ago, kg) })),
+  ].toSorted((a, b) => b.ago - a.ago);
+  for (const { ago, act } of days) at(clock, ago, act);
+  options.before?.(made.workbench);
+  made.workbench.journal().release();
+  // The screens see the past as a start of the program does.
+  return openScene(folder, clock, disk, options);
+}
+
+function openScene(
+  folder: string,
+  clock: HeldClock,
+  disk: MemoryDisk,
+  options: SceneOptions,
+): Scene {
+  const own: Ports = {
+    clock,
+    files: disk.files,
+    env: {
+      XDG_CONFIG_HOME: join(folder, 'config'),
+      XDG_STATE_HOME: join(folder, 'state'),
+      XDG_CACHE_HOME: join(folder, 'cache'),
+      HOLDFAST_DATA: join(folder, 'data'),
     },
-    live: () => (state ? live : null),
-    madeUp: (exercise, load) => {
-      if (exercise.loading !== 'barbell') return null;
-      const plates = platesOf(load);
-      const words = plates.length === 0 ? 'empty bar' : `${plates.join(' + ')} a side`;
-      const side = plates.map((plate) => (plate >= 15 ? '█' : '▌')).join('');
-      const mirrored = [...side].reverse().join('');
-      return {
-        words,
-        picture: (width) => [
-          `──${mirrored}┤${'─'.repeat(Math.max(4, Math.min(width, 46) - 6 - 2 * side.length))}├${side}──`,
-        ],
-      };
-    },
-    plateChange: (exercise, from, to) => {
-      if (exercise.loading !== 'barbell' || from === to) return null;
-      const [was, is] = [from === null ? [] : platesOf(from), platesOf(to)];
-      const off = without(was, is);
-      const on = without(is, was);
-      const words = [
-        off.length > 0 ? `take off ${off.join(' + ')}` : null,
-        on.length > 0 ? `put on ${on.join(' + ')}` : null,
-      ].filter((one) => one !== null);
-      return words.length > 0 ? `${words.join(', ')} a side` : null;
-    },
-    alternatives: (exercise) =>
-      exercise.lift === 'back-squat'
-        ? [{ ...squat, lift: 'front-squat', name: 'Front squat', load: kg(60), track: 'front' }]
-        : [],
-    withLoad: (exercise, load) => ({ ...exercise, load }),
-    lighter: (exercise) =>
-      exercise.load && exercise.load > 0 ? { ...exercise, load: kg(65) } : null,
-    offer: (index) => (state && offer ? offer(index, state) : null),
-    nearestLoads: (_, wish) => {
-      const step = kg(2.5);
-      const below = (Math.ceil(wish / step) - 1) * step;
-      const above = (Math.floor(wish / step) + 1) * step;
-      return {
-        below: below >= kg(20) ? (below as Mass) : null,
-        exact: wish % step === 0 ? wish : null,
-        above: above as Mass,
-      };
-    },
-    reasonWords: ({ rule }) =>
-      ({
-        'up-every-set': {
-          text: 'Every set reached 8 reps, so the load goes up and the reps start again at 6.',
-          source: 'size: ACSM 2009; trigger: common practice',
-          facts: [{ name: 'last time', value: '8, 8, 8 reps at 80 kg' }],
-        },
-        'hold-in-range': {
-          text: 'Inside the range: match every set and add one rep where it is missing.',
-          source: 'common practice',
-          facts: [],
-        },
-        'third-day': {
-          text: 'You trained yesterday and the day before; Friday is the next good day.',
-          source: 'common practice',
-          facts: [],
-        },
-      })[rule] ?? { text: 'First time: find a load.', source: 'ours', facts: [] },
-    review: () => ({
-      effectiveReps: 22,
-      clusters: { spent: 118, asStraight: 640 },
-      bests: ['Back squat: best estimate so far, 101 kg (was 99.3).'],
-      next: [
-        {
-          name: 'Back squat',
-          plan: '82.5 kg · 3 sets of 7, 6, 5',
-          why: 'Inside the range: one rep more on the first set.',
-        },
-      ],
-    }),
-    choices: () => choices,
-    keep: (next) => {
-      choices = next;
-      return null;
-    },
-    watch: options.watch ?? emptyWatch(),
-    desk: options.desk ?? emptyDesk(),
-    banner: options.banner ?? null,
+    platform: 'linux',
+    home: folder,
+    cwd: folder,
+    machineName: 'laptop',
+    shippedPrograms: SHIPPED,
+    stdin: { isTTY: false } as unknown as NodeJS.ReadStream,
+    stdout: { columns: 80, write: () => true } as unknown as NodeJS.WriteStream,
+    stderr: { columns: 80, write: () => true } as unknown as NodeJS.WriteStream,
+    spawn: () => {},
   };
-  return { bench, clock, session: () => live.state(), facts: () => facts };
+  const ports = options.ports?.(own) ?? own;
+  const workbench = openWorkbench(ports, { data: null, program: null });
+  const bench = openBench(workbench, (change) => writeSettings(workbench.folders.config, change));
+  const session = () => {
+    const live = bench.live();
+    if (!live) throw new Error('No session was begun in this scene.');
+    return live.state();
+  };
+  return {
+    bench,
+    workbench,
+    clock,
+    disk,
+    program: join(folder, 'program.yaml'),
+    session,
+    facts: () => session().events,
+    again: () => {
+      workbench.journal().release();
+      return openScene(folder, clock, disk, options);
+    },
+  };
+}
+
+const DAY_MS = 24 * 60 * 60 * 1000;
+
+/** Does something as many days before the scene. */
+function at(clock: HeldClock, ago: number, act: () => void): void {
+  clock.set(NOW - ago * DAY_MS);
+  act();
+  clock.set(NOW);
+}
+
+function weigh({ workbench }: Scene, ago: number, kg: number): void {
+  const on = new Date(NOW - ago * DAY_MS).toISOString().slice(0, 10);
+  workbench.journal().record({ type: 'weighed', mass: kilograms(kg), on });
+}
+
+/** Trains a day of the past set by set, as a lifter would have. */
+function playPast({ bench, workbench, clock }: Scene, { day, sets }: PastDay): void {
+  const live = bench.begin(day);
+  if ('what' in live) throw new Error(live.what);
+  const send = (command: Parameters<typeof live.send>[0]) => {
+    const problem = live.send(command);
+    if (problem) throw new Error(`${problem.what} ${JSON.stringify(command)}`);
+  };
+  for (const [exercise, text] of sets.entries()) {
+    if (text === '-') {
+      send({ do: 'skip-exercise', exercise });
+      continue;
+    }
+    send({ do: 'choose-exercise', exercise });
+    if (live.state().exercises[exercise]?.prescribed.warmUp.length) send({ do: 'skip-warm-ups' });
+    for (const set of text.replace('!', '').split(' ')) {
+      const [, load = '0', count = '0', reserve] = /^(-?[\d.]+)x(\d+)(?:@(\d+))?$/.exec(set) ?? [];
+      send({ do: 'start' });
+      clock.set(clock.read().wall + 30_000);
+      send({
+        do: 'put-down',
+        numbers: {
+          load: kilograms(Number(load)),
+          count: Number(count),
+          reserve: reserve === undefined ? null : Number(reserve),
+        },
+      });
+      clock.set(clock.read().wall + 180_000);
+    }
+    if (text.endsWith('!')) send({ do: 'mark-pain', exercise });
+  }
+  send({ do: 'close', how: live.state().stage.kind === 'all-done' ? 'finished' : 'as-it-is' });
+  workbench.journal().release();
 }

@@ -25,7 +25,7 @@ describe('for a screen reader', () => {
   it('what was saved comes first, then what comes next', () => {
     const player = new Player().atFirstSet().keys('  ');
     expect(player.spoken().slice(0, 4)).toEqual([
-      'Back squat saved as planned: 6 reps, 1 in reserve.',
+      'Back squat saved as planned: 7 reps, 1 in reserve.',
       'Rest for 3 min, at most 5 min.',
       'Next: Back squat, set 2 of 3.',
       'next 82.5 kg times 6 reps, 1 to 2 in reserve',
@@ -48,7 +48,7 @@ describe('for a screen reader', () => {
   it.each([
     ['preview', '', 'Chosen: Back squat'],
     ['list', ' sx', 'Chosen: Back squat'],
-    ['why', 'w', 'Every set reached 8 reps'],
+    ['why', 'w', 'Every set reached 8 at 80 kg'],
     ['load', ' sc70', 'Typed: 70.'],
     ['settings', ' sg', 'Chosen: Bell on, at both ends of a rest'],
     ['help', ' s?', 'The keys of here'],
@@ -63,7 +63,7 @@ describe('for a screen reader', () => {
 
 describe('drawn by Ink in its screen-reader mode', () => {
   it('stays on the normal screen and writes only when something happens', async () => {
-    const glass = new Glass({ screenReader: true, choices: { bell: false, flash: false } });
+    const glass = new Glass({ screenReader: true, settings: { bell: false, flash: false } });
     await glass.until('Chosen: Back squat');
     expect(glass.modes()).toMatchObject({ buffer: 'normal', mouse: 'none' });
     glass.type(' s ');

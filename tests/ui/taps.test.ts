@@ -18,7 +18,7 @@ const tap = (player: Player, word: string) => player.tap(...spotOf(player, word)
 
 describe.each(SIZES)('taps at %s', (_, size) => {
   const resting = () => {
-    const player = new Player(size, { choices: { taps: true } });
+    const player = new Player(size, { settings: { taps: true } });
     tap(player, 'BEGIN');
     player.keys('s');
     tap(player, 'LIFT');
@@ -27,18 +27,18 @@ describe.each(SIZES)('taps at %s', (_, size) => {
   };
 
   it('begin, lift and put down', () => {
-    expect(resting().sets(0)).toBe('6@1');
+    expect(resting().sets(0)).toBe('7@1');
   });
 
   it('plus, minus and undo', () => {
     const player = resting();
     tap(player, '+');
-    expect(player.screen()).toContain('‹7› reps');
+    expect(player.screen()).toContain('‹8› reps');
     tap(player, '−');
     tap(player, '−');
-    expect(player.screen()).toContain('‹5› reps');
-    tap(player, 'UNDO');
     expect(player.screen()).toContain('‹6› reps');
+    tap(player, 'UNDO');
+    expect(player.screen()).toContain('‹7› reps');
     tap(player, 'UNDO');
     expect(player.sets(0)).toBe('');
   });
@@ -60,7 +60,7 @@ describe.each(SIZES)('taps at %s', (_, size) => {
   it('anywhere else do nothing', () => {
     const player = resting();
     for (let row = 1; row <= size.rows - 3; row++) player.tap(10, row);
-    expect(player.sets(0)).toBe('6@1');
+    expect(player.sets(0)).toBe('7@1');
   });
 });
 
