@@ -5,7 +5,7 @@ import type { Aim } from '../program/program.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
-import type { Lift } from '../training/lift.ts';
+import { JOINTS, type Joint, type Lift } from '../training/lift.ts';
 import { massOf, readQuantity, type Unit } from '../training/mass.ts';
 import { MUSCLES, type Muscle } from '../training/muscles.ts';
 
@@ -44,6 +44,12 @@ export const readAnswer = {
   lifts: (text: string, { lifts }: Reading): readonly string[] =>
     parts(text).map((part) => liftNamed(part, lifts)),
   muscles: (text: string): readonly Muscle[] => parts(text).map(muscleNamed),
+  joints: (text: string): readonly Joint[] =>
+    parts(text).map((part) => {
+      const found = JOINTS.find((joint) => joint === keyed(part) || `${joint}s` === keyed(part));
+      if (found) return found;
+      throw wrong('what hurts', part, `Write any of ${JOINTS.join(', ')}.`);
+    }),
   bests: (text: string, reading: Reading): readonly Best[] =>
     parts(text).map((part) => bestOf(part, reading)),
 } as const;

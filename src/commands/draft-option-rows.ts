@@ -7,6 +7,10 @@ export const DRAFT_OPTIONS: readonly OptionRow[] = [
   { flags: '--aim <aim>', does: 'cut, maintain or build; cut by default' },
   { flags: '--like <lifts...>', does: 'lifts that should be in it' },
   { flags: '--without <lifts...>', does: 'lifts that you cannot or will not do' },
+  {
+    flags: '--hurts <joints...>',
+    does: 'joints to spare: shoulder, elbow, wrist, back, hip, knee',
+  },
   { flags: '--focus <muscles...>', does: 'muscles to bring up' },
   {
     flags: '--best <bests...>',

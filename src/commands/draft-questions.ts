@@ -17,6 +17,11 @@ const QUESTIONS: readonly Question[] = [
   { option: 'aim', asks: 'Aim: cut, maintain or build', usual: 'cut' },
   { option: 'like', asks: 'Lifts that should be in it, with commas between', usual: null },
   { option: 'without', asks: 'Lifts that you cannot or will not do', usual: null },
+  {
+    option: 'hurts',
+    asks: 'Anything that hurts: shoulder, elbow, wrist, back, hip, knee',
+    usual: null,
+  },
   { option: 'focus', asks: 'Muscles to bring up, such as side-delts', usual: null },
   {
     option: 'best',

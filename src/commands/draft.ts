@@ -12,7 +12,18 @@ import { askForDraft } from './draft-questions.ts';
 import { textSize } from './text-size.ts';
 
 /** Options that answer a question; any of them given, nothing is asked. */
-const ANSWERS = ['days', 'minutes', 'like', 'without', 'focus', 'best', 'aim', 'unit', 'name'];
+const ANSWERS = [
+  'days',
+  'minutes',
+  'like',
+  'without',
+  'hurts',
+  'focus',
+  'best',
+  'aim',
+  'unit',
+  'name',
+];
 
 /** Works out a program from what the lifter wishes, writes it down, and says why it is so. */
 export const run: Run = async (call) => {
@@ -76,6 +87,7 @@ const READ: Readonly<Record<string, (text: string, reading: Reading) => unknown>
   aim: readAnswer.aim,
   like: readAnswer.lifts,
   without: readAnswer.lifts,
+  hurts: readAnswer.joints,
   focus: readAnswer.muscles,
   best: readAnswer.bests,
 };
@@ -86,7 +98,7 @@ function wishesOf(
   workbench: Workbench,
   from: Before | null,
 ): Wishes {
-  const { days, minutes, aim, name, like, without, focus, best } = answered;
+  const { days, minutes, aim, name, like, without, hurts, focus, best } = answered;
   const wished = days === undefined ? (from ? daysOf(from) : 3) : readAnswer.days(days);
   return {
     name: name === undefined ? (from?.program.name ?? NAMES[wished]) : readAnswer.name(name),
@@ -95,6 +107,7 @@ function wishesOf(
     gear: workbench.gear(),
     like: readAnswer.lifts(like ?? '', reading),
     without: readAnswer.lifts(without ?? '', reading),
+    hurts: readAnswer.joints(hurts ?? ''),
     focus: readAnswer.muscles(focus ?? ''),
     bests: readAnswer.bests(best ?? '', reading),
     unit: reading.unit,

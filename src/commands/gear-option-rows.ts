@@ -21,7 +21,7 @@ export const GEAR_OPTIONS = {
   },
   plates: {
     flags: '--plates <list...>',
-    does: 'how many single plates: "20kg=4, 1.25kg=2, 45lb=2"',
+    does: 'how many single plates of a kind, others stay: "20kg=4, 1.25kg=2, 45lb=2"',
   },
   measured: {
     flags: '--measured <list...>',
@@ -29,7 +29,7 @@ export const GEAR_OPTIONS = {
   },
   dumbbells: {
     flags: '--dumbbells <list...>',
-    does: 'fixed dumbbells: "12kg=2" or "2kg..20kg by 2kg=2"',
+    does: 'fixed dumbbells, beside those you have: "12kg=2", "2kg..20kg by 2kg=2"; =0 takes them away',
   },
   handles: {
     flags: '--handles <list...>',
@@ -54,5 +54,9 @@ export const GEAR_OPTIONS = {
   safeties: {
     flags: '--safeties <yes|no>',
     does: 'are there pins, straps or arms that catch the bar',
+  },
+  stations: {
+    flags: '--stations <list...>',
+    does: 'all of these that you have: "bench, rack, chin-up bar, dip station", or none',
   },
 } as const satisfies Record<GearPart, OptionRow>;

@@ -1,5 +1,5 @@
 import { textTable } from '../report/table.ts';
-import type { Bar, Gear } from '../training/gear.ts';
+import { type Bar, type Gear, STATIONS } from '../training/gear.ts';
 import { loadsFor } from '../training/loads.ts';
 import { massNumber, massOf, massText, type Quantity, quantityText } from '../training/mass.ts';
 
@@ -47,10 +47,16 @@ export function gearText(gear: Gear, width: number): string[] {
     ),
     ['belt', '', yesOrNo(gear.belt), 'plates hang from the body'],
     ['safeties', '', yesOrNo(gear.safeties), 'catch the bar in squat and bench press'],
+    ['stations', '', '', stationsText(gear)],
     ['step', quantityText(gear.freeStep), '', 'of loads that are none of these'],
   ];
   return textTable(COLUMNS, rows, width);
 }
+
+const stationsText = ({ stations }: Gear): string =>
+  stations === undefined
+    ? `${STATIONS.join(', ')} (until you say which)`
+    : stations.join(', ') || 'none';
 
 const yesOrNo = (is: boolean): string => (is ? 'yes' : 'no');
 

@@ -52,6 +52,9 @@ export function buildLift(key: string, written: WrittenLift, listed: Lift | null
     counts,
     hands: written.hands ?? known?.hands ?? 2,
     bodyShare: loading === 'bodyweight' && counts === 'reps' ? bodyShare : null,
+    // Of the movement by that name, whatever the lifter calls it and counts it for.
+    joints: listed?.joints ?? [],
+    needs: listed?.needs ?? [],
     form: written.form ?? known?.form ?? null,
     caution: written.caution ?? known?.caution ?? null,
   };

@@ -44,6 +44,8 @@ function liftOf(key: string, pattern: Pattern, row: LiftRow): Lift {
     counts: row.counts ?? 'reps',
     hands: row.hands ?? 2,
     bodyShare: row.bodyShare?.[0] ?? null,
+    joints: row.joints ?? [],
+    needs: row.needs ?? [],
     form: row.form,
     caution: row.caution ?? null,
   };

@@ -35,7 +35,7 @@ export interface PrescribedMinis {
 }
 
 /** One exercise of today. Plain data: the session's opening event carries it whole. */
-export interface PrescribedExercise extends Omit<Lift, 'key'> {
+export interface PrescribedExercise extends Omit<Lift, 'key' | 'joints' | 'needs'> {
   /** The lift's key. */
   readonly lift: string;
   /** What results are compared with: one lift, one style, one range (or the track named in the program). */

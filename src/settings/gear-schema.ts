@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Gear } from '../training/gear.ts';
+import { type Gear, STATIONS } from '../training/gear.ts';
 
 const quantity = z.strictObject({
   amount: z.number().min(0).max(1000),
@@ -20,4 +20,5 @@ export const gearSchema: z.ZodType<Gear> = z.strictObject({
   bands: z.array(z.strictObject({ name, assistance: quantity })),
   freeStep: quantity,
   safeties: z.boolean(),
+  stations: z.array(z.enum(STATIONS)).exactOptional(),
 });

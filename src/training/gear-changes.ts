@@ -1,7 +1,7 @@
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { defaultGear } from './default-gear.ts';
-import type { Gear } from './gear.ts';
+import { type Gear, STATIONS } from './gear.ts';
 import {
   countOf,
   type Entry,
@@ -48,6 +48,7 @@ export const GEAR_CHANGES = {
   }),
   belt: (gear, [written], option) => ({ ...gear, belt: yesOrNo(written, option) }),
   safeties: (gear, [written], option) => ({ ...gear, safeties: yesOrNo(written, option) }),
+  stations: (gear, written, option) => ({ ...gear, stations: stationsIn(written, option) }),
 } as const satisfies Readonly<Record<string, Change>>;
 
 /** A part of the gear that text can change. */
@@ -65,6 +66,20 @@ function unitOf(written: string | undefined, option: string): Unit {
 function yesOrNo(written: string | undefined, option: string): boolean {
   if (written === 'yes' || written === 'no') return written === 'yes';
   throw wrong({ option, written: written ?? '' }, 'It is yes or no.');
+}
+
+/** Those named, with commas between; `none` for none of them. */
+function stationsIn(written: readonly string[], option: string): Gear['stations'] & {} {
+  const names = written.flatMap((text) => text.split(',')).map((name) => name.trim().toLowerCase());
+  if (names.length === 1 && names[0] === 'none') return [];
+  const unknown = names.find((name) => !STATIONS.some((station) => station === name));
+  if (unknown !== undefined || names.length === 0) {
+    throw wrong(
+      { option, written: unknown ?? '' },
+      `Write any of ${STATIONS.join(', ')}, or none.`,
+    );
+  }
+  return STATIONS.filter((station) => names.includes(station));
 }
 
 /** The list with the entry in the place of the one it is, or behind the others; null takes it away. */

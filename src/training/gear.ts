@@ -38,6 +38,10 @@ export interface Band {
   readonly assistance: Quantity;
 }
 
+/** What lifts are done on or under. */
+export const STATIONS = ['bench', 'rack', 'chin-up bar', 'dip station'] as const;
+export type Station = (typeof STATIONS)[number];
+
 /** What the lifter owns. Plain data: it is stored as it is, in settings and in the journal. */
 export interface Gear {
   /** The unit that this gear is thought of in. */
@@ -56,4 +60,9 @@ export interface Gear {
   readonly freeStep: Quantity;
   /** Are there safeties (pins, straps, arms) for squat and bench? */
   readonly safeties: boolean;
+  /** Missing where nobody said: then none of them is taken to be lacking. */
+  readonly stations?: readonly Station[];
 }
+
+export const hasStation = ({ stations }: Gear, station: Station): boolean =>
+  stations === undefined || stations.includes(station);

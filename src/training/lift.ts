@@ -1,3 +1,4 @@
+import type { Station } from './gear.ts';
 import type { Shares } from './muscles.ts';
 
 export const LOADINGS = ['barbell', 'dumbbell', 'stack', 'bodyweight', 'free'] as const;
@@ -22,6 +23,10 @@ export const PATTERNS = [
 ] as const;
 export type Pattern = (typeof PATTERNS)[number];
 
+/** Joints that a lifter may want to spare. */
+export const JOINTS = ['shoulder', 'elbow', 'wrist', 'back', 'hip', 'knee'] as const;
+export type Joint = (typeof JOINTS)[number];
+
 /** A movement, from the catalogue or from the program's own list. */
 export interface Lift {
   /** kebab-case, what programs call it: `back-squat`. */
@@ -38,6 +43,10 @@ export interface Lift {
   readonly hands: 1 | 2;
   /** Share of body weight that is lifted; only for `bodyweight` loading. */
   readonly bodyShare: number | null;
+  /** Joints that it loads hard, so that many leave it out while one of them hurts. Common practice. */
+  readonly joints: readonly Joint[];
+  /** What it is done on or under, beside what is lifted. */
+  readonly needs: readonly Station[];
   /** One sentence on how to do it. */
   readonly form: string | null;
   /** One sentence where the lift can hurt. */

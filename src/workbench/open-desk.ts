@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { programFigures } from '../program/check/figures.ts';
-import { usualExercise } from '../program/draft/usual-exercise.ts';
+import { usualExercise } from '../program/draft/drafted-exercise.ts';
 import {
   addExercise,
   type ExerciseAt,

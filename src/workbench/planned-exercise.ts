@@ -47,6 +47,8 @@ const liftOf = (prescribed: PrescribedExercise): Lift => ({
   counts: prescribed.counts,
   hands: prescribed.hands,
   bodyShare: prescribed.bodyShare,
+  joints: [],
+  needs: [],
   form: prescribed.form,
   caution: prescribed.caution,
 });

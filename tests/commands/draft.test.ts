@@ -87,7 +87,7 @@ test('at a terminal it asks, and asks again what it cannot read', async () => {
   const stdin = Object.assign(new PassThrough(), { isTTY: true, setRawMode: () => {} });
   const stdout = Object.assign(new PassThrough(), { isTTY: true, columns: 80 });
   const said: string[] = [];
-  const answers = ['7', '2', '45', '', 'dip', 'deadlift', 'biceps', ''];
+  const answers = ['7', '2', '45', '', 'dip', 'deadlift', 'knee', 'biceps', ''];
   stdout.on('data', (bytes: Buffer) => {
     said.push(String(bytes));
     if (/[:\]] ?: ?$|: $/.test(String(bytes))) {

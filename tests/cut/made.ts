@@ -60,6 +60,8 @@ function lift(
     counts: 'reps',
     hands: 2,
     bodyShare,
+    joints: [],
+    needs: [],
     form: null,
     caution: null,
   };

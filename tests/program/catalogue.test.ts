@@ -29,7 +29,7 @@ test('every lift could stand in a program file as it is', () => {
     };
     const read = liftSchema.safeParse(written);
     expect(read.error?.issues, lift.key).toBeUndefined();
-    expect(buildLift(lift.key, read.data ?? {}, null), lift.key).toEqual(lift);
+    expect(buildLift(lift.key, read.data ?? {}, lift), lift.key).toEqual(lift);
   }
 });
 

@@ -11,6 +11,7 @@ export function someWishes(changes: Partial<Wishes> = {}): Wishes {
     gear: GEARS['home gym'],
     like: [],
     without: [],
+    hurts: [],
     focus: [],
     bests: [],
     unit: 'kg',

@@ -20,6 +20,8 @@ export function aLift(changes: Partial<Lift> = {}): Lift {
     counts: 'reps',
     hands: 2,
     bodyShare: null,
+    joints: [],
+    needs: [],
     form: null,
     caution: null,
     ...changes,

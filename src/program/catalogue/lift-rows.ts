@@ -1,4 +1,5 @@
-import type { Loading } from '../../training/lift.ts';
+import type { Station } from '../../training/gear.ts';
+import type { Joint, Loading } from '../../training/lift.ts';
 import type { Shares } from '../../training/muscles.ts';
 
 /** One lift of the catalogue as a person writes it down; what is left out has the usual value. */
@@ -15,6 +16,9 @@ export interface LiftRow {
   readonly hands?: 1;
   /** Share of body weight that is lifted, and who says so. Every body weight lift in reps has one. */
   readonly bodyShare?: readonly [share: number, source: string];
+  /** Joints that it loads hard. Common practice. */
+  readonly joints?: readonly Joint[];
+  readonly needs?: readonly Station[];
   readonly form: string;
   readonly caution?: string;
 }

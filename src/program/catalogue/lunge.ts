@@ -7,6 +7,7 @@ export const LUNGES = {
     kind: 'compound',
     perSide: true,
     trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    joints: ['knee'],
     form: 'One foot well in front, lower the back knee to just above the floor, stand up on the front leg.',
   },
   'rear-foot-elevated-split-squat': {
@@ -15,6 +16,8 @@ export const LUNGES = {
     kind: 'compound',
     perSide: true,
     trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    joints: ['hip', 'knee'],
+    needs: ['bench'],
     form: 'Back foot on a knee-high bench, lower straight down, stand up on the front leg.',
   },
   'barbell-split-squat': {
@@ -23,6 +26,8 @@ export const LUNGES = {
     kind: 'compound',
     perSide: true,
     trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    joints: ['back', 'knee'],
+    needs: ['rack'],
     form: 'Bar across the upper back, one foot in front, lower the back knee towards the floor.',
     caution: 'Alone only inside safeties, and with room to step out.',
   },
@@ -32,6 +37,7 @@ export const LUNGES = {
     kind: 'compound',
     perSide: true,
     trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    joints: ['hip', 'knee'],
     form: 'Step forward, lower the back knee, push back to standing.',
   },
   'reverse-lunge': {
@@ -40,6 +46,7 @@ export const LUNGES = {
     kind: 'compound',
     perSide: true,
     trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    joints: ['knee'],
     form: 'Step back, lower the back knee, come up on the front leg.',
   },
   'walking-lunge': {
@@ -48,6 +55,7 @@ export const LUNGES = {
     kind: 'compound',
     perSide: true,
     trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    joints: ['hip', 'knee'],
     form: 'Lunge forward step after step, the trunk upright.',
   },
   'side-lunge': {
@@ -57,6 +65,7 @@ export const LUNGES = {
     hands: 1,
     perSide: true,
     trains: { quads: 1, glutes: 0.5, adductors: 1 },
+    joints: ['hip', 'knee'],
     form: 'Step wide to one side, sit over that foot with the other leg straight, push back.',
     caution: 'Go only as wide as the inner thigh allows.',
   },
@@ -66,6 +75,7 @@ export const LUNGES = {
     kind: 'compound',
     perSide: true,
     trains: { quads: 1, glutes: 1 },
+    joints: ['hip', 'knee'],
     form: 'Whole foot on a knee-high box, stand up on that leg without a push from the floor.',
     caution: 'Use a box that cannot tip.',
   },
@@ -76,6 +86,7 @@ export const LUNGES = {
     perSide: true,
     bodyShare: [0.88, SEGMENTS],
     trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    joints: ['knee'],
     form: 'One foot well in front, lower the back knee to just above the floor, stand up.',
   },
   'single-leg-squat': {
@@ -85,6 +96,7 @@ export const LUNGES = {
     perSide: true,
     bodyShare: [0.88, SEGMENTS],
     trains: { quads: 1, glutes: 1, adductors: 0.5 },
+    joints: ['hip', 'knee'],
     form: 'Stand on one leg, sit to a box or as low as control lasts, stand up.',
     caution: 'Leave it out when the knee hurts; a split squat is easier on it.',
   },

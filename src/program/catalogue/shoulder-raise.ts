@@ -38,6 +38,7 @@ export const SHOULDER_RAISES = {
     loading: 'barbell',
     kind: 'compound',
     trains: { 'side-delts': 1, 'upper-back': 0.5, biceps: 0.5 },
+    joints: ['shoulder', 'wrist'],
     form: 'Hands wider than the shoulders, pull the bar up to the lower chest, elbows leading.',
     caution: 'Leave it out when the shoulder pinches at the top.',
   },
@@ -46,6 +47,7 @@ export const SHOULDER_RAISES = {
     loading: 'dumbbell',
     kind: 'isolation',
     trains: { 'front-delts': 1 },
+    joints: ['shoulder'],
     form: 'Raise the dumbbells in front of you to shoulder height, lower slowly.',
   },
   'dumbbell-rear-raise': {

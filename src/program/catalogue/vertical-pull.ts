@@ -7,6 +7,8 @@ export const VERTICAL_PULLS = {
     kind: 'compound',
     bodyShare: [1, OURS],
     trains: { lats: 1, 'upper-back': 0.5, biceps: 0.5, forearms: 0.5 },
+    joints: ['shoulder'],
+    needs: ['chin-up bar'],
     form: 'Palms forward, from straight arms until the chin is over the bar.',
   },
   'chin-up': {
@@ -15,6 +17,8 @@ export const VERTICAL_PULLS = {
     kind: 'compound',
     bodyShare: [1, OURS],
     trains: { lats: 1, biceps: 1, 'upper-back': 0.5, forearms: 0.5 },
+    joints: ['elbow'],
+    needs: ['chin-up bar'],
     form: 'Palms towards you, from straight arms until the chin is over the bar.',
   },
   'neutral-grip-pull-up': {
@@ -23,6 +27,7 @@ export const VERTICAL_PULLS = {
     kind: 'compound',
     bodyShare: [1, OURS],
     trains: { lats: 1, 'upper-back': 0.5, biceps: 0.5, forearms: 0.5 },
+    needs: ['chin-up bar'],
     form: 'Palms facing each other, from straight arms until the chin is over the hands.',
   },
   'lowering-pull-up': {
@@ -31,6 +36,7 @@ export const VERTICAL_PULLS = {
     kind: 'compound',
     bodyShare: [1, OURS],
     trains: { lats: 1, 'upper-back': 0.5, biceps: 0.5, forearms: 0.5 },
+    needs: ['chin-up bar'],
     form: 'Step up to the top of a pull-up and lower yourself for about five seconds.',
     caution: 'Begin with few reps: lowering makes more soreness than pulling.',
   },
@@ -46,6 +52,7 @@ export const VERTICAL_PULLS = {
     loading: 'stack',
     kind: 'compound',
     trains: { lats: 1, biceps: 1, 'upper-back': 0.5 },
+    joints: ['elbow'],
     form: 'Palms towards you at shoulder width, pull the bar to the collarbones.',
   },
   'one-arm-pulldown': {
@@ -69,6 +76,8 @@ export const VERTICAL_PULLS = {
     kind: 'isolation',
     hands: 1,
     trains: { lats: 1, chest: 0.5, triceps: 0.5 },
+    joints: ['shoulder'],
+    needs: ['bench'],
     form: 'Lying on a bench, lower one dumbbell behind the head with soft elbows, bring it back.',
     caution: 'Hold the dumbbell with both hands, its plates tight.',
   },
@@ -78,6 +87,8 @@ export const VERTICAL_PULLS = {
     kind: 'isolation',
     counts: 'seconds',
     trains: { forearms: 1 },
+    joints: ['shoulder'],
+    needs: ['chin-up bar'],
     form: 'Hang from a bar with straight arms and active shoulders.',
   },
 } as const satisfies LiftRows;

@@ -13,6 +13,8 @@ export const CHECK_LIMITS = {
   /** With so many days a week one is left for rest. */
   daysWithoutRest: 6,
   compoundReps: [4, 10],
+  /** Of a body weight lift, whose reps go up where its load cannot. Ours. */
+  bodyReps: [4, 25],
   compoundRest: [180, 300],
   clusterLead: [12, 15],
   clusterRest: [10, 15],
@@ -20,8 +22,8 @@ export const CHECK_LIMITS = {
   /** Clusters of at most so many sets may come on any number of days. Ours. */
   smallCluster: 3,
   clusterDays: 2,
-  /** Minutes. Ours. */
-  longSession: 75,
+  /** Minutes that a session may take, by what the program is for. Ours. */
+  longSession: { cut: 75, maintain: 90, build: 90 },
   /** The next load is the first at least this share above (ours); over the second, a step is large (ACSM 2009). */
   smallestStep: 0.01,
   largestStep: 0.1,

@@ -6,29 +6,30 @@ export interface Pace {
   readonly between: Rest;
 }
 
-/** Choices of a draft. Ours, but for the rest of 3–5 min for heavy work (ACSM 2009). */
+/** The roomiest pace at which least is given up is taken. Heavy work: 3–5 min (ACSM 2009); else ours. */
+export const PACES: readonly [Pace, ...Pace[]] = [
+  { compound: { from: 180, to: 300 }, between: { from: 120, to: 180 } },
+  { compound: { from: 180, to: 240 }, between: { from: 90, to: 120 } },
+  { compound: { from: 180, to: 180 }, between: { from: 60, to: 90 } },
+];
+
+/** Choices of a draft. Ours, but for what names another source. */
 export const DRAFT_LIMITS = {
-  /** The roomiest pace at which everything fits is taken. */
-  paces: [
-    { compound: { from: 180, to: 300 }, between: { from: 120, to: 180 } },
-    { compound: { from: 180, to: 240 }, between: { from: 90, to: 120 } },
-    { compound: { from: 180, to: 180 }, between: { from: 60, to: 90 } },
-  ],
   isolationRest: { from: 90, to: 120 },
-  compoundSets: [2, 3, 4],
+  /** Fewest and most sets of a lift; of a cluster the lead set is among them. */
+  compoundSets: [2, 4],
   isolationSets: [2, 3],
-  /** Sets of a cluster, the lead set among them. */
-  clusterSets: [3, 4, 5],
+  clusterSets: [3, 5],
+  /** Lifts a day at most. */
+  dayLifts: 8,
   /** Fewest and most minutes a session that are drafted for. */
   minutes: [15, 180],
-  /** Lifts of one movement that are tried, the lifter's own wishes apart. */
-  triedLifts: 3,
   /** A compound with dumbbells lighter than this, in micrograms, is soon too easy: 20 kg. */
   lightDumbbell: 20_000_000_000,
-  /** Share of the load that a best points to, for the first session (see the first load of a new range). */
+  /** Share of the load that a best points to, for the first session. */
   startShare: 0.95,
+  /** The same where the best is of another lift. */
+  substituteShare: 0.9,
   /** Hard sets a week over the fewest that muscles to bring up should have. */
   focusExtra: 2,
 } as const;
-
-export const PACES: readonly Pace[] = DRAFT_LIMITS.paces;

@@ -1,13 +1,14 @@
+import type { Lift } from '../../training/lift.ts';
 import type { Reason } from '../../training/rule.ts';
 import { CATALOGUE } from '../catalogue.ts';
 import { checkProgram, type Finding } from '../check/check-program.ts';
 import { fileProblemText } from '../file-problem.ts';
 import type { Program } from '../program.ts';
 import { readProgram } from '../read-program.ts';
-import { draftReason } from './draft-rules.ts';
+import { PACES, type Pace } from './draft-limits.ts';
 import { chosenReasons } from './explain-draft.ts';
-import { type FoundPlan, findPlan } from './find-plan.ts';
-import { givenUpReasons } from './given-up.ts';
+import { givenUp, givenUpReasons, type Lost } from './given-up.ts';
+import { type Plan, planDays } from './plan-days.ts';
 import { redraft } from './redraft.ts';
 import type { Wishes } from './wishes.ts';
 import { writeDraft } from './write-draft.ts';
@@ -21,12 +22,9 @@ export interface Draft {
   /** What the check says of it. */
   readonly findings: readonly Finding[];
   readonly chosen: readonly Reason[];
-  /** What of the wishes and rules could not be kept; the last says what stands in each other's way. */
+  /** What of the wishes and rules could not be kept, each with its cause. */
   readonly givenUp: readonly Reason[];
 }
-
-/** Plans looked at for the draft, and for each answer to what would have been enough. */
-const EFFORT = { draft: 80_000, enough: 6_000 } as const;
 
 /**
  * A program that comes as near to the wishes as the rules of a good program, the gear and the time
@@ -34,58 +32,46 @@ const EFFORT = { draft: 80_000, enough: 6_000 } as const;
  */
 export function draftProgram(wishes: Wishes): Draft {
   const lifts = wishes.from?.program.lifts ?? CATALOGUE;
-  const found = findPlan(wishes, lifts, EFFORT.draft);
-  const text = textOf(found, wishes);
+  const { plan, pace } = roomiest(wishes, lifts);
+  const text = wishes.from
+    ? redraft(plan, wishes.from, wishes)
+    : writeDraft(plan, pace, wishes, introduction(wishes));
   const read = readProgram(text, wishes.name);
   if (!read.ok) {
     throw new Error(`A draft cannot be read: ${read.problems.map(fileProblemText).join('; ')}`);
   }
   const { program } = read;
-  const givenUp = givenUpReasons(program, wishes, found, lifts);
   return {
     text,
     program,
     findings: checkProgram(program, wishes.gear),
-    chosen: chosenReasons(program, wishes, found),
-    givenUp: [...givenUp, ...conflict(wishes, givenUp, found, lifts)],
+    chosen: chosenReasons(program, wishes, pace),
+    givenUp: givenUpReasons(plan, wishes, lifts, pace),
   };
 }
 
-function textOf({ plan, pace }: FoundPlan, wishes: Wishes): string {
-  if (wishes.from) return redraft(plan, wishes.from, wishes);
-  const said = [
-    `Drafted for ${wishes.days} days a week of at most ${wishes.minutes} minutes. The days are done one after`,
-    wishes.days < 4
-      ? 'the other, with a day of rest between them (Monday, Wednesday and Friday, for example).'
-      : 'the other, at most two of them running (Monday, Tuesday, Thursday and Friday, for example).',
-  ];
-  return writeDraft(plan, pace, wishes, said);
-}
-
-/** What stands in the way where time is the matter, and how many minutes would have been enough. */
-function conflict(
+/** The plan that gives up least; of several the one with the longest rests. */
+function roomiest(
   wishes: Wishes,
-  givenUp: readonly Reason[],
-  { score, pace }: FoundPlan,
-  lifts: Parameters<typeof findPlan>[1],
-): readonly Reason[] {
-  const isShort = givenUp.some(
-    ({ rule, facts }) =>
-      facts.cause === 'time' || rule === 'draft-focus-low' || rule === 'draft-minor-low',
-  );
-  if (!isShort) return [];
-  const { days, minutes } = wishes;
-  const enough =
-    MORE_MINUTES.find((more) => {
-      if (more <= minutes) return false;
-      const other = findPlan({ ...wishes, minutes: more }, lifts, EFFORT.enough, [pace]);
-      return other.score < GOOD;
-    }) ?? null;
-  const more = enough === null && days < 4 && score >= GOOD;
-  if (enough === null && !more) return [];
-  return [draftReason('draft-conflict', { days, minutes, enough, more })];
+  lifts: ReadonlyMap<string, Lift>,
+): { readonly plan: Plan; readonly pace: Pace } {
+  const plans = PACES.map((usual) => {
+    const pace = wishes.from ? { ...usual, between: wishes.from.program.restBetween } : usual;
+    const plan = planDays(wishes, lifts, pace);
+    return { plan, pace, lost: weightOf(givenUp(plan, wishes, lifts, pace)) };
+  });
+  const least = Math.min(...plans.map(({ lost }) => lost));
+  return plans.find(({ lost }) => lost === least)!;
 }
 
-const MORE_MINUTES = [30, 45, 60, 75] as const;
-/** The score of a plan that lacks nothing that is told. */
-const GOOD = 40;
+const weightOf = (lost: readonly Lost[]): number =>
+  lost.reduce((sum, { what }) => sum + WEIGHT[what], 0);
+
+const WEIGHT: Readonly<Record<Lost['what'], number>> = { movement: 4, direct: 2, sets: 1 };
+
+const introduction = ({ days, minutes }: Wishes): readonly string[] => [
+  `Drafted for ${days} days a week of at most ${minutes} minutes. The days are done one after`,
+  days < 4
+    ? 'the other, with a day of rest between them (Monday, Wednesday and Friday, for example).'
+    : 'the other, at most two of them running (Monday, Tuesday, Thursday and Friday, for example).',
+];

@@ -12,8 +12,12 @@ const ours = (key: string, sentence: Rule['sentence'], source = 'ours') => ({
 
 const CAUSES: Readonly<Record<string, string>> = {
   gear: 'your gear holds nothing for it',
+  safeties: 'it needs safeties, and your gear lists none',
+  hurts: 'it loads what hurts you (common practice; see someone who is licensed if it lasts)',
+  without: 'you left it out',
   time: 'the time does not reach',
-  impossible: 'you also ruled it out',
+  recovery: 'more would leave too little time to recover',
+  full: 'no day has room for another lift of that kind',
   unknown: 'there is no such lift',
 };
 
@@ -64,8 +68,10 @@ export const DRAFT_RULES: readonly Rule[] = [
   ),
   ours(
     'draft-start',
-    ({ lift, start, load, reps, reserve }, unit) =>
-      `${lift} starts at ${massText(Number(start) as Mass, unit)}: 95 % of what ${massText(Number(load) as Mass, unit)} × ${reps} with ${reserve} in reserve points to, rounded down.`,
+    ({ lift, start, from, load, reps, reserve, share }, unit) =>
+      `${lift} starts at ${massText(Number(start) as Mass, unit)}: ${share} % of what ${massText(Number(load) as Mass, unit)} × ${reps} with ${reserve} in reserve${
+        from === lift ? '' : ` of ${from}`
+      } points to, rounded down.`,
   ),
   ours(
     'draft-ask',
@@ -74,44 +80,27 @@ export const DRAFT_RULES: readonly Rule[] = [
   ours('draft-kept', ({ count, of }) => `${count} of ${of} exercises of the program before stay.`),
   ours(
     'draft-muscle-low',
-    ({ muscle, sets, low, ...facts }) =>
-      `${title(muscle)}: ${setsText(Number(sets))} a week in place of ${low}; ${cause(facts)}.`,
-  ),
-  ours(
-    'draft-muscle-high',
-    ({ muscle, sets, high }) =>
-      `${title(muscle)}: ${setsText(Number(sets))} a week, over the ${high} that most recover from.`,
+    ({ muscles, low, ...facts }) =>
+      `Under ${low} hard sets a week: ${keyWords(String(muscles))}; ${cause(facts)}.`,
   ),
   ours(
     'draft-muscle-out',
-    ({ muscle, ...facts }) => `${title(muscle)}: no direct work; ${cause(facts)}.`,
+    ({ muscles, ...facts }) => `No work of its own: ${keyWords(String(muscles))}; ${cause(facts)}.`,
   ),
-  ours(
-    'draft-minor-low',
-    ({ muscles, low }) => `Under ${low} hard sets a week, as the less pressing: ${muscles}.`,
-  ),
-  ours('draft-movement-out', ({ movement, ...facts }) => `No heavy ${movement}: ${cause(facts)}.`),
+  ours('draft-movement-out', ({ movement, ...facts }) => `No ${movement}: ${cause(facts)}.`),
   ours('draft-liked-out', ({ lift, ...facts }) => `${lift} is not in: ${cause(facts)}.`),
-  ours(
-    'draft-focus-low',
-    ({ muscle, sets, wanted }) =>
-      `${title(muscle)}, to bring up: ${setsText(Number(sets))} a week in place of ${wanted}.`,
-  ),
   ours(
     'draft-pinned',
     ({ lift }) =>
       `${lift} is in as you wished, though it can pin you and your gear has no safeties: set some first.`,
     'common practice',
   ),
+  ours('draft-left-out', ({ lift, ...facts }) => `${lift} goes: ${cause(facts)}.`),
   ours(
-    'draft-conflict',
-    ({ days, minutes, enough, more }) =>
-      `${days} days of ${minutes} minutes are too little for all of it${
-        enough === null
-          ? more
-            ? '; one day more would mend the most of it'
-            : ''
-          : `; ${enough} minutes would do`
+    'draft-best-unused',
+    ({ lift, isIn }) =>
+      `Your best of ${lift} gives no first load: ${
+        isIn ? 'it was too many reps, or your body weight is not known' : 'no lift like it is in'
       }.`,
   ),
 ];

@@ -1,5 +1,4 @@
 import type { Lift } from '../../training/lift.ts';
-import { NO_MASS } from '../../training/mass.ts';
 import { directMuscles, type Muscle } from '../../training/muscles.ts';
 import type { Reason } from '../../training/rule.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
@@ -7,18 +6,13 @@ import { programFigures } from '../check/figures.ts';
 import { isUnderTheBar } from '../check/under-the-bar.ts';
 import { andText } from '../check/words.ts';
 import type { Exercise, Program } from '../program.ts';
-import { PACES } from './draft-limits.ts';
+import { PACES, type Pace } from './draft-limits.ts';
 import { draftReason } from './draft-rules.ts';
-import type { FoundPlan } from './find-plan.ts';
-import { startLoad } from './start-load.ts';
-import type { Best, Wishes } from './wishes.ts';
+import { type Start, startFrom } from './start-load.ts';
+import type { Wishes } from './wishes.ts';
 
 /** What was chosen, and why. */
-export function chosenReasons(
-  program: Program,
-  wishes: Wishes,
-  { pace }: Pick<FoundPlan, 'pace'>,
-): readonly Reason[] {
+export function chosenReasons(program: Program, wishes: Wishes, pace: Pace): readonly Reason[] {
   const exercises = program.days.flatMap((day) => day.exercises);
   const { muscles, days } = programFigures(program);
   const [low, high] = CHECK_LIMITS.weeklySets[wishes.aim];
@@ -44,11 +38,11 @@ export function chosenReasons(
         : [];
     }),
     ...(clusters.length > 0 ? [draftReason('draft-clusters', { lifts: namesOf(clusters) })] : []),
-    ...(pace.compound === PACES[0]?.compound
+    ...(pace.compound === PACES[0].compound
       ? []
       : [draftReason('draft-rests', { ...pace.compound })]),
     ...(isAlone && !lifts.some(isUnderTheBar) ? [draftReason('draft-lone')] : []),
-    ...startReasons(exercises, wishes),
+    ...startReasons(exercises, wishes, program),
   ];
 }
 
@@ -73,7 +67,11 @@ function keptReasons(exercises: readonly Exercise[], { from }: Wishes): readonly
   return [draftReason('draft-kept', { count, of: before.length })];
 }
 
-function startReasons(exercises: readonly Exercise[], wishes: Wishes): readonly Reason[] {
+function startReasons(
+  exercises: readonly Exercise[],
+  wishes: Wishes,
+  program: Program,
+): readonly Reason[] {
   const seen = new Set<string>();
   const reasons: Reason[] = [];
   const asked: Lift[] = [];
@@ -81,10 +79,8 @@ function startReasons(exercises: readonly Exercise[], wishes: Wishes): readonly 
     const { lift, start } = exercise;
     if (seen.has(lift.key)) continue;
     seen.add(lift.key);
-    const best = wishes.bests.find((one) => one.lift === lift.key);
-    const isFromBest =
-      best && startLoad(exercise, best, wishes.bodyMass, wishes.gear) === start && start !== null;
-    if (isFromBest) reasons.push(draftReason('draft-start', startFacts(exercise, best)));
+    const from = startFrom(exercise, wishes);
+    if (from && from.start === start) reasons.push(startReason(exercise, from, program));
     else if (start === null && lift.loading !== 'bodyweight') asked.push(lift);
   }
   return asked.length > 0
@@ -92,12 +88,23 @@ function startReasons(exercises: readonly Exercise[], wishes: Wishes): readonly 
     : reasons;
 }
 
-const startFacts = ({ lift, start }: Exercise, { load, reps, reserve }: Best) => ({
-  lift: lift.name,
-  start: start ?? NO_MASS,
-  load,
-  reps,
-  reserve,
-});
+function startReason(
+  { lift }: Exercise,
+  { start, best, share }: Start,
+  { lifts }: Program,
+): Reason {
+  const { load, reps, reserve } = best;
+  const from = lifts.get(best.lift)?.name ?? best.lift;
+  const percent = Math.round(share * 100);
+  return draftReason('draft-start', {
+    lift: lift.name,
+    start,
+    from,
+    load,
+    reps,
+    reserve,
+    share: percent,
+  });
+}
 
 const namesOf = (lifts: readonly Lift[]): string => andText(lifts.map(({ name }) => name));

@@ -1,117 +1,152 @@
-import type { Lift } from '../../training/lift.ts';
-import { MUSCLES, type Muscle } from '../../training/muscles.ts';
-import type { Reason } from '../../training/rule.ts';
-import { CHECK_LIMITS } from '../check/check-limits.ts';
-import { programFigures } from '../check/figures.ts';
+import type { Lift, Pattern } from '../../training/lift.ts';
+import type { Muscle } from '../../training/muscles.ts';
+import type { Facts, Reason } from '../../training/rule.ts';
 import { isUnderTheBar } from '../check/under-the-bar.ts';
-import { andText, keyWords } from '../check/words.ts';
-import type { Program } from '../program.ts';
-import { bitOf } from './day-load.ts';
-import { DRAFT_LIMITS } from './draft-limits.ts';
+import { allBarredBy, barredBy } from './choose-lift.ts';
+import type { Pace } from './draft-limits.ts';
 import { draftReason } from './draft-rules.ts';
-import type { FoundPlan } from './find-plan.ts';
+import { obstacle, type Plan, setsByMuscle, wantedMuscles, wantedSets } from './plan-days.ts';
+import { DIRECT, FOCUS_ONLY, MOVEMENTS } from './skeleton.ts';
+import { startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';
 
-/** What of the wishes, and of the rules of a good program, could not be kept. */
-export function givenUpReasons(
-  program: Program,
+/** What a draft should have and has not, with its cause. */
+export interface Lost {
+  readonly what: 'movement' | 'direct' | 'sets';
+  readonly facts: Facts & { readonly cause: string };
+}
+
+/** Movements of a week, and the lists that a draft takes them from. */
+const WANTED: readonly {
+  readonly movement: string;
+  readonly patterns: readonly Pattern[];
+  readonly keys: readonly string[];
+}[] = [
+  {
+    movement: 'squat or lunge',
+    patterns: ['squat', 'lunge'],
+    keys: [...MOVEMENTS.squat, ...MOVEMENTS.lunge],
+  },
+  { movement: 'hinge', patterns: ['hinge'], keys: MOVEMENTS.hinge },
+  {
+    movement: 'press in front of you',
+    patterns: ['horizontal-push'],
+    keys: MOVEMENTS['horizontal push'],
+  },
+  {
+    movement: 'press over the head',
+    patterns: ['vertical-push'],
+    keys: MOVEMENTS['vertical push'],
+  },
+  { movement: 'row', patterns: ['horizontal-pull'], keys: MOVEMENTS['horizontal pull'] },
+  { movement: 'pull from above', patterns: ['vertical-pull'], keys: MOVEMENTS['vertical pull'] },
+];
+
+export function givenUp(
+  plan: Plan,
   wishes: Wishes,
-  { rows }: Pick<FoundPlan, 'rows'>,
   lifts: ReadonlyMap<string, Lift>,
+  pace: Pace,
+): readonly Lost[] {
+  const there = plan.flat().map(({ lift }) => lift);
+  const causeOf = (keys: readonly string[]) => {
+    const listed = keys.flatMap((key) => lifts.get(key) ?? []);
+    const able = listed.filter((lift) => barredBy(lift, wishes) === null);
+    return allBarredBy(listed, wishes) ?? obstacle(plan, able, wishes, pace);
+  };
+  const movements = WANTED.filter(
+    ({ patterns }) =>
+      !there.some(({ kind, pattern }) => kind === 'compound' && patterns.includes(pattern)),
+  ).map(({ movement, keys }): Lost => {
+    const cause = causeOf(keys);
+    return { what: 'movement', facts: { movement, cause } };
+  });
+  const sets = setsByMuscle(plan);
+  const muscles = wantedMuscles(wishes).flatMap((muscle): Lost[] => {
+    const count = sets.get(muscle) ?? 0;
+    const wanted = wantedSets(muscle, wishes);
+    const isDirect = there.some(({ trains }) => trains[muscle] === 1);
+    if (count >= wanted && isDirect) return [];
+    const cause = causeOf(directKeys(muscle));
+    const facts = { muscle, sets: Math.round(count * 10) / 10, low: wanted, cause };
+    return [{ what: isDirect ? 'sets' : 'direct', facts }];
+  });
+  return [...movements, ...muscles];
+}
+
+/** Every listed lift that trains the muscle directly. */
+const directKeys = (muscle: Muscle): readonly string[] => [
+  ...(DIRECT[muscle] ?? FOCUS_ONLY[muscle] ?? []),
+  ...(BY_COMPOUNDS[muscle] ?? []).flatMap((movement) => MOVEMENTS[movement]),
+];
+
+const BY_COMPOUNDS: Readonly<Partial<Record<Muscle, readonly (keyof typeof MOVEMENTS)[]>>> = {
+  chest: ['horizontal push'],
+  'front-delts': ['vertical push'],
+  lats: ['horizontal pull', 'vertical pull'],
+  'upper-back': ['horizontal pull'],
+  quads: ['squat', 'lunge'],
+  glutes: ['squat', 'lunge', 'hinge'],
+  hamstrings: ['hinge'],
+};
+
+/** The same in sentences, muscles of one cause together, and what of the lifter's wishes is not in. */
+export function givenUpReasons(
+  plan: Plan,
+  wishes: Wishes,
+  lifts: ReadonlyMap<string, Lift>,
+  pace: Pace,
 ): readonly Reason[] {
+  const lost = givenUp(plan, wishes, lifts, pace);
+  const of = (what: Lost['what']) => lost.filter((one) => one.what === what);
+  const causes = [...new Set(lost.map(({ facts }) => facts.cause))];
+  const together = (what: Lost['what'], rule: string) =>
+    causes.flatMap((cause): Reason[] => {
+      const found = of(what).filter(({ facts }) => facts.cause === cause);
+      if (found.length === 0) return [];
+      const muscles = found
+        .map(({ facts }) => (what === 'sets' ? `${facts.muscle} ${facts.sets}` : facts.muscle))
+        .join(', ');
+      return [draftReason(rule, { muscles, cause, low: found[0]?.facts.low ?? null })];
+    });
   return [
-    ...movementReasons(program, rows),
-    ...muscleReasons(program, wishes, rows),
-    ...likedReasons(program, wishes, rows, lifts),
+    ...of('movement').map(({ facts }) => draftReason('draft-movement-out', facts)),
+    ...together('direct', 'draft-muscle-out'),
+    ...together('sets', 'draft-muscle-low'),
+    ...wishReasons(plan, wishes, lifts, pace),
   ];
 }
 
-type Rows = FoundPlan['rows'];
-
-/** Movements whose lack is told; the others follow from the muscles. */
-const MOVEMENTS = [
-  ['push', ['horizontal-push', 'vertical-push']],
-  ['pull', ['horizontal-pull', 'vertical-pull']],
-  ['squat or lunge', ['squat', 'lunge']],
-  ['hinge', ['hinge']],
-] as const;
-
-function movementReasons({ days }: Program, rows: Rows): readonly Reason[] {
-  const there = days.flatMap(({ exercises }) => exercises.map(({ lift }) => lift));
-  return MOVEMENTS.filter(([, patterns]) => !there.some(covers(patterns))).map(
-    ([movement, patterns]) => {
-      const canBe = rows.some(([option]) => option && covers(patterns)(option.exercise.lift));
-      return draftReason('draft-movement-out', { movement, cause: canBe ? 'time' : 'gear' });
-    },
-  );
-}
-
-const covers =
-  (patterns: readonly string[]) =>
-  ({ kind, pattern }: Lift): boolean =>
-    kind === 'compound' && patterns.includes(pattern);
-
-/** Muscles told one by one; the others together. */
-const MAJOR: readonly Muscle[] = [
-  'chest',
-  'lats',
-  'upper-back',
-  'side-delts',
-  'abs',
-  'glutes',
-  'quads',
-  'hamstrings',
-];
-const MINOR: readonly Muscle[] = ['front-delts', 'rear-delts', 'triceps', 'biceps', 'calves'];
-
-function muscleReasons(program: Program, { aim, focus }: Wishes, rows: Rows): readonly Reason[] {
-  const [low, high] = CHECK_LIMITS.weeklySets[aim];
-  const figures = new Map(programFigures(program).muscles.map((one) => [one.muscle, one]));
-  const setsOf = (muscle: Muscle) => figures.get(muscle)?.hardSets ?? 0;
-  const isDirect = (muscle: Muscle) => (figures.get(muscle)?.directDays ?? 0) > 0;
-  const causeOf = (muscle: Muscle) =>
-    rows.some(([option]) => option && (option.direct & bitOf(muscle)) !== 0) ? 'time' : 'gear';
-  const reasons = MUSCLES.flatMap((muscle): Reason[] => {
-    const sets = setsOf(muscle);
-    const facts = { muscle, sets, low, high, cause: causeOf(muscle) };
-    if (sets > high) return [draftReason('draft-muscle-high', facts)];
-    if (focus.includes(muscle)) {
-      const wanted = Math.min(high, low + DRAFT_LIMITS.focusExtra);
-      if (!isDirect(muscle)) return [draftReason('draft-muscle-out', facts)];
-      return sets < wanted ? [draftReason('draft-focus-low', { ...facts, wanted })] : [];
-    }
-    const isWanted = MAJOR.includes(muscle) || isDirect(muscle);
-    if (sets >= low && (isDirect(muscle) || !ISOLATED.includes(muscle))) return [];
-    if (!isWanted) return [];
-    const isOut = !isDirect(muscle) && (sets === 0 || ISOLATED.includes(muscle));
-    return [draftReason(isOut ? 'draft-muscle-out' : 'draft-muscle-low', facts)];
-  });
-  const minor = MINOR.filter(
-    (muscle) => setsOf(muscle) < low && !isDirect(muscle) && !focus.includes(muscle),
-  );
-  if (minor.length === 0) return reasons;
-  const muscles = andText(minor.map((muscle) => keyWords(muscle)));
-  return [...reasons, draftReason('draft-minor-low', { muscles, low })];
-}
-
-const ISOLATED: readonly Muscle[] = ['side-delts', 'abs'];
-
-function likedReasons(
-  { days }: Program,
-  { like, without, gear }: Wishes,
-  rows: Rows,
+function wishReasons(
+  plan: Plan,
+  wishes: Wishes,
   lifts: ReadonlyMap<string, Lift>,
+  pace: Pace,
 ): readonly Reason[] {
-  const there = new Set(days.flatMap(({ exercises }) => exercises.map(({ lift }) => lift.key)));
-  return like.flatMap((key): Reason[] => {
+  const exercises = plan.flat();
+  const there = new Set(exercises.map(({ lift }) => lift.key));
+  const causeOf = (lift: Lift) => barredBy(lift, wishes) ?? obstacle(plan, [lift], wishes, pace);
+  const liked = wishes.like.flatMap((key): Reason[] => {
     const lift = lifts.get(key);
     if (!lift) return [draftReason('draft-liked-out', { lift: key, cause: 'unknown' })];
-    if (there.has(key)) {
-      const isPinned = isUnderTheBar(lift) && !gear.safeties;
-      return isPinned ? [draftReason('draft-pinned', { lift: lift.name })] : [];
+    if (!there.has(key)) {
+      return [draftReason('draft-liked-out', { lift: lift.name, cause: causeOf(lift) })];
     }
-    const canBe = rows.some(([option]) => option?.exercise.lift.key === key);
-    const cause = without.includes(key) ? 'impossible' : canBe ? 'time' : 'gear';
-    return [draftReason('draft-liked-out', { lift: lift.name, cause })];
+    const isPinned = isUnderTheBar(lift) && !wishes.gear.safeties;
+    return isPinned ? [draftReason('draft-pinned', { lift: lift.name })] : [];
   });
+  const before = wishes.from?.program.days.flatMap((day) => day.exercises) ?? [];
+  const left = [...new Map(before.map(({ lift }) => [lift.key, lift])).values()]
+    .filter(({ key }) => !there.has(key) && !wishes.like.includes(key))
+    .map((lift) => draftReason('draft-left-out', { lift: lift.name, cause: causeOf(lift) }));
+  const used = new Set(exercises.map((exercise) => startFrom(exercise, wishes)?.best.lift));
+  const unused = wishes.bests
+    .filter(({ lift }) => !used.has(lift))
+    .map(({ lift }) =>
+      draftReason('draft-best-unused', {
+        lift: lifts.get(lift)?.name ?? lift,
+        isIn: there.has(lift),
+      }),
+    );
+  return [...liked, ...left, ...unused];
 }

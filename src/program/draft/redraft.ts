@@ -2,7 +2,7 @@ import { isMap, isSeq, type Node, parseDocument, type YAMLMap, type YAMLSeq } fr
 import { DEFAULTS } from '../defaults.ts';
 import { likeBefore } from '../like-before.ts';
 import type { Exercise } from '../program.ts';
-import type { Plan } from './plan.ts';
+import type { Plan } from './plan-days.ts';
 import type { Before, Wishes } from './wishes.ts';
 import { dayName, inOneLine } from './write-draft.ts';
 import { writtenExercise, writtenMass } from './written-exercise.ts';
@@ -18,7 +18,7 @@ export function redraft(plan: Plan, { text }: Before, wishes: Wishes): string {
   const olds = (days as YAMLSeq<Node>).items.filter((day) => isMap(day));
   const spare = olds.map(exercisesOf);
   const nodes = plan.map((day, at) => {
-    const items = day.map(({ exercise }): Node => {
+    const items = day.map((exercise): Node => {
       const kept = taken(spare, at, exercise);
       if (kept) return changed(kept, exercise, wishes);
       const added = document.createNode(

@@ -1,4 +1,5 @@
 import type { Gear } from '../../training/gear.ts';
+import type { Joint } from '../../training/lift.ts';
 import type { Mass, Unit } from '../../training/mass.ts';
 import type { Muscle } from '../../training/muscles.ts';
 import type { Aim, Program } from '../program.ts';
@@ -33,6 +34,8 @@ export interface Wishes {
   readonly like: readonly string[];
   /** Keys of lifts that must not be in it. */
   readonly without: readonly string[];
+  /** Joints that hurt: lifts that load them hard stay out. */
+  readonly hurts: readonly Joint[];
   /** Muscles to bring up. */
   readonly focus: readonly Muscle[];
   readonly bests: readonly Best[];

@@ -1,6 +1,6 @@
 import { Document, isMap, isScalar, type YAMLMap } from 'yaml';
 import type { Pace } from './draft-limits.ts';
-import type { Plan } from './plan.ts';
+import type { Plan } from './plan-days.ts';
 import type { Wishes } from './wishes.ts';
 import { writtenExercise, writtenRest } from './written-exercise.ts';
 
@@ -25,9 +25,7 @@ export function writeDraft(
     rest: writtenRest(pace.between),
     days: plan.map((day, at) => ({
       name: dayName(at),
-      exercises: day.map(({ exercise }) =>
-        writtenExercise(exercise, wishes.unit, wishes.gear.unit),
-      ),
+      exercises: day.map((exercise) => writtenExercise(exercise, wishes.unit, wishes.gear.unit)),
     })),
   });
   document.commentBefore = [
@@ -41,7 +39,7 @@ export function writeDraft(
   for (const [at, day] of plan.entries()) {
     const node = document.getIn(['days', at], true);
     if (isMap(node) && at > 0) node.spaceBefore = true;
-    for (const [index, { exercise }] of day.entries()) {
+    for (const [index, exercise] of day.entries()) {
       const written = document.getIn(['days', at, 'exercises', index], true);
       if (!isMap(written)) continue;
       if (index > 0) written.spaceBefore = true;

@@ -1,4 +1,4 @@
-import type { Gear } from '../../training/gear.ts';
+import { type Gear, hasStation, STATIONS } from '../../training/gear.ts';
 import type { GearPart } from '../../training/gear-changes.ts';
 import { countOf, type Entry, HEAVIEST, MOST_OWNED, massIn } from '../../training/gear-entries.ts';
 import { type Quantity, quantityText, type Unit } from '../../training/mass.ts';
@@ -78,6 +78,14 @@ export function rowsOf(gear: Gear): FormRow[] {
     alone('safeties', [
       choice('', gear.safeties, 'no', 'yes', (safeties) => ({ ...gear, safeties })),
     ]),
+    ...STATIONS.map((station) =>
+      alone(station, [
+        choice('', hasStation(gear, station), 'no', 'yes', (has) => ({
+          ...gear,
+          stations: STATIONS.filter((one) => (one === station ? has : hasStation(gear, one))),
+        })),
+      ]),
+    ),
     alone('other loads', [mass('by', gear.freeStep, (freeStep) => ({ ...gear, freeStep }))]),
     alone('unit', [
       choice('', gear.unit === 'lb', 'kg', 'lb', (isPounds) => ({

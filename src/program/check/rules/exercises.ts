@@ -1,5 +1,6 @@
 import { durationRangeText, rangeText } from '../../../text/durations.ts';
 import { EFFORT } from '../../../training/effort.ts';
+import type { Lift } from '../../../training/lift.ts';
 import type { Exercise, Range, StraightExercise } from '../../program.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
 import { at, type Checked, type CheckRule } from '../check-rule.ts';
@@ -15,14 +16,20 @@ export const EXERCISE_RULES = [
     key: 'compound-reps',
     standing: 'common practice',
     source: ACSM,
-    sentence: ({ lift, low, high }) =>
-      `${lift} is done for ${rangeText([Number(low), Number(high)])} reps; heavy compounds keep strength best at 4–10.`,
+    sentence: ({ lift, low, high, to }) =>
+      `${lift} is done for ${rangeText([Number(low), Number(high)])} reps; ${
+        Number(to) > CHECK_LIMITS.compoundReps[1]
+          ? `without a load to add, up to ${to} still end hard`
+          : 'heavy compounds keep strength best at 4–10, and 1–3 are for practised lifters'
+      }.`,
     find: (checked) =>
       compounds(checked)
-        .filter(({ range }) => !within(range, CHECK_LIMITS.compoundReps))
-        .map((exercise) =>
-          at(exercise, 'advice', reps(exercise), 'Write a range from 4 to 10, such as reps: 5-8.'),
-        ),
+        .filter(({ range, lift }) => !within(range, repsFor(lift)))
+        .map((exercise) => {
+          const [low, high] = repsFor(exercise.lift);
+          const fix = `Write a range from ${low} to ${high}, such as reps: ${low + 1}-${high - 2}.`;
+          return at(exercise, 'advice', { ...reps(exercise), to: high }, fix);
+        }),
   },
   {
     key: 'compound-rest',
@@ -102,6 +109,9 @@ export const EXERCISE_RULES = [
         }),
   },
 ] as const satisfies readonly CheckRule[];
+
+const repsFor = ({ loading }: Lift): Range =>
+  loading === 'bodyweight' ? CHECK_LIMITS.bodyReps : CHECK_LIMITS.compoundReps;
 
 const compounds = ({ exercises }: Checked): readonly StraightExercise[] =>
   exercises.flatMap(({ exercise }) =>

@@ -1,4 +1,4 @@
-import type { Gear } from '../../../training/gear.ts';
+import { type Gear, hasStation } from '../../../training/gear.ts';
 import { isLoadable } from '../../../training/loads.ts';
 import { type Mass, massText } from '../../../training/mass.ts';
 import type { Exercise } from '../../program.ts';
@@ -97,8 +97,7 @@ export const GEAR_RULES = [
     key: 'safeties',
     standing: 'common practice',
     source: 'common practice; deaths at the bench press happen to people lifting alone',
-    sentence: ({ lift }) =>
-      `${lift} can pin you under the bar, and your gear says that you have no safeties.`,
+    sentence: ({ lift }) => `${lift} can pin you under the bar, and your gear lists no safeties.`,
     find: ({ exercises, gear }) =>
       gear.safeties ? [] : exercises.filter(isPinned).map(({ exercise }) => unsafe(exercise)),
   },
@@ -117,7 +116,12 @@ const unsafe = (exercise: Exercise) =>
   );
 
 /** What the gear lacks to load an exercise, in words; null where it has all. */
-export function missingFor({ lift, step }: Exercise, gear: Gear): string | null {
+export function missingFor(
+  { lift, step }: Pick<Exercise, 'lift' | 'step'>,
+  gear: Gear,
+): string | null {
+  const station = lift.needs.find((each) => !hasStation(gear, each));
+  if (station) return `a ${station}`;
   if (step !== null) return null;
   switch (lift.loading) {
     case 'barbell':

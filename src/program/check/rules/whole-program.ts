@@ -44,10 +44,10 @@ export const WHOLE_PROGRAM_RULES = [
     standing: 'ours',
     source: 'ours; set time: Marshall 2012, J Sci Med Sport 15(2):153–158',
     sentence: ({ day, minutes }) =>
-      `Day ${day} takes about ${minutes} minutes, longer than most keep up in a cut.`,
+      `Day ${day} takes about ${minutes} minutes, longer than most keep up.`,
     find: ({ figures, program }) =>
       figures.days
-        .filter(({ minutes }) => minutes > CHECK_LIMITS.longSession)
+        .filter(({ minutes }) => minutes > CHECK_LIMITS.longSession[program.aim])
         .map(({ name, minutes }) => ({
           severity: 'advice',
           place: program.days.find((day) => day.name === name)?.place ?? null,

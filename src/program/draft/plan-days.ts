@@ -1,0 +1,356 @@
+import type { Lift } from '../../training/lift.ts';
+import { directMuscles, MUSCLES, type Muscle } from '../../training/muscles.ts';
+import { sessionSeconds } from '../../training/set-clock.ts';
+import { weeklyVolume } from '../../training/volume.ts';
+import { CHECK_LIMITS } from '../check/check-limits.ts';
+import { clockedDay, plannedHardSets } from '../check/planned-work.ts';
+import type { Exercise } from '../program.ts';
+import { barredBy, exerciseBefore, lineUp } from './choose-lift.ts';
+import { DRAFT_LIMITS, type Pace } from './draft-limits.ts';
+import { draftedExercise, setLimits, setsOf, withSets } from './drafted-exercise.ts';
+import {
+  DIRECT,
+  FIRST_DIRECT,
+  FOCUS_ONLY,
+  LARGE,
+  LOWER_BODY,
+  MOVEMENTS,
+  placeInDay,
+  SKELETONS,
+  type Slot,
+} from './skeleton.ts';
+import type { Wishes } from './wishes.ts';
+
+/** What is done on each day, in the order of the day. */
+export type Plan = readonly (readonly Exercise[])[];
+
+/**
+ * A week the way a coach lays it out: every movement once, what compounds hardly reach, the
+ * movements a second time, every other muscle's own work, then sets until the week's volume is
+ * there. Each step takes what still fits into the minutes and stays under the most that is
+ * recovered from.
+ */
+export function planDays(wishes: Wishes, lifts: ReadonlyMap<string, Lift>, pace: Pace): Plan {
+  const week = new Week(wishes, lifts, pace);
+  const { once, again } = SKELETONS[wishes.days];
+  const isKept = week.keepBefore();
+  week.addMovements(once);
+  week.addLiked();
+  week.addDirect(FIRST_DIRECT);
+  if (!isKept) {
+    week.addMovements(again, 'again');
+    week.strengthen();
+  }
+  week.addDirect(wantedMuscles(wishes));
+  week.spread(wantedMuscles(wishes));
+  week.fillUp(wantedMuscles(wishes));
+  return week.days;
+}
+
+/** Muscles that should have work of their own, those to bring up first. */
+export const wantedMuscles = ({ focus }: Pick<Wishes, 'focus'>): readonly Muscle[] => [
+  ...focus,
+  ...(Object.keys(DIRECT) as Muscle[]).filter((muscle) => !focus.includes(muscle)),
+];
+
+/** Minutes that a session may take: the lifter's own, and never more than the check finds long. */
+export const mostMinutes = ({ minutes, aim }: Pick<Wishes, 'minutes' | 'aim'>): number =>
+  Math.min(minutes, CHECK_LIMITS.longSession[aim]);
+
+/** Hard sets a week that a muscle should have at least. */
+export function wantedSets(muscle: Muscle, { aim, focus }: Pick<Wishes, 'aim' | 'focus'>): number {
+  const [low, high] = CHECK_LIMITS.weeklySets[aim];
+  return focus.includes(muscle) ? Math.min(high, low + DRAFT_LIMITS.focusExtra) : low;
+}
+
+export const secondsOf = (day: readonly Exercise[], { between }: Pick<Pace, 'between'>): number =>
+  sessionSeconds(
+    clockedDay({ name: '', exercises: day, place: { line: 1, column: 1 } }),
+    1,
+    (between.from + between.to) / 2,
+  );
+
+/** What kept lifts that may come in out of a plan, or a muscle short of sets: the true cause. */
+export function obstacle(
+  plan: Plan,
+  lifts: readonly Lift[],
+  wishes: Wishes,
+  pace: Pace,
+): 'time' | 'recovery' | 'full' {
+  const days = plan.flatMap((day) =>
+    lifts.flatMap((lift): (readonly Exercise[])[] => {
+      const at = day.findIndex((one) => one.lift.key === lift.key);
+      const one = day[at];
+      if (!one)
+        return isRoomFor(lift, day) ? [inOrder(day, draftedExercise(lift, wishes, pace))] : [];
+      return setsOf(one) < setLimits(one)[1] ? [day.with(at, withSets(one, setsOf(one) + 1))] : [];
+    }),
+  );
+  if (days.length === 0) return 'full';
+  const most = mostMinutes(wishes) * 60;
+  return days.some((day) => secondsOf(day, pace) <= most) ? 'recovery' : 'time';
+}
+
+/** Has the day a place left, and no lift like it? */
+const isRoomFor = (lift: Lift, day: readonly Exercise[]): boolean =>
+  day.length < DRAFT_LIMITS.dayLifts &&
+  !day.some((one) => one.lift.key === lift.key || isTwin(one.lift, lift));
+
+export const setsByMuscle = (plan: Plan): ReadonlyMap<Muscle, number> =>
+  weeklyVolume(
+    plan.flat().map((exercise) => ({
+      trains: exercise.lift.trains,
+      hardSets: plannedHardSets(exercise),
+    })),
+  );
+
+/** Lifts tried for a place: where the best does not fit, a far worse one is no answer. */
+const TRIED = 2;
+
+class Week {
+  days: Exercise[][];
+  readonly #wishes: Wishes;
+  readonly #lifts: ReadonlyMap<string, Lift>;
+  readonly #pace: Pace;
+
+  constructor(wishes: Wishes, lifts: ReadonlyMap<string, Lift>, pace: Pace) {
+    this.#wishes = wishes;
+    this.#lifts = lifts;
+    this.#pace = pace;
+    this.days = Array.from({ length: wishes.days }, () => []);
+  }
+
+  /** The days of a program with as many stay as they are, but for what is barred or too long. */
+  keepBefore(): boolean {
+    const before = this.#wishes.from?.program.days ?? [];
+    if (before.length !== this.days.length) return false;
+    this.days = before.map(({ exercises }) => {
+      const kept = exercises
+        .filter(({ lift }) => barredBy(lift, this.#wishes) === null)
+        .map((exercise) => ({
+          ...exercise,
+          start: draftedExercise(exercise.lift, this.#wishes, this.#pace).start ?? exercise.start,
+        }));
+      return this.#shortened(kept);
+    });
+    return true;
+  }
+
+  #shortened(day: Exercise[]): Exercise[] {
+    let left = day;
+    while (left.length > 1 && !this.#fits(left)) {
+      const most = left.findLastIndex((one) => setsOf(one) > setLimits(one)[0]);
+      const last = left.findLastIndex(({ lift }) => lift.kind === 'isolation');
+      left =
+        most >= 0
+          ? left.map((one, at) => (at === most ? withSets(one, setsOf(one) - 1) : one))
+          : left.filter((_, at) => at !== (last >= 0 ? last : left.length - 1));
+    }
+    return left;
+  }
+
+  /** Fills slots in their order; those that a lift was asked for come first. */
+  addMovements(slots: readonly Slot[], round: 'once' | 'again' = 'once'): void {
+    const isAsked = ({ movements }: Slot) =>
+      this.#candidates(movements).some(({ key }) => this.#isOpenWish(key));
+    const inOrder = [...slots.filter(isAsked), ...slots.filter((slot) => !isAsked(slot))];
+    for (const slot of round === 'again' ? inOrder : slots) {
+      const found = this.#candidates(slot.movements);
+      const isThere = this.days.flat().some(({ lift }) => isOf(slot, lift));
+      if (round === 'once' && isThere) continue;
+      const homes = round === 'once' ? [slot.day, ...this.#bySlack()] : [slot.day];
+      this.#addFirst(found, homes);
+    }
+  }
+
+  #candidates(movements: Slot['movements']): readonly Lift[] {
+    const lists = movements.map((movement) => MOVEMENTS[movement]);
+    return lineUp(lists, this.#taken(), this.#wishes, this.#lifts).slice(0, TRIED);
+  }
+
+  readonly #taken = (): ReadonlySet<string> =>
+    new Set(this.days.flat().map(({ lift }) => lift.key));
+
+  readonly #isOpenWish = (key: string): boolean =>
+    !this.#taken().has(key) &&
+    (this.#wishes.like.includes(key) || exerciseBefore(key, this.#wishes) !== null);
+
+  /** What was asked for and no movement called for. */
+  addLiked(): void {
+    const { like, from } = this.#wishes;
+    const before = from?.program.days.flatMap(({ exercises }) => exercises) ?? [];
+    for (const key of [...like, ...before.map(({ lift }) => lift.key)]) {
+      const lift = this.#lifts.get(key);
+      if (!lift || !this.#isOpenWish(key) || barredBy(lift, this.#wishes) !== null) continue;
+      this.#addFirst([lift], this.#homesFor(lift));
+    }
+  }
+
+  /** One lift for each muscle that no lift trains directly. */
+  addDirect(muscles: readonly Muscle[]): void {
+    for (const muscle of muscles) {
+      if (this.#directDays(muscle) === 0) this.#addDirectly(muscle);
+    }
+  }
+
+  /** Work on a second day for muscles that have it on one. */
+  spread(muscles: readonly Muscle[]): void {
+    for (const muscle of muscles) {
+      const days = this.days.filter((day) => (setsByMuscle([day]).get(muscle) ?? 0) >= 1).length;
+      if (this.#directDays(muscle) > 0 && days < CHECK_LIMITS.muscleDays[0]) {
+        this.#addDirectly(muscle);
+      }
+    }
+  }
+
+  /** Sets, then lifts, for what is furthest below its range, until nothing more fits. */
+  fillUp(muscles: readonly Muscle[]): void {
+    for (let isMoving = true; isMoving; ) {
+      const sets = setsByMuscle(this.days);
+      const lacking = muscles
+        .map((muscle) => ({
+          muscle,
+          lacks: wantedSets(muscle, this.#wishes) - (sets.get(muscle) ?? 0),
+        }))
+        .filter(({ lacks }) => lacks > 0)
+        .sort((a, b) => isLarge(b.muscle) - isLarge(a.muscle) || b.lacks - a.lacks);
+      isMoving = lacking.some(({ muscle }) => this.#addSet(muscle) || this.#addDirectly(muscle));
+    }
+  }
+
+  /** A third set for what the week is built on, the first movement of each day first. */
+  strengthen(): void {
+    const [fewest] = DRAFT_LIMITS.compoundSets;
+    for (const slot of SKELETONS[this.#wishes.days].once) {
+      for (const [at, day] of this.days.entries()) {
+        const index = day.findIndex(
+          (exercise) => isOf(slot, exercise.lift) && setsOf(exercise) === fewest,
+        );
+        const exercise = day[index];
+        const isHere = exercise && (at === slot.day || !this.days[slot.day]!.some(isOfSlot(slot)));
+        if (isHere && this.#put(at, day.with(index, withSets(exercise, fewest + 1)))) break;
+      }
+    }
+  }
+
+  #addSet(muscle: Muscle): boolean {
+    const places = this.days
+      .flatMap((day, at) => day.map((exercise, index) => ({ exercise, at, index })))
+      .filter(({ exercise }) => exercise.lift.trains[muscle] === 1)
+      .filter(({ exercise }) => setsOf(exercise) < setLimits(exercise)[1])
+      .sort((a, b) => setsOf(a.exercise) - setsOf(b.exercise));
+    return places.some(({ exercise, at, index }) => {
+      const more = this.days[at]!.with(index, withSets(exercise, setsOf(exercise) + 1));
+      return this.#put(at, more);
+    });
+  }
+
+  #addDirectly(muscle: Muscle): boolean {
+    const keys = DIRECT[muscle] ?? FOCUS_ONLY[muscle] ?? [];
+    const found = lineUp([keys], this.#taken(), this.#wishes, this.#lifts);
+    return found.some((lift) => this.#addFirst([lift], this.#homesFor(lift)));
+  }
+
+  /** Days for one more lift: those without its muscles first, then those with most time left. */
+  #homesFor(lift: Lift): readonly number[] {
+    const shared = (at: number) =>
+      this.days[at]!.filter((one) => sharesMuscle(one.lift, lift)).length +
+      (this.days.length === 4 && isLower(lift) !== (at % 2 === 1) ? OTHER_HALF : 0);
+    return this.#bySlack().toSorted((a, b) => shared(a) - shared(b));
+  }
+
+  #bySlack(): number[] {
+    const seconds = this.days.map((day) => secondsOf(day, this.#pace));
+    return seconds.map((_, at) => at).sort((a, b) => seconds[a]! - seconds[b]! || a - b);
+  }
+
+  /** The first of the lifts on the first of the days that takes it. */
+  #addFirst(lifts: readonly Lift[], homes: readonly number[]): boolean {
+    return lifts.some((lift) => {
+      const exercise = draftedExercise(lift, this.#wishes, this.#pace);
+      return homes.some((at) => {
+        const day = this.days[at]!;
+        return (
+          isRoomFor(lift, day) &&
+          !this.#isTrainedNextTo(at, lift) &&
+          this.#put(at, inOrder(day, exercise))
+        );
+      });
+    });
+  }
+
+  /** Takes the day if it fits into the time and no muscle has more than is recovered from. */
+  #put(at: number, day: Exercise[]): boolean {
+    if (!this.#fits(day)) return false;
+    const plan = this.days.with(at, day);
+    const [, high] = CHECK_LIMITS.weeklySets[this.#wishes.aim];
+    const before = setsByMuscle(this.days);
+    const isTooMuch = [...setsByMuscle(plan)].some(
+      ([muscle, sets]) => sets > high && sets > (before.get(muscle) ?? 0),
+    );
+    if (isTooMuch || MUSCLES.some((muscle) => isTooOften(muscle, plan, this.days))) return false;
+    this.days = plan;
+    return true;
+  }
+
+  #fits(day: readonly Exercise[]): boolean {
+    return secondsOf(day, this.#pace) <= mostMinutes(this.#wishes) * 60;
+  }
+
+  #directDays(muscle: Muscle): number {
+    return this.days.filter((day) => day.some(({ lift }) => lift.trains[muscle] === 1)).length;
+  }
+
+  /** Of four days two touch, so neighbours train no muscle directly twice. */
+  #isTrainedNextTo(at: number, lift: Lift): boolean {
+    const { length } = this.days;
+    if (length < 4) return false;
+    const neighbours = [this.days[(at + 1) % length]!, this.days[(at + length - 1) % length]!];
+    return neighbours.flat().some((one) => sharesMuscle(one.lift, lift));
+  }
+}
+
+/** Of four days every other one is for the lower body. */
+const isLower = ({ trains }: Lift): boolean =>
+  directMuscles(trains).some((muscle) => LOWER_BODY.includes(muscle));
+
+const OTHER_HALF = 10;
+
+const isLarge = (muscle: Muscle): number => (LARGE.includes(muscle) ? 1 : 0);
+
+const inOrder = (day: readonly Exercise[], added: Exercise): Exercise[] => {
+  const at = day.findIndex(({ lift }) => placeInDay(lift) > placeInDay(added.lift));
+  return day.toSpliced(at < 0 ? day.length : at, 0, added);
+};
+
+const sharesMuscle = (a: Lift, b: Lift): boolean =>
+  directMuscles(a.trains).some((muscle) => b.trains[muscle] === 1);
+
+/** Two compounds of one movement, or two lifts for the same muscle alone: one a day is enough. */
+const isTwin = (a: Lift, b: Lift): boolean =>
+  a.kind === b.kind && a.pattern === b.pattern && (a.kind === 'compound' || sharesMuscle(a, b));
+
+const isOf = ({ movements }: Slot, { kind, pattern }: Lift): boolean =>
+  kind === 'compound' && movements.some((movement) => movement.replace(' ', '-') === pattern);
+
+const isOfSlot =
+  (slot: Slot) =>
+  ({ lift }: Exercise): boolean =>
+    isOf(slot, lift);
+
+function isTooOften(muscle: Muscle, plan: Plan, before: Plan): boolean {
+  const directDays = (days: Plan, isLargeOnly: boolean) =>
+    days.filter((day) =>
+      day.some(
+        (exercise) =>
+          exercise.lift.trains[muscle] === 1 &&
+          (!isLargeOnly ||
+            (exercise.style === 'cluster' && exercise.mostSets > CHECK_LIMITS.smallCluster)),
+      ),
+    ).length;
+  const isOver = (isLargeOnly: boolean, most: number) => {
+    const days = directDays(plan, isLargeOnly);
+    return days > most && days > directDays(before, isLargeOnly);
+  };
+  return isOver(false, CHECK_LIMITS.muscleDays[1]) || isOver(true, CHECK_LIMITS.clusterDays);
+}
