@@ -34,9 +34,9 @@ export const run: Run = async (call) => {
     call.print(jsonText(json));
   } else if (exact) {
     const width = Math.min(call.ports.stdout.columns || 80, 100);
-    call.print([loadedWords(exact, unit), ...platePicture(exact, width)].join('\n'));
+    call.print([loadedWords(exact, unit, gear), ...platePicture(exact, width)].join('\n'));
   } else {
-    call.print(nearWords(massText(wish, unit), near, unit));
+    call.print(nearWords(massText(wish, unit), near, unit, gear));
   }
   return exact ? 0 : 1;
 };
@@ -63,8 +63,8 @@ const loadedJson = ({ total, side }: LoadedBar, unit: Unit) => ({
   plate_units: side.map(({ stamped }) => stamped.unit),
 });
 
-function loadedWords({ bar, side, total }: LoadedBar, unit: Unit): string {
-  const plates = side.length === 0 ? 'the empty bar' : `${plateWords(side)} a side`;
+function loadedWords({ bar, side, total }: LoadedBar, unit: Unit, gear: Gear): string {
+  const plates = side.length === 0 ? 'the empty bar' : `${plateWords(side, gear)} a side`;
   return `${massText(total, unit)} on the ${bar.name} (${massNumber(massOf(bar.mass), bar.mass.unit)} ${bar.mass.unit}): ${plates}`;
 }
 
@@ -72,10 +72,11 @@ function nearWords(
   wish: string,
   { below, above }: { below: LoadedBar | null; above: LoadedBar | null },
   unit: Unit,
+  gear: Gear,
 ): string {
   const ways = [
-    ...(below ? [`${loadedWords(below, unit)}, is the nearest below`] : []),
-    ...(above ? [`${loadedWords(above, unit)}, is the nearest above`] : []),
+    ...(below ? [`${loadedWords(below, unit, gear)}, is the nearest below`] : []),
+    ...(above ? [`${loadedWords(above, unit, gear)}, is the nearest above`] : []),
   ];
   return `${wish} cannot be made with your plates: ${ways.join('; ')}.`;
 }

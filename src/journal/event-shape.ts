@@ -10,6 +10,7 @@ import {
   text,
   whole,
   withFields,
+  yesOrNo,
 } from './shapes.ts';
 
 const place = { exercise: whole, role: oneOf('warm-up', 'straight', 'lead', 'mini'), index: whole };
@@ -37,6 +38,7 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
     load: whole,
     count: finite,
     reserve: orNull(finite),
+    failed: maybe(yesOrNo),
     entered: oneOf('as-planned', 'typed'),
   }),
   'set-amended': withFields({
@@ -44,6 +46,7 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
     load: maybe(whole),
     count: maybe(finite),
     reserve: maybe(orNull(finite)),
+    failed: maybe(yesOrNo),
   }),
   'sets-confirmed': withFields({ of: listOf(text) }),
   'set-skipped': withFields(place),

@@ -14,6 +14,8 @@ export interface SetResult {
   readonly count: number;
   /** Reps in reserve; null where the lifter gave none. */
   readonly reserve: number | null;
+  /** The rep after the last was tried and did not come up: the zero in reserve is known. */
+  readonly failed?: boolean;
   readonly entered: Entered;
 }
 

@@ -80,6 +80,9 @@ export function playSession(scene: Scene): PlayedSession {
   return { events, state: closed };
 }
 
+/** The lifter looks the numbers over before closing. */
+const TO_LOOK_MS = 10_000;
+
 type Send = (command: SessionCommand, at: Reading) => SessionState;
 
 function playSets(opened: SessionState, scene: Scene, send: Send): SessionState {
@@ -88,7 +91,9 @@ function playSets(opened: SessionState, scene: Scene, send: Send): SessionState 
   for (;;) {
     const { stage } = state;
     const wait = restSeconds(stage);
-    if (wait === null) return send({ do: 'close', how: 'finished' }, state.lastAt);
+    if (wait === null) {
+      return send({ do: 'close', how: 'finished' }, laterBy(state.lastAt, TO_LOOK_MS));
+    }
     const { next } = stage as Extract<typeof stage, { next: SetPlace }>;
     if (next.exercise !== body.exercise) body = atExercise(next.exercise, state, scene);
     else body = { ...body, tired: afterRest(body.tired, scene.lifter.model, wait) };

@@ -18,7 +18,10 @@ export interface SetNumbers {
   readonly load: Mass;
   /** Reps, or seconds where the lift counts seconds. */
   readonly count: number;
+  /** Reps that could still have been done, as the lifter tells it; null where nothing was told. */
   readonly reserve: number | null;
+  /** The rep after the last was tried and did not come up: a zero in reserve that is known, not told. */
+  readonly failed?: boolean;
 }
 
 export type ClusterEnd = 'fewer-reps' | 'most-sets' | 'lifter';

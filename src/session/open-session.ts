@@ -15,6 +15,7 @@ export function openSession({ session, device, prescription, at, zone }: Opening
     current: null,
     chosen: null,
     lastDown: null,
+    loaded: [],
     pausedSince: null,
     pausedMs: 0,
     openedAt: at,

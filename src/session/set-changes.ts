@@ -21,13 +21,25 @@ export function putDown(state: SessionState, event: Event<'set-done'>): SessionS
     exercises: state.exercises.map((each, i) => (i === exercise ? changed : each)),
     stage: { kind: 'all-done' },
     current: exercise,
+    loaded: [...state.loaded, { id: event.id, exercise: found.prescribed, load: event.load }],
     lastDown: { place, track: found.prescribed.track, at, changedBy: 0, pausedMs: 0 },
   };
 }
 
 function withSet(
   exercise: ExerciseState,
-  { id, at, exercise: position, role, index, load, count, reserve, entered }: Event<'set-done'>,
+  {
+    id,
+    at,
+    exercise: position,
+    role,
+    index,
+    load,
+    count,
+    reserve,
+    failed,
+    entered,
+  }: Event<'set-done'>,
   startedAt: Reading | null,
 ): ExerciseState {
   const set: DoneSet = {
@@ -38,6 +50,7 @@ function withSet(
     load,
     count,
     reserve,
+    ...(failed && { failed }),
     entered,
     startedAt,
     at,
@@ -58,14 +71,20 @@ function startOf({ stage, lastDown }: SessionState, place: SetPlace, at: Reading
 
 /** Each number given replaces the one that stood; the set counts as typed. */
 export function amendSets(state: SessionState, event: Event<'set-amended'>): SessionState {
-  const { load, count, reserve } = event;
-  return eachSet(state, (set) =>
+  const { load, count, reserve, failed } = event;
+  const loaded =
+    load === undefined
+      ? state.loaded
+      : state.loaded.map((each) => (each.id === event.of ? { ...each, load } : each));
+  return eachSet({ ...state, loaded }, (set) =>
     set.id === event.of
       ? {
           ...set,
           ...(load !== undefined && { load }),
           ...(count !== undefined && { count }),
           ...(reserve !== undefined && { reserve }),
+          // Reps in reserve take back that one was tried and failed.
+          ...(failed !== undefined ? { failed } : reserve ? { failed: false } : {}),
           entered: 'typed',
         }
       : set,

@@ -1,6 +1,7 @@
 import type { Rest } from '../program/program.ts';
 import type { Entered } from '../progression/past.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import type { Mass } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
 import type { ClusterEnd, SessionEvent, SetNumbers, SetPlace } from './events.ts';
 
@@ -79,6 +80,14 @@ export interface LastDown {
   readonly pausedMs: number;
 }
 
+/** A set that was put down, warm-ups included, as far as it tells what is on the bar. */
+export interface LoadedSet {
+  /** Id of its set-done event. */
+  readonly id: string;
+  readonly exercise: PrescribedExercise;
+  readonly load: Mass;
+}
+
 export interface SessionState {
   readonly session: string;
   readonly device: string;
@@ -91,6 +100,8 @@ export interface SessionState {
   /** The exercise that goes first, out of the planned order; null: the planned order. */
   readonly chosen: number | null;
   readonly lastDown: LastDown | null;
+  /** In order: what is on each bar, handle and belt now follows from these and the gear. */
+  readonly loaded: readonly LoadedSet[];
   /** When the lifter paused, while paused. */
   readonly pausedSince: Reading | null;
   /** Milliseconds spent paused in the whole session, the pause that runs not counted. */

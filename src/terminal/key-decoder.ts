@@ -67,6 +67,7 @@ const CODES: Readonly<Record<string, NamedKey>> = {
   27: 'esc',
   32: 'space',
   127: 'backspace',
+  57414: 'enter',
 };
 
 const CSI = /^\u001b\[([\x30-\x3f]*)[\x20-\x2f]*([\x40-\x7e])/;
@@ -156,22 +157,26 @@ function pasted(text: string, end: number, length: number): Step {
 function csiKey(parameters: string, final: string): Key | null {
   if (parameters.startsWith('<')) return tap(parameters, final);
   if (/^[?>=]/.test(parameters)) return null;
-  const [first = '', modifiers = ''] = parameters.split(';');
+  const [first = '', modifiers = '', text = ''] = parameters.split(';');
   const [shift = '', event = ''] = modifiers.split(':');
   if (event === '3') return null;
-  if (final === 'u') return kittyKey(first.split(':')[0] ?? '', Number(shift || 1));
-  if (final === '~') return named(TILDES[first]);
-  if (final === 'M') return null;
-  return named(LETTERS[final]);
+  const key =
+    final === 'u'
+      ? kittyKey(first.split(':')[0] ?? '', Number(shift || 1), text)
+      : named(final === '~' ? TILDES[first] : final === 'M' ? undefined : LETTERS[final]);
+  return key && event === '2' && key.kind !== 'tap' && key.kind !== 'paste'
+    ? { ...key, repeat: true }
+    : key;
 }
 
-function kittyKey(code: string, modifiers: number): Key | null {
+/** @param text code points that the key types, where the terminal tells them: the keyboard's layout is its own */
+function kittyKey(code: string, modifiers: number, text: string): Key | null {
   const bits = modifiers - 1;
   if (bits & 4) return named(code === '99' ? 'ctrl-c' : code === '122' ? 'ctrl-z' : undefined);
   if (bits & ~(1 | 64 | 128)) return null;
   if (code === '9' && bits & 1) return named('shift-tab');
   if (CODES[code]) return named(CODES[code]);
-  const point = Number(code);
+  const point = Number(text.split(':')[0] || code);
   if (!Number.isInteger(point) || point < 33 || point > 0xdfff) return null;
   return { kind: 'text', text: String.fromCodePoint(point) };
 }

@@ -21,8 +21,9 @@ export type NamedKey =
 
 /** One thing that the lifter did at the keyboard or on the screen. */
 export type Key =
-  | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'named'; readonly name: NamedKey }
+  | { readonly kind: 'text'; readonly text: string; readonly repeat?: true }
+  /** `repeat`: the terminal says that the key was held, not pressed again. */
+  | { readonly kind: 'named'; readonly name: NamedKey; readonly repeat?: true }
   /** A press on the screen; both count from 1 at the top left. */
   | { readonly kind: 'tap'; readonly column: number; readonly row: number }
   /** Pasted text, without control characters. */

@@ -14,6 +14,13 @@ const TAPS_ON = `${ESC}[?1000h${ESC}[?1006h`;
 const TAPS_OFF = `${ESC}[?1006l${ESC}[?1000l`;
 const PASTE_ON = `${ESC}[?2004h`;
 const PASTE_OFF = `${ESC}[?2004l`;
+/**
+ * The kitty keyboard protocol, where a terminal knows it: keys tell whether they were held (2), all
+ * of them (1 and 8), with the text that they type (16). Each screen has its own stack of flags, so
+ * it is switched on after the alternate screen and off before that is left.
+ */
+export const REPEATS_ON = `${ESC}[>27u`;
+export const REPEATS_OFF = `${ESC}[<u`;
 const PROGRESS_OFF = `${ESC}]9;4;0${BEL}`;
 
 export const FLASH_ON = `${ESC}[?5h`;
@@ -33,7 +40,7 @@ export const enterModes = ({ taps }: ModeWishes): string =>
  * goes back, the primary screen and the cursor included. Writing it twice does no harm.
  */
 export const leaveModes = ({ progress }: Pick<ModeWishes, 'progress'>): string =>
-  `${FLASH_OFF}${TAPS_OFF}${PASTE_OFF}${progress ? PROGRESS_OFF : ''}${titleCode('')}${ESC}[23;2t${ESC}[?1049l${ESC}[?25h${ESC}[0m`;
+  `${REPEATS_OFF}${FLASH_OFF}${TAPS_OFF}${PASTE_OFF}${progress ? PROGRESS_OFF : ''}${titleCode('')}${ESC}[23;2t${ESC}[?1049l${ESC}[?25h${ESC}[0m`;
 
 /** Sets the window's title. */
 export const titleCode = (title: string): string => `${ESC}]2;${title}${BEL}`;

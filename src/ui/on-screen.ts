@@ -2,7 +2,7 @@ import { type RenderOptions, render } from 'ink';
 import type { ReactElement } from 'react';
 import type { Key } from '../terminal/key.ts';
 import { type KeyStream, keySource } from '../terminal/key-source.ts';
-import { enterModes, leaveModes } from '../terminal/modes.ts';
+import { enterModes, leaveModes, REPEATS_OFF, REPEATS_ON } from '../terminal/modes.ts';
 import { StandInStdin } from '../terminal/stand-in-stdin.ts';
 import { terminalKind } from '../terminal/terminal-kind.ts';
 import { type SignalSource, waysOut } from '../terminal/ways-out.ts';
@@ -68,6 +68,7 @@ export function onScreen(
       // A terminal that hung up must not be written to, and Ink's own farewell would be.
       if (status !== HUNG_UP) {
         try {
+          if (!screenReader) write(REPEATS_OFF);
           // Before the modes go back: its last frame belongs on the alternate screen.
           instance.unmount();
         } finally {
@@ -111,6 +112,7 @@ export function onScreen(
       isScreenReaderEnabled: screenReader,
     };
     const instance = render(app.view, options);
+    if (!screenReader) write(REPEATS_ON);
     instance.waitUntilExit().then(
       () => finish(0, null),
       (error: unknown) => finish(1, error),

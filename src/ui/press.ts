@@ -1,4 +1,5 @@
 import type { Key } from '../terminal/key.ts';
+import { elapsedMs } from '../training/reading.ts';
 import type { Bench } from '../workbench/bench.ts';
 import { ENTRY_ACTS } from './acts/entry-acts.ts';
 import {
@@ -21,7 +22,7 @@ import {
 import { ADVICE_ACTS, REVIEW_ACTS, WEIGH_ACTS, WEIGHT_QUESTION_ACTS } from './acts/review-acts.ts';
 import { SCREEN_ACTS } from './acts/screen-acts.ts';
 import { SET_ACTS } from './acts/set-acts.ts';
-import type { ActId } from './binding.ts';
+import { type ActId, DIGITS } from './binding.ts';
 import { bindingFor, bindingsOf, keyName } from './keymap.ts';
 import { type Act, type Acting, ask, type Outcome, tell } from './outcome.ts';
 import { phaseOf } from './phase.ts';
@@ -59,6 +60,11 @@ const SPECIAL: Readonly<Partial<Record<ScreenKind, Partial<Record<ActId, Act>>>>
 
 /** What a key leads to: the next state of the screens, and what is asked of the world. */
 export function press(model: Model, key: Key, bench: Bench): Outcome {
+  const { ui, effects } = outcomeOf(model, key, bench);
+  return { ui: { ...ui, lastKey: { name: keyName(key) ?? '', at: model.now } }, effects };
+}
+
+function outcomeOf(model: Model, key: Key, bench: Bench): Outcome {
   const phase = model.session ? phaseOf(model.session, model.now) : null;
   const acting: Acting = { model, phase, bench, name: keyName(key) ?? '' };
   if (model.ui.help && acting.name !== 'ctrl-c') return closeHelp(acting);
@@ -66,8 +72,30 @@ export function press(model: Model, key: Key, bench: Bench): Outcome {
   const { kind } = model.ui.screen;
   const binding = bindingFor(kind, acting.name);
   if (!binding) return unbound(acting, key);
+  if (isHeld(model, acting.name, key)) {
+    return tell(acting, `${acting.name} is held or bounced; press it once.`);
+  }
   const may = binding.when(model, phase);
   return may === true ? perform(acting, binding.act) : tell(acting, may);
+}
+
+/** The same key sooner than this is no second press, where the terminal does not tell. Ours. */
+const BOUNCE_MS = 200;
+
+/** Keys that do more when they are held: those that move or type. */
+const MAY_REPEAT: ReadonlySet<string> = new Set([
+  ...['up', 'down', 'left', 'right', 'page-up', 'page-down', 'tab', 'shift-tab'],
+  ...['backspace', 'delete', '+', '=', '-', '_', '.', ',', '[', ']', ...DIGITS],
+]);
+
+/** Is a key that starts, saves, closes or chooses something held down, or does it bounce? */
+function isHeld({ ui, now }: Model, name: string, key: Key): boolean {
+  if (MAY_REPEAT.has(name)) return false;
+  if ('repeat' in key) return true;
+  const { lastKey } = ui;
+  return (
+    lastKey?.name === name && now.wall >= lastKey.at.wall && elapsedMs(lastKey.at, now) < BOUNCE_MS
+  );
 }
 
 const perform = (acting: Acting, act: ActId): Outcome =>

@@ -80,6 +80,8 @@ export interface UiState {
   readonly help: { readonly scroll: number } | null;
   /** One sentence about the last key: a problem, or why the key does nothing now. */
   readonly message: string | null;
+  /** The key pressed last, to tell a key that is held or bounces from one that is meant. */
+  readonly lastKey: { readonly name: string; readonly at: Reading } | null;
   /** Exercises whose pain of last time was asked about in this run. */
   readonly painAsked: readonly number[];
 }
@@ -99,5 +101,6 @@ export const atStart = (screen: Screen): UiState => ({
   screen,
   help: null,
   message: null,
+  lastKey: null,
   painAsked: [],
 });

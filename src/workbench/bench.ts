@@ -26,6 +26,8 @@ export interface Today {
 export interface MadeUp {
   /** `20 + 10 a side`, `empty bar`, `body weight + 10 on the belt`. */
   readonly words: string;
+  /** `take off 5, put on 10 + 2.5 a side`, from what is loaded now; null where it is as it should be. */
+  readonly change: string | null;
   /** Lines of a side view no wider than `width` columns; none where there is nothing to draw. */
   readonly picture: (width: number) => readonly string[];
 }
@@ -80,13 +82,8 @@ export interface Bench {
   readonly begin: (day?: string) => LiveSession | Problem;
   /** The session that is open, also after it was closed in this run; null before. */
   readonly live: () => LiveSession | null;
+  /** From what the sets of the live session have left on bars, handles and belt. */
   readonly madeUp: (exercise: PrescribedExercise, load: Mass) => MadeUp | null;
-  /** What to take off and put on, in words; null where nothing changes or there is no bar. */
-  readonly plateChange: (
-    exercise: PrescribedExercise,
-    from: Mass | null,
-    to: Mass,
-  ) => string | null;
   /** Lifts for the same muscles with the same loading, each prescribed from history. */
   readonly alternatives: (exercise: PrescribedExercise) => readonly PrescribedExercise[];
   /** The exercise at another load, its warm-ups and aims worked out again. */

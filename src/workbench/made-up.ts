@@ -1,81 +1,72 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { bodyGearFor } from '../training/body-gear.ts';
-import { fixedDumbbell, loadHandle } from '../training/dumbbells.ts';
+import type { LoadedSet } from '../session/state.ts';
+import { type Equipment, NOTHING_LOADED, type SetUp, setUp } from '../training/equipment.ts';
 import type { Gear, PlateKind } from '../training/gear.ts';
 import type { Mass } from '../training/mass.ts';
 import { platePicture } from '../training/plate-picture.ts';
-import { loadBar, type PlateChange, plateChange } from '../training/plates.ts';
 import type { MadeUp } from './bench.ts';
 
-type Loaded = Pick<PrescribedExercise, 'loading' | 'bar' | 'step' | 'hands'>;
+type Named = Pick<PrescribedExercise, 'loading' | 'bar' | 'step' | 'hands' | 'pattern'>;
 
-const NO_PICTURE = () => [];
-
-/** How the lifter's own gear makes a load; null where it does not matter or cannot be told. */
+/**
+ * How the lifter's own gear makes a load, and what to do to get there from what is loaded now; null
+ * where plates do not matter or the load cannot be made.
+ */
 export function madeUp(
-  { loading, bar, step, hands }: Loaded,
+  exercise: Named,
   load: Mass,
   gear: Gear,
+  now: Equipment = NOTHING_LOADED,
 ): MadeUp | null {
-  // Loads by a step of the program's own say nothing about plates.
-  if (step !== null) return null;
-  switch (loading) {
-    case 'barbell': {
-      const loaded = loadBar(gear, bar, load);
-      return (
-        loaded && {
-          words: sideWords(loaded.side, 'empty bar'),
-          picture: (width) => platePicture(loaded, width),
-        }
-      );
-    }
-    case 'dumbbell': {
-      if (fixedDumbbell(gear, hands, load)) return null;
-      const loaded = loadHandle(gear, hands, load);
-      return loaded && { words: sideWords(loaded.side, 'empty handle'), picture: NO_PICTURE };
-    }
-    case 'bodyweight': {
-      const worn = bodyGearFor(gear, load);
-      if (!worn || (worn.plates.length === 0 && worn.bands.length === 0)) return null;
-      const words =
-        worn.bands.length > 0
-          ? worn.bands.map(({ name }) => name).join(' and ')
-          : `${plateWords(worn.plates)} on the belt`;
-      return { words, picture: NO_PICTURE };
-    }
+  const made = setUp(exercise, load, gear, now);
+  if (!made || made.on === 'nothing') return null;
+  const { bar } = made;
+  return {
+    words: standing(made, exercise, gear),
+    change: changing(made, exercise, gear),
+    picture: bar ? (width) => platePicture(bar, width) : () => [],
+  };
+}
+
+/** What is loaded once the sets done so far were done, each as its load asks. */
+export function equipmentAfter(loaded: readonly LoadedSet[], gear: Gear): Equipment {
+  return loaded.reduce<Equipment>(
+    (now, { exercise, load }) => setUp(exercise, load, gear, now)?.after ?? now,
+    NOTHING_LOADED,
+  );
+}
+
+function standing(made: SetUp, exercise: Named, gear: Gear): string {
+  const plates = plateWords(made.plates, gear);
+  switch (made.on) {
+    case 'bands':
+      return made.bands.map(({ name }) => name).join(' and ');
+    case 'belt':
+      return made.plates.length === 0 ? 'nothing added' : `${plates} ${onBody(exercise)}`;
     default:
-      return null;
+      if (made.plates.length > 0) return `${plates} a side`;
+      return made.on === 'handles' ? 'empty handle' : 'empty bar';
   }
 }
 
-/** What to take off and put on at each end of the bar, from one load to the next; null where nothing changes. */
-export function plateChangeWords(
-  { loading, bar, step }: Loaded,
-  from: Mass | null,
-  to: Mass,
-  gear: Gear,
-): string | null {
-  if (loading !== 'barbell' || step !== null) return null;
-  const before = from === null ? null : loadBar(gear, bar, from);
-  const after = loadBar(gear, bar, to, before);
-  return after && changeWords(plateChange(before, after));
-}
-
-/** `take off 5, put on 10 + 2.5`, a side; null where nothing changes. */
-export function changeWords({ off, on }: PlateChange): string | null {
+/** `strip the bar, take off 5, put on 10 + 2.5 a side`; null where nothing changes. */
+function changing({ on, change, strip }: SetUp, exercise: Named, gear: Gear): string | null {
+  const first = strip.map((name) => `strip the ${name}`);
+  const where = on === 'belt' ? onBody(exercise) : 'a side';
   const parts = [
-    ...(off.length > 0 ? [`take off ${plateWords(off)}`] : []),
-    ...(on.length > 0 ? [`put on ${plateWords(on)}`] : []),
+    ...(change.off.length > 0 ? [`take off ${plateWords(change.off, gear)}`] : []),
+    ...(change.on.length > 0 ? [`put on ${plateWords(change.on, gear)}`] : []),
   ];
-  return parts.length === 0 ? null : `${parts.join(', ')} a side`;
+  const own = parts.length > 0 ? [`${parts.join(', ')} ${where}`] : [];
+  return first.length + own.length === 0 ? null : [...first, ...own].join(', ');
 }
 
-const sideWords = (side: readonly PlateKind[], empty: string): string =>
-  side.length === 0 ? empty : `${plateWords(side)} a side`;
+/** A sit-up's plate is held; a pull-up's hangs. */
+const onBody = ({ pattern }: Named): string => (pattern === 'trunk' ? 'held' : 'on the belt');
 
-/** `20 + 10`, with the unit named only where both units are on it. */
-export function plateWords(plates: readonly PlateKind[]): string {
-  const mixed = new Set(plates.map(({ stamped }) => stamped.unit)).size > 1;
+/** `20 + 10`, with the unit named where plates of both are owned: a 2.5 may be either. */
+export function plateWords(plates: readonly PlateKind[], gear: Gear): string {
+  const mixed = new Set(gear.plates.map(({ stamped }) => stamped.unit)).size > 1;
   return plates
     .map(({ stamped }) => (mixed ? `${stamped.amount} ${stamped.unit}` : `${stamped.amount}`))
     .join(' + ');

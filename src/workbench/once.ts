@@ -6,3 +6,12 @@ export function once<T>(make: () => T): () => T {
     return made.value;
   };
 }
+
+/** Works a value out only when what it is made of is another than the last time. */
+export function lastOf<Of extends readonly unknown[], T>(make: (...of: Of) => T): (...of: Of) => T {
+  let last: { readonly of: Of; readonly made: T } | null = null;
+  return (...of) => {
+    if (!last || last.of.some((one, at) => one !== of[at])) last = { of, made: make(...of) };
+    return last.made;
+  };
+}

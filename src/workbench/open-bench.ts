@@ -4,6 +4,7 @@ import { offerAfterSet } from '../progression/offer-after-set.ts';
 import { prescribeExercise } from '../progression/prescribe-exercise.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { rackFor } from '../progression/rack.ts';
+import type { SessionState } from '../session/state.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { nextAbove, nextBelow } from '../training/loads.ts';
@@ -12,7 +13,8 @@ import type { Reason } from '../training/rule.ts';
 import type { Bench, Choices, NearLoads, Offer } from './bench.ts';
 import { findingsOf } from './findings-of.ts';
 import type { LiveSession } from './live-session.ts';
-import { madeUp, plateChangeWords } from './made-up.ts';
+import { equipmentAfter, madeUp } from './made-up.ts';
+import { lastOf } from './once.ts';
 import { openDesk } from './open-desk.ts';
 import { openWatch } from './open-watch.ts';
 import type { Workbench } from './open-workbench.ts';
@@ -23,6 +25,8 @@ import { runSession } from './run-session.ts';
 import { sessionProgram } from './session-program.ts';
 import { sessionReview } from './session-review.ts';
 import { openSessionOf, todayOf } from './today.ts';
+
+const NONE: SessionState['loaded'] = [];
 
 /** Lifts offered in place of one; more is no help to someone out of breath. */
 const ALTERNATIVES = 8;
@@ -56,6 +60,8 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     const planned = plannedExercise(exercise, from);
     return prescribeExercise(from, planned, history(), workbench.circumstances(), change);
   };
+  const after = lastOf(equipmentAfter);
+  const equipment = () => after(live?.state().loaded ?? NONE, workbench.gear());
   const keepNow: KeepSettings = (change) => {
     settings = keepSettings(change);
     return settings;
@@ -73,8 +79,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
         return live;
       }),
     live: () => live,
-    madeUp: (exercise, load) => madeUp(exercise, load, workbench.gear()),
-    plateChange: (exercise, from, to) => plateChangeWords(exercise, from, to, workbench.gear()),
+    madeUp: (exercise, load) => madeUp(exercise, load, workbench.gear(), equipment()),
     alternatives: (exercise) => {
       const from = program();
       const planned = plannedExercise(exercise, from);

@@ -15,8 +15,9 @@ import { readProgram } from '../program/read-program.ts';
 import { writeProgramFile } from '../program/write-file.ts';
 import { lineDiff } from '../text/line-diff.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
-import { type FindingWords, findingsOf } from './findings-of.ts';
+import { findingsOf } from './findings-of.ts';
 import { liftsLike } from './lifts-like.ts';
+import { lastOf } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
 import type { SettingsDesk } from './past-changer.ts';
 import type { ProgramDesk, Sheet, SheetEdit } from './program-desk.ts';
@@ -71,18 +72,6 @@ export function openDesk(workbench: Workbench, settings: SettingsDesk): ProgramD
       workbench.forgetProgram();
       return { path };
     },
-  };
-}
-
-/** What was found for the last program and gear, as the screens ask for it with every frame. */
-function lastOf(find: typeof findingsOf): typeof findingsOf {
-  let last: { readonly of: readonly unknown[]; readonly found: readonly FindingWords[] } | null =
-    null;
-  return (program, gear) => {
-    if (last?.of[0] !== program || last.of[1] !== gear) {
-      last = { of: [program, gear], found: find(program, gear) };
-    }
-    return last.found;
   };
 }
 

@@ -49,9 +49,9 @@ export class AHome {
       }) as unknown as NodeJS.WriteStream;
     return {
       clock: {
-        // Each look at the clock is a second later, so that no two events share an instant.
+        // Each look at the clock is two seconds later: no two events share an instant, no key bounces.
         read: () => {
-          this.wall += 1000;
+          this.wall += 2000;
           return { wall: this.wall, up: null, boot: null };
         },
         zone: () => 0,

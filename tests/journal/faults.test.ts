@@ -56,7 +56,7 @@ function evening(files: Files): {
       if (writer) act(writer);
     });
     for (const { id } of openedBy(writer)?.state().events ?? []) kept.add(id);
-    clock.wait(1000);
+    clock.wait(2000);
   }
   openedBy(writer)?.close();
   tried(() =>
@@ -175,6 +175,7 @@ describe('a session whose write failed', () => {
     const note = { do: 'note', exercise: null, text: 'long '.repeat(200) } as const;
     expect(() => send(writer, note, clock)).toThrow('the disk reports an error of its own');
     send(writer, 'start', clock);
+    clock.wait(20_000);
     send(writer, 'put-down', clock);
     const { unreadable, open } = aJournal(disk.files).history();
     expect(unreadable).toEqual([]);

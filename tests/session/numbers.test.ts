@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { openSets } from '../../src/session/done-sets.ts';
+import { resultsOf } from '../../src/session/results.ts';
 import { kilograms, type Mass } from '../../src/training/mass.ts';
 import {
   cluster,
@@ -49,7 +50,8 @@ test('the sets after it stay at the load that was typed', () => {
 });
 
 test('in a first session the load is asked for, once', () => {
-  const session = play(prescription(straight({ load: null, move: 'start' }))).send('start');
+  const session = play(prescription(straight({ load: null, move: 'start' })));
+  session.send('start').wait(20);
   expect(session.refusal('put-down')).toBe(
     'No load is known yet for Row. Type the load that was lifted.',
   );
@@ -60,7 +62,7 @@ test('in a first session the load is asked for, once', () => {
 describe('numbers that no set has are refused in a sentence', () => {
   const tooMuch = 1_001_000_000_000 as Mass;
   test.each([
-    [{ count: 0 }, 'A set cannot have 0 reps: expected a whole number from 1 to 60. Skip the set'],
+    [{ count: -1 }, 'A set cannot have -1 reps: expected a whole number from 0 to 60.'],
     [{ count: 99 }, 'A set cannot have 99 reps'],
     [{ count: 5.5 }, 'A set cannot have 5.5 reps'],
     [{ count: Number.NaN }, 'A set cannot have NaN reps'],
@@ -71,7 +73,30 @@ describe('numbers that no set has are refused in a sentence', () => {
   ])('%o', (numbers, sentence) => {
     const session = lift(rows());
     expect(session.refusal({ do: 'amend', of: setId(session, 0, 0), numbers })).toContain(sentence);
-    expect(session.send('start').refusal({ do: 'put-down', numbers })).toContain(sentence);
+    expect(session.send('start').wait(20).refusal({ do: 'put-down', numbers })).toContain(sentence);
+  });
+
+  test('a set missed under the bar has no reps, and counts', () => {
+    const session = play(prescription(straight())).send('start').wait(4);
+    session.send({ do: 'put-down', numbers: { count: 0, failed: true } });
+    expect(resultsOf(session.state())[0]?.sets).toEqual([
+      { load: kilograms(80), count: 0, reserve: null, failed: true, entered: 'typed' },
+    ]);
+  });
+
+  test('a rep that was tried and failed is known until reps in reserve are told', () => {
+    const session = lift(play(prescription(straight())));
+    const of = setId(session, 0, 0);
+    session.send({ do: 'amend', of, numbers: { reserve: 0, failed: true } });
+    expect(session.state().exercises[0]?.done[0]).toMatchObject({ reserve: 0, failed: true });
+    session.send({ do: 'amend', of, numbers: { reserve: 1 } });
+    expect(session.state().exercises[0]?.done[0]).toMatchObject({ reserve: 1, failed: false });
+  });
+
+  test('effort that nobody told stays untold', () => {
+    expect(lift(play(prescription(straight()))).state().exercises[0]?.done).toMatchObject([
+      { count: 6, reserve: null },
+    ]);
   });
 
   test('a mini-set that did not come up has none, and ends the cluster', () => {
@@ -106,7 +131,7 @@ describe('a timed hold', () => {
     const session = play(prescription(plank)).send('start').wait(30);
     expect(session.stage()).toMatchObject({ kind: 'lifting', holdLeftMs: 15_000 });
     session.wait(20).send('put-down');
-    expect(session.state().exercises[0]?.done).toMatchObject([{ count: 45, reserve: null }]);
+    expect(session.state().exercises[0]?.done).toMatchObject([{ count: 50, reserve: null }]);
   });
 
   test('put down early counts the seconds it was held', () => {

@@ -32,7 +32,11 @@ test('a rest is made longer and shorter, never below nothing, and the next one i
   const session = resting().wait(60).send({ do: 'change-rest', by: 30 });
   expect(session.stage()).toMatchObject({ toEarlyMs: 150_000, toLateMs: 270_000 });
   session.send({ do: 'change-rest', by: -500 });
-  expect(session.stage()).toMatchObject({ toEarlyMs: 0, toLateMs: 0, passed: 'both' });
+  // No less than no rest: what is added next is added to nothing.
+  expect(session.stage()).toMatchObject({ toEarlyMs: 0, toLateMs: 60_000, passed: 'early' });
+  expect(session.refusal({ do: 'change-rest', by: -30 })).toContain('as short as it can be');
+  session.send({ do: 'change-rest', by: 90 });
+  expect(session.stage()).toMatchObject({ toEarlyMs: 30_000 });
   expect(lift(session).stage()).toMatchObject({ toEarlyMs: 180_000 });
   expect(session.refusal({ do: 'change-rest', by: 0 })).toContain('whole seconds');
 });

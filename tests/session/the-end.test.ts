@@ -37,7 +37,7 @@ test('the date is the local one at the opening, the end that of the last set', (
     .send({ do: 'close', how: 'finished' });
   const done = sessionDoneOf(session.state());
   expect(done.date.toString()).toBe('2026-11-25');
-  expect([done.start, done.end]).toEqual([START, START + 60_000]);
+  expect([done.start, done.end]).toEqual([START, START + 63_000]);
   // 23:30 UTC is half past midnight an hour ahead.
   const late = {
     ...session.state(),

@@ -37,7 +37,7 @@ describe('every act is an event, and undone by one key', () => {
   it('what was typed and not saved is undone first', () => {
     const player = new Player().atFirstSet().keys('  5u');
     expect(player.screen()).toContain('‹7› reps');
-    expect(player.sets(0)).toBe('7@1');
+    expect(player.sets(0)).toBe('7@-');
   });
 
   it('an undo says what it took back', () => {
@@ -48,7 +48,7 @@ describe('every act is an event, and undone by one key', () => {
 
   it('a correction of the set before is told of while the next one is lifted', () => {
     const player = new Player().atFirstSet().keys('   b5<enter>');
-    expect(player.sets(0)).toBe('5@1');
+    expect(player.sets(0)).toBe('5@-');
     expect(player.screen()).toContain('The correction is saved.');
   });
 

@@ -10,6 +10,9 @@ import { type Scene, type SceneOptions, scene } from './scene.ts';
 const PATIENCE_MS = 15_000;
 vi.setConfig({ testTimeout: 2 * PATIENCE_MS });
 
+/** One key as a terminal sends it: an escape sequence, or a character. */
+const KEY = /\u001b\[200~[\s\S]*?\u001b\[201~|\u001b\[[0-9;?<]*[A-Za-z~]|[\s\S]/gu;
+
 class Keyboard extends EventEmitter implements KeyStream {
   raw = false;
   setRawMode(on: boolean) {
@@ -104,8 +107,12 @@ export class Glass {
     };
   }
 
+  /** Types keys, each as long after the one before as a lift takes at least. */
   type(keys: string): void {
-    this.keyboard.emit('data', keys);
+    for (const key of keys.match(KEY) ?? []) {
+      this.scene.clock.pass(2_000);
+      this.keyboard.emit('data', key);
+    }
   }
 
   resize(columns: number, rows: number): void {

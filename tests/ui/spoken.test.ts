@@ -25,7 +25,7 @@ describe('for a screen reader', () => {
   it('what was saved comes first, then what comes next', () => {
     const player = new Player().atFirstSet().keys('  ');
     expect(player.spoken().slice(0, 4)).toEqual([
-      'Back squat saved as planned: 7 reps, 1 in reserve.',
+      'Back squat saved as planned: 7 reps.',
       'Rest for 3 min, at most 5 min.',
       'Next: Back squat, set 2 of 3.',
       'next 82.5 kg times 6 reps, 1 to 2 in reserve',

@@ -1,24 +1,21 @@
 import type { PrescribedExercise } from '../../progression/prescription.ts';
 import type { Problem } from '../../text/problem.ts';
 import { kilograms, massText } from '../../training/mass.ts';
-import type { SetNumbers, SetRole } from '../events.ts';
+import type { SetNumbers } from '../events.ts';
 
 /** More than these are a slip of the fingers. Ours. */
 export const MOST = { reps: 60, seconds: 900, reserve: 10, load: kilograms(1000) } as const;
 
 /** What is wrong with the numbers of a set, or null. */
 export function numbersProblem(
-  role: SetRole,
   exercise: PrescribedExercise,
   { load, count, reserve }: SetNumbers,
 ): Problem | null {
   const { counts, basis } = exercise;
-  // A mini-set may be tried and not come up; any other set without a rep was no set.
-  const least = role === 'mini' ? 0 : 1;
-  if (!Number.isInteger(count) || count < least || count > MOST[counts]) {
+  // A set that was tried and did not come up has no reps: a miss, and worth knowing.
+  if (!Number.isInteger(count) || count < 0 || count > MOST[counts]) {
     return {
-      what: `A set cannot have ${count} ${counts}: expected a whole number from ${least} to ${MOST[counts]}.`,
-      ...(count === 0 && { fix: 'Skip the set if nothing was lifted.' }),
+      what: `A set cannot have ${count} ${counts}: expected a whole number from 0 to ${MOST[counts]}.`,
     };
   }
   if (reserve !== null && (!Number.isInteger(reserve) || reserve < 0 || reserve > MOST.reserve)) {

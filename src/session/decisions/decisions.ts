@@ -3,9 +3,9 @@ import type { SessionCommand } from '../command.ts';
 import type { Decided } from '../decide.ts';
 import type { SessionState } from '../state.ts';
 import { redo, undo } from './going-back.ts';
-import { amend, confirm, putDown, start, withdrawStart } from './lifting.ts';
+import { amend, close, confirm, putDown, start, withdrawStart } from './lifting.ts';
 import { addSet, chooseExercise, endCluster, replace } from './planning.ts';
-import { changeRest, close, discard, note, pause, resume } from './session-flow.ts';
+import { changeRest, discard, note, pause, resume } from './session-flow.ts';
 import { markPain, skipExercise, skipSet, skipWarmUps } from './skipping.ts';
 
 /** Decides one command. */

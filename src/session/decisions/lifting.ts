@@ -1,5 +1,5 @@
-import type { Reading } from '../../training/reading.ts';
-import { aimOf, type SetAim } from '../aim.ts';
+import { elapsedMs, type Reading } from '../../training/reading.ts';
+import { aimOf } from '../aim.ts';
 import type { SessionCommand } from '../command.ts';
 import type { Decided } from '../decide.ts';
 import { openSets, setsDone } from '../done-sets.ts';
@@ -11,12 +11,23 @@ import { accepted, refused } from './decided.ts';
 
 type Command<Name extends SessionCommand['do']> = Extract<SessionCommand, { do: Name }>;
 
-export function start({ stage }: SessionState): Decided {
+/** No rep is lifted, and no bar put down and taken up again, in less (ours): what comes sooner is a bounce of the key. */
+export const LEAST_MS = 1_500;
+
+/** Is so little time between two instants that only a finger that bounced can have been so quick? */
+export const isTooSoon = (since: Reading, at: Reading): boolean =>
+  // A clock set back tells nothing, and must not keep the lifter from going on.
+  at.wall >= since.wall && elapsedMs(since, at) < LEAST_MS;
+
+export function start({ stage, lastDown }: SessionState, _: unknown, at: Reading): Decided {
   if (stage.kind === 'lifting') {
     return refused('A set is under way already.', 'Put it down, or take the start back.');
   }
   if (stage.kind === 'all-done' || stage.kind === 'closed') {
     return refused('Every set is done or left out.', 'Add a set, or choose an exercise.');
+  }
+  if (lastDown && isTooSoon(lastDown.at, at)) {
+    return refused('The set was put down just now.', 'Take a breath; then space starts the next.');
   }
   return accepted({ type: 'set-started', ...stage.next });
 }
@@ -29,6 +40,9 @@ export function putDown(
 ): Decided {
   const now = stageNow(state, at);
   if (now.kind !== 'lifting') return refused('No set is under way.', 'Start the set first.');
+  if (isTooSoon(now.since, at)) {
+    return refused('No set is over so soon.', 'Lift; then space puts it down.');
+  }
   const { set } = now;
   const aim = aimOf(state, set);
   const exercise = state.exercises[set.exercise];
@@ -40,23 +54,22 @@ export function putDown(
       'Type the load that was lifted.',
     );
   }
-  const count = numbers.count ?? plannedCount(aim, now.holdLeftMs, now.liftedMs);
-  const given: SetNumbers = { load, count, reserve: reserveFrom(numbers, aim) };
-  const problem = numbersProblem(set.role, exercise.prescribed, given);
+  const count = numbers.count ?? (now.holdLeftMs === null ? aim.count : secondsOf(now.liftedMs));
+  // Effort that nobody told stays untold; what judges it reads the plan.
+  const given: SetNumbers = {
+    load,
+    count,
+    reserve: numbers.reserve ?? null,
+    ...(numbers.failed && { failed: true }),
+  };
+  const problem = numbersProblem(exercise.prescribed, given);
   if (problem) return { ok: false, problem };
   const typed = numbers.count !== undefined || numbers.reserve !== undefined;
   return accepted({ type: 'set-done', ...set, ...given, entered: typed ? 'typed' : 'as-planned' });
 }
 
-/** A hold put down before its time counts the seconds it was held. */
-function plannedCount({ count }: SetAim, holdLeftMs: number | null, liftedMs: number): number {
-  const cutShort = holdLeftMs !== null && holdLeftMs > 0;
-  return cutShort ? Math.max(1, Math.floor(liftedMs / 1000)) : count;
-}
-
-/** Effort that was not given is the low end of what was asked. */
-const reserveFrom = (numbers: Partial<SetNumbers>, aim: SetAim): number | null =>
-  numbers.reserve === undefined ? (aim.reserve?.[0] ?? null) : numbers.reserve;
+/** A hold counts the whole seconds that the screen showed. */
+const secondsOf = (liftedMs: number): number => Math.floor(liftedMs / 1000);
 
 export function withdrawStart({ stage }: SessionState): Decided {
   return stage.kind === 'lifting'
@@ -76,7 +89,7 @@ export function amend(state: SessionState, { of, numbers }: Command<'amend'>): D
     reserve: set.reserve,
     ...numbers,
   };
-  const problem = numbersProblem(set.role, prescriptionOf(exercise, set), { load, count, reserve });
+  const problem = numbersProblem(prescriptionOf(exercise, set), { load, count, reserve });
   return problem ? { ok: false, problem } : accepted({ type: 'set-amended', of, ...numbers });
 }
 
@@ -85,9 +98,26 @@ const prescriptionOf = (
   { id }: { readonly id: string },
 ) => earlier.find(({ done }) => done.some((each) => each.id === id))?.prescribed ?? prescribed;
 
-export function confirm(state: SessionState): Decided {
+export function confirm(state: SessionState, _: unknown, at: Reading): Decided {
+  if (isOverSoon(state, at)) return refused(...JUST_DONE);
   const open = openSets(state);
   return open.length > 0
     ? accepted({ type: 'sets-confirmed', of: open.map(({ id }) => id) })
     : refused('No set waits to be confirmed.');
+}
+
+const JUST_DONE = [
+  'The last set was put down just now.',
+  'Look at the numbers; then space says that they are right.',
+] as const;
+
+/** Is the session done only since the key that put the last set down? */
+const isOverSoon = ({ stage, lastDown }: SessionState, at: Reading): boolean =>
+  stage.kind === 'all-done' && lastDown !== null && isTooSoon(lastDown.at, at);
+
+export function close(state: SessionState, { how }: Command<'close'>, at: Reading): Decided {
+  if (isOverSoon(state, at)) return refused(...JUST_DONE);
+  return how === 'finished' && state.stage.kind !== 'all-done'
+    ? refused('Some sets are neither done nor left out.', 'Close the session as it is.')
+    : accepted({ type: 'session-closed', how });
 }

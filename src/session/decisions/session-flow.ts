@@ -10,7 +10,12 @@ export function changeRest({ stage }: SessionState, { by }: Command<'change-rest
   if (!Number.isInteger(by) || by === 0) {
     return refused('A rest is changed by whole seconds.', 'Give a number other than 0.');
   }
-  return accepted({ type: 'rest-changed', by });
+  // What went below no rest at all would only have to be added back, key by key.
+  const { from } = stage.running.rest;
+  if (by < 0 && from === 0) {
+    return refused('The rest is as short as it can be.', 'Space starts the set.');
+  }
+  return accepted({ type: 'rest-changed', by: Math.max(by, -from) });
 }
 
 export function pause({ pausedSince }: SessionState): Decided {
@@ -26,12 +31,6 @@ export function note(state: SessionState, { exercise, text }: Command<'note'>): 
   if (written === '') return refused('The note is empty, so nothing was saved.');
   const fact = { type: 'note-written', exercise, text: written } as const;
   return exercise === null ? accepted(fact) : forExercise(state, exercise, () => accepted(fact));
-}
-
-export function close({ stage }: SessionState, { how }: Command<'close'>): Decided {
-  return how === 'finished' && stage.kind !== 'all-done'
-    ? refused('Some sets are neither done nor left out.', 'Close the session as it is.')
-    : accepted({ type: 'session-closed', how });
 }
 
 export const discard = (): Decided => accepted({ type: 'session-discarded' });

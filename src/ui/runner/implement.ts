@@ -3,7 +3,6 @@ import type { SessionState } from '../../session/state.ts';
 import type { Mass } from '../../training/mass.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import { columnsOf } from '../columns-of.ts';
-import { putDown } from '../entry.ts';
 import { type Line, line, paragraph } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { plannedSet } from '../set-plan.ts';
@@ -17,14 +16,11 @@ export function implementLines(
 ): Line[] {
   const next = nextLoad(session, phase);
   if (!next || phase.kind === 'lifting') return [];
-  const change = bench.plateChange(
-    next.exercise,
-    loadNow(session, phase, next.exercise),
-    next.load,
-  );
-  if (change) return paragraph(change, columns, 'strong');
-  const words = bench.madeUp(next.exercise, next.load)?.words;
-  return words ? paragraph(`as it is: ${words}`, columns, 'plain', 2) : [];
+  const made = bench.madeUp(next.exercise, next.load);
+  if (!made) return [];
+  return made.change
+    ? paragraph(made.change, columns, 'strong')
+    : paragraph(`as it is: ${made.words}`, columns, 'plain', 2);
 }
 
 /** The implement from the side, where there is room. */
@@ -52,19 +48,4 @@ function nextLoad(session: SessionState, phase: Phase): Wanted | null {
   const load = place && plannedSet(session, place)?.load;
   const exercise = place && session.exercises[place.exercise]?.prescribed;
   return exercise && load !== null && load !== undefined ? { exercise, load } : null;
-}
-
-/** What is on the bar now, when the next set uses the same one: the load of the set before. */
-function loadNow(session: SessionState, phase: Phase, next: PrescribedExercise): Mass | null {
-  const place = placeOf(phase);
-  if (place?.role === 'warm-up' && place.index > 0)
-    return next.warmUp[place.index - 1]?.load ?? null;
-  const here = place && session.exercises[place.exercise];
-  if (here && here.done.length === 0 && here.warmUpsDone > 0) {
-    return next.warmUp[here.warmUpsDone - 1]?.load ?? null;
-  }
-  const last = putDown(session).at(-1);
-  const before = last?.exercise;
-  if (!last || before?.loading !== next.loading || before.bar !== next.bar) return null;
-  return next.loading === 'barbell' || before.lift === next.lift ? last.set.load : null;
 }

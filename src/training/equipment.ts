@@ -1,0 +1,159 @@
+import { bodyGearFor } from './body-gear.ts';
+import { fixedDumbbell, loadHandle } from './dumbbells.ts';
+import type { Band, Gear, PlateKind } from './gear.ts';
+import type { Loading } from './lift.ts';
+import { type Mass, massOf } from './mass.ts';
+import { barOf, plateQuantity } from './own-pieces.ts';
+import { type LoadedBar, loadBar, type PlateChange, plateChange } from './plates.ts';
+
+/** What an exercise is loaded on. */
+export interface Loaded {
+  readonly loading: Loading;
+  readonly hands: 1 | 2;
+  /** Name of the bar; null for the first one owned. */
+  readonly bar: string | null;
+  /** Loads by a step of the program's own say nothing about plates. */
+  readonly step: Mass | null;
+}
+
+/** Something that plates go onto. */
+interface Carrier {
+  /** `bar`, `short bar`, `handles`, `belt`. */
+  readonly name: string;
+  /** Plates of one side of a bar or end of a handle, the innermost first; all of those on the belt. */
+  readonly plates: readonly PlateKind[];
+  /** How many plates are owned for each one in `plates`: 2 on a bar, 4 on two handles, 1 on the belt. */
+  readonly each: number;
+  /** Mass of the empty handle: another one is another thing. */
+  readonly handle: Mass | null;
+}
+
+/** Everything that has plates on it now. Plain data, worked out from the sets of a session in order. */
+export type Equipment = readonly Carrier[];
+
+export const NOTHING_LOADED: Equipment = [];
+
+/** How an implement is made up for a load, from what is on it now. */
+export interface SetUp {
+  readonly on: 'bar' | 'handles' | 'belt' | 'bands' | 'nothing';
+  /** The bar and what will be on it; null for anything else. */
+  readonly bar: LoadedBar | null;
+  /** What will be on one side or end; on the belt all of it. */
+  readonly plates: readonly PlateKind[];
+  readonly bands: readonly Band[];
+  /** In the order in which plates come off and go on; neither where it is as it should be. */
+  readonly change: PlateChange;
+  /** What has to give up all its plates first: there are not enough of them for both. */
+  readonly strip: readonly string[];
+  readonly after: Equipment;
+}
+
+/**
+ * How the lifter's gear makes a load from what is loaded now, with the fewest plates, and of
+ * several such ways the one for which the fewest are handled. Null where plates do not matter or
+ * the load cannot be made.
+ */
+export function setUp(need: Loaded, load: Mass, gear: Gear, now: Equipment): SetUp | null {
+  if (need.step !== null) return null;
+  switch (need.loading) {
+    case 'barbell': {
+      const bar = barOf(gear, need.bar);
+      const onNow = platesOn(now, bar?.name ?? '');
+      const loaded =
+        bar && loadBar(gear, need.bar, load, { bar, side: onNow, total: massOf(bar.mass) });
+      return loaded
+        ? withPlates(
+            gear,
+            now,
+            { name: loaded.bar.name, plates: loaded.side, each: 2, handle: null },
+            loaded,
+          )
+        : null;
+    }
+    case 'dumbbell': {
+      if (fixedDumbbell(gear, need.hands, load)) return null;
+      const before = now.find(({ name }) => name === 'handles');
+      const handle = gear.handles.find(({ mass }) => massOf(mass) === before?.handle);
+      const onNow = handle && before ? { handle, side: before.plates, total: load } : null;
+      const loaded = loadHandle(gear, need.hands, load, onNow);
+      if (!loaded) return null;
+      return withPlates(gear, now, {
+        name: 'handles',
+        plates: loaded.side,
+        each: 2 * need.hands,
+        handle: massOf(loaded.handle.mass),
+      });
+    }
+    case 'bodyweight': {
+      const worn = bodyGearFor(gear, load);
+      if (!worn) return null;
+      const belt = { name: 'belt', plates: worn.plates, each: 1, handle: null };
+      const made = withPlates(gear, now, belt);
+      return worn.bands.length > 0 ? { ...made, on: 'bands', bands: worn.bands } : made;
+    }
+    default:
+      return null;
+  }
+}
+
+const platesOn = (now: Equipment, carrier: string): readonly PlateKind[] =>
+  now.find(({ name }) => name === carrier)?.plates ?? [];
+
+function withPlates(
+  gear: Gear,
+  now: Equipment,
+  wanted: Carrier,
+  bar: LoadedBar | null = null,
+): SetUp {
+  const before = now.find(({ name }) => name === wanted.name);
+  const same = before && before.each === wanted.each && before.handle === wanted.handle;
+  const others = now.filter(({ name, plates }) => name !== wanted.name && plates.length > 0);
+  const strip = [
+    // One handle for two hands, or another pair of handles: what was on the first has to go.
+    ...(before && !same && before.plates.length > 0 ? [before.name] : []),
+    ...(isEnough(gear, [...others, wanted]) ? [] : others.map(({ name }) => name)),
+  ];
+  const from = same ? before.plates : [];
+  const on = wanted.name === 'handles' || wanted.name === 'belt' ? wanted.name : 'bar';
+  return {
+    on: wanted.plates.length === 0 && from.length === 0 && on === 'belt' ? 'nothing' : on,
+    bar,
+    plates: wanted.plates,
+    bands: [],
+    change:
+      on === 'belt'
+        ? hungAnew(from, wanted.plates)
+        : plateChange({ side: from }, { side: wanted.plates }),
+    strip,
+    after: [...others.filter(({ name }) => !strip.includes(name)), wanted],
+  };
+}
+
+/** Does the lifter own as many plates as all of these carry together? */
+function isEnough(gear: Gear, carriers: Equipment): boolean {
+  return gear.plates.every(
+    (kind) =>
+      carriers.reduce(
+        (sum, { plates, each }) =>
+          sum + each * plates.filter((plate) => isSame(plate, kind)).length,
+        0,
+      ) <= kind.count,
+  );
+}
+
+/** On a belt no plate is behind another. */
+function hungAnew(from: readonly PlateKind[], to: readonly PlateKind[]): PlateChange {
+  const left = [...to];
+  const off = from.filter((plate) => {
+    const at = left.findIndex((other) => isSame(other, plate));
+    if (at < 0) return true;
+    left.splice(at, 1);
+    return false;
+  });
+  return { off, on: left };
+}
+
+const isSame = (a: PlateKind, b: PlateKind): boolean =>
+  a.stamped.unit === b.stamped.unit &&
+  a.stamped.amount === b.stamped.amount &&
+  massOf(plateQuantity(a)) === massOf(plateQuantity(b));
