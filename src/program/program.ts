@@ -80,6 +80,9 @@ export interface Program {
   readonly accept: Readonly<Record<string, string>>;
 }
 
+/** What of a program decides how one of its exercises goes on. */
+export type Plan = Pick<Program, 'aim' | 'cutFrom' | 'days' | 'daysPerWeek'>;
+
 /** Where something stands in a program file; both count from 1. */
 export interface Place {
   readonly line: number;

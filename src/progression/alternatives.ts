@@ -2,27 +2,27 @@ import type { Exercise } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Lift } from '../training/lift.ts';
 import { directMuscles, MUSCLES } from '../training/muscles.ts';
+import type { PrescribedExercise } from './prescription.ts';
 
 /**
  * Lifts that can stand in for an exercise: they train one of its direct muscles directly, count the
  * same way, and can be loaded with the gear. The most alike first.
  */
 export function alternativesFor(
-  exercise: Exercise,
+  exercise: Pick<PrescribedExercise, 'lift' | 'counts' | 'trains' | 'pattern' | 'kind' | 'loading'>,
   lifts: ReadonlyMap<string, Lift>,
   gear: Gear,
 ): readonly Lift[] {
-  const { lift } = exercise;
-  const direct = directMuscles(lift.trains);
+  const direct = directMuscles(exercise.trains);
   return [...lifts.values()]
     .filter(
       (other) =>
-        other.key !== lift.key &&
-        other.counts === lift.counts &&
+        other.key !== exercise.lift &&
+        other.counts === exercise.counts &&
         isOwned(other, gear) &&
         directMuscles(other.trains).some((muscle) => direct.includes(muscle)),
     )
-    .map((other) => ({ other, likeness: likeness(lift, other) }))
+    .map((other) => ({ other, likeness: likeness(exercise, other) }))
     .sort((a, b) => b.likeness - a.likeness || a.other.key.localeCompare(b.other.key, 'en'))
     .map(({ other }) => other);
 }
@@ -38,7 +38,7 @@ export const withLift = (exercise: Exercise, lift: Lift): Exercise => ({
 });
 
 /** From 0 to 3: how much of the muscles' work is shared, then the same pattern, then the same kind and loading. */
-function likeness(a: Lift, b: Lift): number {
+function likeness(a: Pick<Lift, 'trains' | 'pattern' | 'kind' | 'loading'>, b: Lift): number {
   let common = 0;
   let all = 0;
   for (const muscle of MUSCLES) {

@@ -1,4 +1,4 @@
-import type { Exercise, Program } from '../program/program.ts';
+import type { Exercise, Plan } from '../program/program.ts';
 import type { Mass } from '../training/mass.ts';
 import { boutsOf } from './bout.ts';
 import { draftFirst } from './draft-first.ts';
@@ -31,7 +31,7 @@ export interface PrescribeOptions {
  * of the day and are not in it.
  */
 export function prescribeExercise(
-  program: Program,
+  program: Plan,
   exercise: Exercise,
   past: Past,
   circumstances: Circumstances,

@@ -1,4 +1,5 @@
 import type { Day, Exercise, Program } from '../program/program.ts';
+import { NOTHING_LOADED, setUp } from '../training/equipment.ts';
 import type { Reason } from '../training/rule.ts';
 import { lighterWeekOf, lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
@@ -21,10 +22,16 @@ export function prescribe(
   const leftOut = (each: Exercise): boolean => painAnswer(past, each, today) === 'leave-out';
   const dropped = new Set<string>();
   const exercises: PrescribedExercise[] = [];
+  let equipment = NOTHING_LOADED;
   for (const exercise of day.exercises.filter((each) => !leftOut(each))) {
     const cold = prescribeExercise(program, exercise, past, circumstances, { dropped });
     if (cold.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(cold.track);
-    exercises.push(exercise.warmUp ? withWarmUp(cold, exercises, circumstances.gear) : cold);
+    exercises.push(
+      exercise.warmUp ? withWarmUp(cold, exercises, circumstances.gear, equipment) : cold,
+    );
+    if (cold.load !== null) {
+      equipment = setUp(cold, cold.load, circumstances.gear, equipment)?.after ?? equipment;
+    }
   }
   const proposal = week ? null : lighterWeekProposal(program, past, today);
   const warnings: Reason[] = [

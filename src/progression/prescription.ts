@@ -50,6 +50,8 @@ export interface PrescribedExercise extends Omit<Lift, 'key' | 'joints' | 'needs
   readonly step: Mass | null;
   readonly range: Range;
   readonly reserve: Range;
+  /** What the program asks for, before safeties or a time away raised it; absent in old journals. */
+  readonly reservePlanned?: Range;
   /** Straight sets one by one; of a cluster the lead set. */
   readonly sets: readonly PrescribedSet[];
   /** What the program asks for, before any set was dropped. */
@@ -58,6 +60,8 @@ export interface PrescribedExercise extends Omit<Lift, 'key' | 'joints' | 'needs
   /** Between sets; in a cluster between its parts. */
   readonly rest: Rest;
   readonly warmUp: readonly WarmUpSet[];
+  /** Does the program want warm-ups, whatever they come to? Absent in old journals. */
+  readonly warmsUp?: boolean;
   readonly move: Move;
   readonly why: readonly Reason[];
   readonly last: LastTime | null;

@@ -1,5 +1,5 @@
 import type { Temporal } from 'temporal-polyfill';
-import type { Exercise, Program } from '../program/program.ts';
+import type { Exercise, Plan } from '../program/program.ts';
 import type { Bout } from './bout.ts';
 import type { Case } from './case.ts';
 import { evidenceOf } from './estimate.ts';
@@ -21,7 +21,7 @@ export interface TrainedBefore extends Case {
 
 /** Reads what the table of moves looks at; null for a track that has never been trained. */
 export function readCase(
-  program: Program,
+  program: Plan,
   exercise: Exercise,
   past: Past,
   { today, gear }: Circumstances,

@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import type { Program } from '../program/program.ts';
+import type { Plan } from '../program/program.ts';
 import { type Bout, boutOf } from './bout.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';
@@ -15,7 +15,7 @@ export type SetDrop =
   | { readonly kind: 'ends' };
 
 export interface DropQuestion {
-  readonly program: Program;
+  readonly program: Plan;
   readonly past: Past;
   readonly today: Temporal.PlainDate;
   readonly bouts: readonly Bout[];

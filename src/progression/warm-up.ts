@@ -1,3 +1,4 @@
+import { type Equipment, platesOnBar } from '../training/equipment.ts';
 import type { Gear } from '../training/gear.ts';
 import { loadsFor } from '../training/loads.ts';
 import { directMuscles, type Shares } from '../training/muscles.ts';
@@ -6,7 +7,7 @@ import { warmUpSets } from '../training/warm-up.ts';
 import type { PrescribedExercise } from './prescription.ts';
 
 /**
- * The exercise with its warm-up sets, after those trained before it today. Its muscles are warm
+ * The exercise with its warm-up sets, after those trained before it today, from what is on the bar. Its muscles are warm
  * when at least half of those that it trains directly were trained directly before (ours). None
  * where the load is not known yet.
  */
@@ -14,6 +15,7 @@ export function withWarmUp(
   exercise: PrescribedExercise,
   before: readonly PrescribedExercise[],
   gear: Gear,
+  equipment: Equipment,
 ): PrescribedExercise {
   const { load, bar, step, loading } = exercise;
   if (load === null) return { ...exercise, warmUp: [] };
@@ -26,7 +28,9 @@ export function withWarmUp(
     loading,
     counts: exercise.counts,
     warmth: isWarm(exercise.trains, before) ? 'muscles-warm' : 'first-for-muscles',
-    ...(loading === 'barbell' && step === null ? { handled: platesHandled(gear, bar) } : {}),
+    ...(loading === 'barbell' && step === null
+      ? { handled: platesHandled(gear, bar, platesOnBar(gear, bar, equipment)) }
+      : {}),
   });
   return { ...exercise, warmUp };
 }

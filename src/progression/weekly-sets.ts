@@ -1,4 +1,4 @@
-import type { Exercise, Program } from '../program/program.ts';
+import type { Exercise, Plan } from '../program/program.ts';
 import { directMuscles } from '../training/muscles.ts';
 import { plannedClusterHardSets, weeklyVolume } from '../training/volume.ts';
 import { LIMITS } from './limits.ts';
@@ -10,7 +10,7 @@ import { trackOf } from './track.ts';
  * keep four hard sets in the program's average week, with the sets already dropped taken off?
  */
 export function maySpareSet(
-  program: Program,
+  program: Plan,
   exercise: Exercise,
   dropped: ReadonlySet<string>,
 ): boolean {
@@ -40,7 +40,7 @@ function hardSets(exercise: Exercise, dropped: number): number {
 }
 
 /** Tracks of the program whose last session was done with a set dropped. */
-export function tracksWithDrop(program: Program, past: Past): ReadonlySet<string> {
+export function tracksWithDrop(program: Plan, past: Past): ReadonlySet<string> {
   const tracks = new Set(program.days.flatMap(({ exercises }) => exercises.map(trackOf)));
   const dropped = [...tracks].filter((track) => {
     const last = past.results.findLast(

@@ -58,7 +58,7 @@ export function setUp(need: Loaded, load: Mass, gear: Gear, now: Equipment): Set
   switch (need.loading) {
     case 'barbell': {
       const bar = barOf(gear, need.bar);
-      const onNow = platesOn(now, bar?.name ?? '');
+      const onNow = platesOnBar(gear, need.bar, now);
       const loaded =
         bar && loadBar(gear, need.bar, load, { bar, side: onNow, total: massOf(bar.mass) });
       return loaded
@@ -95,6 +95,10 @@ export function setUp(need: Loaded, load: Mass, gear: Gear, now: Equipment): Set
       return null;
   }
 }
+
+/** Plates of one side of a bar (the first one for null), the innermost first. */
+export const platesOnBar = (gear: Gear, bar: string | null, now: Equipment): readonly PlateKind[] =>
+  platesOn(now, barOf(gear, bar)?.name ?? '');
 
 const platesOn = (now: Equipment, carrier: string): readonly PlateKind[] =>
   now.find(({ name }) => name === carrier)?.plates ?? [];

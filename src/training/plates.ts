@@ -101,14 +101,24 @@ function isSame(a: PlateKind, b: PlateKind | undefined): boolean {
   );
 }
 
-/** Plates handled at each end of the bar to go from one total to another. */
+/** A plate that has to come off again costs as much as so many that go on. Ours. */
+const OFF_AGAIN = 3;
+
+/**
+ * What it costs at each end of the bar to go from one total to another, null being what is on it
+ * now: a point for each plate put on, more for each taken off.
+ */
 export function platesHandled(
   gear: Gear,
   barName: string | null,
+  now: readonly PlateKind[],
 ): (from: Mass | null, to: Mass) => number {
+  const bar = barOf(gear, barName);
   return (from, to) => {
-    const onNow = from === null ? null : loadBar(gear, barName, from);
-    return handled(onNow?.side ?? [], loadBar(gear, barName, to, onNow)?.side ?? []);
+    const before = from === null ? now : (loadBar(gear, barName, from)?.side ?? []);
+    const onNow = bar ? { bar, side: before, total: to } : null;
+    const { off, on } = changeOf(before, loadBar(gear, barName, to, onNow)?.side ?? []);
+    return OFF_AGAIN * off.length + on.length;
   };
 }
 

@@ -1,9 +1,11 @@
+import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
-import { alternativesFor, withLift } from '../progression/alternatives.ts';
+import { alternativesFor } from '../progression/alternatives.ts';
 import { offerAfterSet } from '../progression/offer-after-set.ts';
-import { prescribeExercise } from '../progression/prescribe-exercise.ts';
+import { type Anew, prescribeAnew } from '../progression/prescribe-anew.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { rackFor } from '../progression/rack.ts';
+import { worksOf } from '../session/done-sets.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
@@ -19,10 +21,8 @@ import { openDesk } from './open-desk.ts';
 import { openWatch } from './open-watch.ts';
 import type { Workbench } from './open-workbench.ts';
 import { orProblem } from './or-problem.ts';
-import { plannedExercise } from './planned-exercise.ts';
 import { reasonWords } from './reason-words.ts';
 import { runSession } from './run-session.ts';
-import { sessionProgram } from './session-program.ts';
 import { sessionReview } from './session-review.ts';
 import { openSessionOf, todayOf } from './today.ts';
 
@@ -41,25 +41,39 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
   let settings = workbench.settings().settings;
   const history = () => workbench.journal().history();
   const bodyMass = () => history().bodyMassOn(workbench.today());
-  /** A session that is open goes on whatever becomes of the program file. */
-  const program = (): Program => {
+  const unit = (): Unit => live?.state().prescription.unit ?? workbench.program().unit;
+  /** An exercise of the live session at another load, lighter, or as another lift. */
+  const anew = (exercise: PrescribedExercise, change: Anew): PrescribedExercise => {
     const session = live?.state();
+    if (!session) throw new Error('An exercise is prescribed anew in a session only.');
+    const own = session.exercises.find(({ prescribed }) => prescribed === exercise);
+    return prescribeAnew(
+      exercise,
+      change,
+      {
+        prescription: session.prescription,
+        lifts: lifts(),
+        done: own?.done.slice(own.doneBeforeChange) ?? [],
+        trained: session.exercises
+          .flatMap(worksOf)
+          .filter(({ done }) => done.length > 0)
+          .map(({ prescribed }) => prescribed),
+        equipment: equipment(),
+      },
+      history(),
+      workbench.circumstances(),
+    );
+  };
+  /** A session that is open goes on whatever becomes of the program file. */
+  const readable = (): Program | null => {
     try {
       return workbench.program();
     } catch (error) {
-      if (error instanceof Refusal && session) return sessionProgram(session.prescription);
+      if (error instanceof Refusal) return null;
       throw error;
     }
   };
-  const unit = (): Unit => live?.state().prescription.unit ?? program().unit;
-  const anew = (
-    exercise: PrescribedExercise,
-    change?: Parameters<typeof prescribeExercise>[4],
-  ): PrescribedExercise => {
-    const from = program();
-    const planned = plannedExercise(exercise, from);
-    return prescribeExercise(from, planned, history(), workbench.circumstances(), change);
-  };
+  const lifts = () => readable()?.lifts ?? CATALOGUE;
   const after = lastOf(equipmentAfter);
   const equipment = () => after(live?.state().loaded ?? NONE, workbench.gear());
   const keepNow: KeepSettings = (change) => {
@@ -68,7 +82,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
   };
   const settingsDesk = { now: () => settings, keep: keepNow };
   const withLoad = (exercise: PrescribedExercise, load: Mass) =>
-    anew(exercise, { change: { kind: 'load', load } });
+    anew(exercise, { kind: 'load', load });
 
   return {
     today: (day) => todayOf(workbench, day ?? null),
@@ -80,18 +94,13 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
       }),
     live: () => live,
     madeUp: (exercise, load) => madeUp(exercise, load, workbench.gear(), equipment()),
-    alternatives: (exercise) => {
-      const from = program();
-      const planned = plannedExercise(exercise, from);
-      return alternativesFor(planned, from.lifts, workbench.gear())
+    alternatives: (exercise) =>
+      alternativesFor(exercise, lifts(), workbench.gear())
         .slice(0, ALTERNATIVES)
-        .map((lift) =>
-          prescribeExercise(from, withLift(planned, lift), history(), workbench.circumstances()),
-        );
-    },
+        .map((lift) => anew(exercise, { kind: 'other-lift', lift })),
     withLoad,
     lighter: (exercise) => {
-      const lighter = anew(exercise, { change: { kind: 'lighter' } });
+      const lighter = anew(exercise, { kind: 'lighter' });
       const isLighter = (lighter.load ?? 0) < (exercise.load ?? Number.POSITIVE_INFINITY);
       return lighter.load !== null && isLighter ? lighter : null;
     },
@@ -113,7 +122,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
       if (!session) return { effectiveReps: null, clusters: null, bests: [], next: [] };
       return sessionReview(session, {
         history: history(),
-        program: program(),
+        program: readable(),
         circumstances: workbench.circumstances(),
         now: ports.clock.read(),
         sentence: (reason) => reasonWords(reason, unit()).text,

@@ -4,9 +4,7 @@ import type { Program } from '../program/program.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Circumstances, Past, Result } from '../progression/past.ts';
 import { prescribe } from '../progression/prescribe.ts';
-import { prescribeExercise } from '../progression/prescribe-exercise.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { worksOf } from '../session/done-sets.ts';
 import { resultsOf } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
 import { summaryOf } from '../session/summary.ts';
@@ -15,12 +13,12 @@ import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
 import type { Reason } from '../training/rule.ts';
 import type { SessionReview } from './bench.ts';
-import { plannedExercise } from './planned-exercise.ts';
 
 export interface ReviewSources {
   /** Once the session is part of it. */
   readonly history: History;
-  readonly program: Program;
+  /** Null where its file cannot be read. */
+  readonly program: Program | null;
   readonly circumstances: Circumstances;
   readonly now: Reading;
   readonly sentence: (reason: Reason) => string;
@@ -79,18 +77,17 @@ function best(result: Result, before: Past, unit: Unit): string[] {
 function nextTime(session: SessionState, sources: ReviewSources): SessionReview['next'] {
   const { history, program, sentence } = sources;
   const { day, unit } = session.prescription;
+  const planned = program?.days.find(({ name }) => name === day);
+  if (!program || !planned) return [];
   const circumstances = {
     ...sources.circumstances,
     today: sources.circumstances.today.add({ days: daysToSameDay(program) }),
   };
-  const planned = program.days.find(({ name }) => name === day);
-  const due = planned ? prescribe(program, planned, history, circumstances).exercises : [];
-  return session.exercises.flatMap(worksOf).map(({ prescribed }) => {
-    const next =
-      due.find(({ track }) => track === prescribed.track) ??
-      prescribeExercise(program, plannedExercise(prescribed, program), history, circumstances);
-    return { name: next.name, plan: planWords(next, unit), why: next.why.map(sentence).join(' ') };
-  });
+  return prescribe(program, planned, history, circumstances).exercises.map((next) => ({
+    name: next.name,
+    plan: planWords(next, unit),
+    why: next.why.map(sentence).join(' '),
+  }));
 }
 
 const daysToSameDay = ({ days, daysPerWeek }: Program): number =>

@@ -103,11 +103,14 @@ describe('changing plates', () => {
     expect(plateChange(stored, bar(82.5))).toEqual({ off: [], on: [] });
   });
 
-  test('plates handled are counted from load to load', () => {
-    const handled = platesHandled(home, null);
+  test('plates handled are counted from load to load, those that come off again more', () => {
+    const handled = platesHandled(home, null, []);
     expect(handled(null, kilograms(100))).toBe(2);
     expect(handled(kilograms(100), kilograms(102.5))).toBe(1);
     expect(handled(kilograms(60), kilograms(60))).toBe(0);
+    // The 10 off again, a 20 on.
+    expect(handled(kilograms(40), kilograms(60))).toBe(3 + 1);
+    expect(platesHandled(home, null, bar(60).side)(null, kilograms(60))).toBe(0);
   });
 });
 

@@ -68,7 +68,7 @@ test('timed holds have none', () => {
 });
 
 describe('with plates to handle', () => {
-  const handled = platesHandled(gear, null);
+  const handled = platesHandled(gear, null, []);
   const work = (asked: WarmUpNeed): number => {
     const all: (Mass | null)[] = [null, ...warmUpSets(asked).map(({ load }) => load), asked.work];
     return all.slice(1).reduce((sum, load, at) => sum + handled(all[at] ?? null, load!), 0);
@@ -106,7 +106,7 @@ test('with any plates every step can be loaded, rises, and stays a tenth under t
         const mine = someGear({ plates: owned });
         const loads = loadsFor(mine, barbell);
         const work = loads.atOrBelow(micrograms(wish)) ?? loads.lightest;
-        const handled = easier ? { handled: platesHandled(mine, null) } : {};
+        const handled = easier ? { handled: platesHandled(mine, null, []) } : {};
         const steps = warmUpSets({ ...need(0), work, loads, lo, ...handled });
         const all = [...steps.map(({ load }) => load), work];
         for (const [at, { load }] of steps.entries()) {

@@ -101,16 +101,16 @@ describe('pain', () => {
   });
 });
 
+/** A first session, in which the load of the squat is asked for. */
+const first = () => new Player(undefined, { program: WITHOUT_START, past: [] }).keys('  ');
+
 const WITHOUT_START = LEAN_SPRING.replace('        start: 80\n', '');
 
 describe('a load', () => {
-  const first = () => {
-    return new Player(undefined, { program: WITHOUT_START, past: [] }).keys('  ');
-  };
-
   it('that is not known is asked for before the first set', () => {
     expect(first().screen()).toContain('choose a load that you could do for 10 reps');
-    expect(first().keys('60<enter>').screen()).toContain('60 kg × 6 reps');
+    expect(first().keys('60<enter>').screen()).toMatch(/WARM UP.*warm-up 1 of 3/);
+    expect(first().keys('60<enter>s').screen()).toContain('60 kg × 6 reps');
   });
 
   it('that is not known can be chosen while the rest before it runs', () => {
@@ -118,13 +118,13 @@ describe('a load', () => {
     player.keys('<down> s  x<up> ');
     expect(player.screen()).toContain('next: a load to choose, c asks for it');
     expect(player.screen()).toContain('5  kg added');
-    expect(player.keys('c60<enter>').screen()).toContain('next 60 kg × 6 reps');
+    expect(player.keys('c60<enter>s').screen()).toContain('next 60 kg × 6 reps');
   });
 
   it('that cannot be made is answered with those that can', () => {
     const player = first().keys('61<enter>');
     expect(player.screen()).toContain('60 or 62.5 kg');
-    expect(player.keys('<up><enter>').screen()).toContain('62.5 kg × 6 reps');
+    expect(player.keys('<up><enter>s').screen()).toContain('62.5 kg × 6 reps');
   });
 
   it('is changed from what it is now: the next heavier one costs three keys', () => {
@@ -142,6 +142,42 @@ describe('a load', () => {
     expect(player.screen()).toMatch(/72\.5 kg fits the range better.* o takes it\./s);
     player.keys('o');
     expect(player.scene.facts().at(-1)).toMatchObject({ because: 'after-a-miss' });
+  });
+});
+
+describe('warm-ups', () => {
+  const steps = (player: Player) =>
+    player.scene.session().exercises[0]?.prescribed.warmUp.map(({ load }) => load / 1e9);
+
+  it('lead up to another load', () => {
+    expect(steps(new Player().keys(' c100<enter>'))).toEqual([40, 60, 80]);
+  });
+
+  it('lead up to a load that was asked for', () => {
+    expect(steps(first().keys('140<enter>'))).toEqual([50, 80, 110]);
+  });
+
+  it('lead up to a lighter load for pain', () => {
+    const past = [{ ago: 5, day: 'A', sets: ['80x8@2!', '-', '-', '-'] }];
+    const player = new Player(undefined, { past }).keys('  ');
+    expect(steps(player)).toHaveLength(3);
+  });
+
+  it('lead up to another lift, fewer where its muscles are warm', () => {
+    const player = new Player().keys(' xl ').keys(' 60<enter>');
+    expect(player.screen()).toMatch(/WARM UP.*Paused squat.*warm-up 1 of/);
+    const warm = new Player().atFirstSet().keys('  xl ').wait(300).keys(' 60<enter>');
+    expect(warm.screen()).toMatch(/Paused squat.*warm-up 1 of 1/);
+  });
+});
+
+describe('an offer', () => {
+  it('aims at what today’s set says, not at what the last session did', () => {
+    const player = new Player().atFirstSet().keys(' 3<tab>0 ').keys('o');
+    const { prescribed } = player.scene.session().exercises[0] ?? {};
+    // 3 reps to failure at 82.5 kg are a maximum of 87.4 kg; 72.5 kg are 6 reps with 1 to 2 left.
+    expect(prescribed?.load).toBe(70e9);
+    expect(prescribed?.sets[1]?.aim).toBeLessThanOrEqual(7);
   });
 });
 

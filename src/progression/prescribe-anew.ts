@@ -1,0 +1,103 @@
+import type { Exercise } from '../program/program.ts';
+import type { Equipment } from '../training/equipment.ts';
+import type { Lift } from '../training/lift.ts';
+import { within } from './aims.ts';
+import { withLift } from './alternatives.ts';
+import { middle, repsAt } from './estimate.ts';
+import type { Circumstances, Past, SetResult } from './past.ts';
+import { type Change, prescribeExercise } from './prescribe-exercise.ts';
+import type { PrescribedExercise, Prescription } from './prescription.ts';
+import { rackFor } from './rack.ts';
+import { withWarmUp } from './warm-up.ts';
+
+/** What the lifter asks for in the middle of a session. */
+export type Anew = Change | { readonly kind: 'other-lift'; readonly lift: Lift };
+
+/** The session in which an exercise is prescribed anew. */
+export interface Underway {
+  readonly prescription: Prescription;
+  readonly lifts: ReadonlyMap<string, Lift>;
+  /** Work sets of this exercise so far, at the load that is left. */
+  readonly done: readonly SetResult[];
+  /** Exercises that were trained in it, this one too: their muscles are warm. */
+  readonly trained: readonly PrescribedExercise[];
+  readonly equipment: Equipment;
+}
+
+/**
+ * An exercise of a session that runs, as it is at another load, lighter for pain, as another lift or
+ * with its pain gone: its aims, its warm-ups and its plates from what is on the bar now. Everything
+ * comes from the session's own copy, so it stays what it was whatever becomes of the program file.
+ */
+export function prescribeAnew(
+  exercise: PrescribedExercise,
+  change: Anew,
+  underway: Underway,
+  past: Past,
+  circumstances: Circumstances,
+): PrescribedExercise {
+  const written = asWritten(exercise, underway);
+  const { aim } = underway.prescription;
+  const plan = { aim, cutFrom: null, daysPerWeek: 0, days: [] };
+  const cold =
+    change.kind === 'other-lift'
+      ? prescribeExercise(plan, withLift(written, change.lift), past, circumstances)
+      : asMany(prescribeExercise(plan, written, past, circumstances, { change }), exercise);
+  const now = change.kind === 'load' ? fromToday(cold, underway, past, circumstances) : cold;
+  const { trained, equipment } = underway;
+  return written.warmUp ? withWarmUp(now, trained, circumstances.gear, equipment) : now;
+}
+
+/** As many sets as the session had planned: what was dropped for today stays dropped. */
+function asMany(anew: PrescribedExercise, { sets, minis }: PrescribedExercise): PrescribedExercise {
+  const last = anew.sets.at(-1);
+  return {
+    ...anew,
+    sets: last ? sets.map((_, at) => anew.sets[at] ?? last) : anew.sets,
+    minis: anew.minis && minis ? { ...anew.minis, mostSets: minis.mostSets } : anew.minis,
+  };
+}
+
+/** What today's last set tells counts for more than what the last session did. */
+function fromToday(
+  exercise: PrescribedExercise,
+  { done }: Underway,
+  past: Past,
+  { today, gear }: Circumstances,
+): PrescribedExercise {
+  const set = done.at(-1);
+  const { load, range, reserve, counts } = exercise;
+  if (!set || load === null || counts === 'seconds') return exercise;
+  const rack = rackFor(exercise, gear, past.bodyMassOn(today));
+  const evidence = {
+    load: set.load,
+    reps: Math.max(1, set.count),
+    reserve: set.reserve ?? reserve[0],
+  };
+  const expected = repsAt(rack, load, middle(reserve), evidence);
+  if (expected === null) return exercise;
+  const aim = within(range, Math.floor(expected));
+  return { ...exercise, sets: exercise.sets.map((each) => ({ ...each, aim })) };
+}
+
+/** The exercise as its program wrote it when the session was opened. */
+function asWritten(prescribed: PrescribedExercise, { lifts }: Underway): Exercise {
+  const { range, rest, bar, step, note, setsPlanned, style, track } = prescribed;
+  const base = {
+    lift: lifts.get(prescribed.lift) ?? { ...prescribed, key: prescribed.lift },
+    range,
+    rest,
+    reserve: prescribed.reservePlanned ?? prescribed.reserve,
+    start: null,
+    bar,
+    step,
+    track,
+    warmUp: prescribed.warmsUp ?? prescribed.warmUp.length > 0,
+    note,
+    accept: {},
+    place: { line: 0, column: 0 },
+  };
+  return style === 'cluster'
+    ? { ...base, style, mostSets: setsPlanned }
+    : { ...base, style, sets: setsPlanned };
+}
