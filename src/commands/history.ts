@@ -1,5 +1,4 @@
 import type { History } from '../journal/history.ts';
-import type { Result } from '../progression/past.ts';
 import { historyText } from '../report/history-text.ts';
 import { type LiftRow, liftRows } from '../report/lift-rows.ts';
 import { searchHistory } from '../report/search-history.ts';
@@ -9,7 +8,6 @@ import { Refusal } from '../text/problem.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { sessionNotes } from '../workbench/session-notes.ts';
-import { setsBehind } from '../workbench/sets-behind.ts';
 import type { Call, Run } from './call.ts';
 import type { HistoryJson } from './history-schema.ts';
 import { tellProblems } from './tell-problems.ts';
@@ -33,7 +31,7 @@ export const run: Run = (call) => {
   }
   if (call.options.ids === true && !call.global.json) {
     const all = lift === null && searchAsked(call) === '';
-    const lines = [...setIdLines(rows, history), ...(all ? weighInIdLines(history, unit) : [])];
+    const lines = [...setIdLines(rows), ...(all ? weighInIdLines(history, unit) : [])];
     if (lines.length > 0) call.print(['', ...lines].join('\n'));
   }
   return 0;
@@ -65,13 +63,12 @@ function liftAsked({ args: [asked] }: Call, { results }: History): string | null
 }
 
 /** Ids under the table, for `amend`; the latest first. */
-function setIdLines(rows: readonly LiftRow[], history: History): string[] {
-  const idsOf = setIds(history);
+function setIdLines(rows: readonly LiftRow[]): string[] {
   return [...rows]
     .reverse()
     .flatMap(({ result }) => [
       `${result.date} ${result.exercise.name}  session ${result.session}`,
-      ...idsOf(result).map((id, at) => `  set ${at + 1}  ${id}`),
+      ...result.sets.map(({ id }, at) => `  set ${at + 1}  ${id}`),
     ]);
 }
 
@@ -79,13 +76,11 @@ const weighInIdLines = ({ weighIns }: History, unit: Unit): string[] =>
   weighIns.toReversed().map(({ id, date, mass }) => `${date} ${massText(mass, unit)}  ${id}`);
 
 function historyJson(rows: readonly LiftRow[], history: History, unit: Unit): HistoryJson {
-  const idsOf = setIds(history);
   return {
     schema: 1,
     unit,
     results: rows.map(({ result, best }) => {
       const { exercise, sets } = result;
-      const ids = idsOf(result);
       return {
         session: result.session,
         date: result.date.toString(),
@@ -101,8 +96,8 @@ function historyJson(rows: readonly LiftRow[], history: History, unit: Unit): Hi
         finished: result.finished,
         pain: result.pain,
         lighter: result.lighter,
-        sets: sets.map(({ load, count, reserve }, at) => ({
-          id: ids[at] ?? '',
+        sets: sets.map(({ id, load, count, reserve }) => ({
+          id,
           load: inUnit(load, unit),
           count,
           reserve,
@@ -115,10 +110,4 @@ function historyJson(rows: readonly LiftRow[], history: History, unit: Unit): Hi
       mass: inUnit(mass, unit),
     })),
   };
-}
-
-/** Gives the ids of a result's sets, in their order. */
-function setIds({ closed }: Pick<History, 'closed'>): (result: Result) => readonly string[] {
-  const sessions = new Map(closed().map((state) => [state.session, state]));
-  return (result) => setsBehind(sessions.get(result.session), result).map(({ id }) => id);
 }

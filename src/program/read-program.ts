@@ -115,11 +115,27 @@ function readDays(
     });
     return {
       name: String(valueAt(found, ['name']) ?? ''),
-      exercises: exercises.filter((exercise): exercise is Exercise => exercise !== null),
+      exercises: onTracksOfTheirOwn(exercises.filter((exercise) => exercise !== null)),
       place: yaml.placeOf(path),
     };
   });
   return { days, problems };
+}
+
+/**
+ * A lift that a day holds twice in one style and range, say a heavy set and lighter ones, goes on
+ * by its own results each time: the second has a track of its own.
+ */
+function onTracksOfTheirOwn(exercises: readonly Exercise[]): readonly Exercise[] {
+  const seen = new Map<string, number>();
+  return exercises.map((exercise) => {
+    const { lift, style, range } = exercise;
+    const track = exercise.track ?? range.join('-');
+    const kin = `${lift.key} ${style} ${track}`;
+    const before = seen.get(kin) ?? 0;
+    seen.set(kin, before + 1);
+    return before === 0 ? exercise : { ...exercise, track: `${track} (${before + 1})` };
+  });
 }
 
 function listAt(yaml: YamlText, path: Path): readonly unknown[] {

@@ -8,6 +8,8 @@ import type { PrescribedExercise } from './prescription.ts';
 export type Entered = 'as-planned' | 'confirmed' | 'typed';
 
 export interface SetResult {
+  /** What a correction names. */
+  readonly id: string;
   /** The setting of a bodyweight lift: added − assistance. */
   readonly load: Mass;
   /** Reps, or seconds where the lift counts seconds. */

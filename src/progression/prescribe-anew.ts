@@ -1,4 +1,4 @@
-import type { Exercise } from '../program/program.ts';
+import type { Exercise, Plan } from '../program/program.ts';
 import type { Equipment } from '../training/equipment.ts';
 import type { Lift } from '../training/lift.ts';
 import { within } from './aims.ts';
@@ -36,9 +36,8 @@ export function prescribeAnew(
   past: Past,
   circumstances: Circumstances,
 ): PrescribedExercise {
-  const written = asWritten(exercise, underway);
-  const { aim } = underway.prescription;
-  const plan = { aim, cutFrom: null, daysPerWeek: 0, days: [] };
+  const written = asWritten(exercise, underway.lifts);
+  const plan = planOf(underway.prescription);
   const cold =
     change.kind === 'other-lift'
       ? prescribeExercise(plan, withLift(written, change.lift), past, circumstances)
@@ -47,6 +46,18 @@ export function prescribeAnew(
   const { trained, equipment } = underway;
   return written.warmUp ? withWarmUp(now, trained, circumstances.gear, equipment) : now;
 }
+
+/** The next time of an exercise that no program holds any more: of the session's own copy. */
+export const prescribeAgain = (
+  exercise: PrescribedExercise,
+  { prescription, lifts }: Pick<Underway, 'prescription' | 'lifts'>,
+  past: Past,
+  circumstances: Circumstances,
+): PrescribedExercise =>
+  prescribeExercise(planOf(prescription), asWritten(exercise, lifts), past, circumstances);
+
+/** No set is dropped anew inside a session. */
+const planOf = ({ aim }: Prescription): Plan => ({ aim, cutFrom: null, daysPerWeek: 0, days: [] });
 
 /** As many sets as the session had planned: what was dropped for today stays dropped. */
 function asMany(anew: PrescribedExercise, { sets, minis }: PrescribedExercise): PrescribedExercise {
@@ -81,7 +92,7 @@ function fromToday(
 }
 
 /** The exercise as its program wrote it when the session was opened. */
-function asWritten(prescribed: PrescribedExercise, { lifts }: Underway): Exercise {
+function asWritten(prescribed: PrescribedExercise, lifts: Underway['lifts']): Exercise {
   const { range, rest, bar, step, note, setsPlanned, style, track } = prescribed;
   const base = {
     lift: lifts.get(prescribed.lift) ?? { ...prescribed, key: prescribed.lift },

@@ -32,7 +32,8 @@ function resultOf(work: LiftWork, state: SessionState, date: Result['date']): Re
     program: prescription.program,
     day: prescription.day,
     exercise: work.judgedBy ?? work.prescribed,
-    sets: work.done.map(({ load, count, reserve, failed, entered }) => ({
+    sets: work.done.map(({ id, load, count, reserve, failed, entered }) => ({
+      id,
       load,
       count,
       reserve,

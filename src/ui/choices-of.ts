@@ -1,6 +1,6 @@
 import type { SessionCommand } from '../session/command.ts';
 import type { SessionState } from '../session/state.ts';
-import type { Bench, Choices } from '../workbench/bench.ts';
+import type { Bench, Choices, PainAnswer } from '../workbench/bench.ts';
 import { asPlannedTexts, confirming } from './as-planned.ts';
 import type { Effect } from './effect.ts';
 import { putDown } from './entry.ts';
@@ -37,7 +37,7 @@ export function choicesOf({ ui, session, choices }: Model, bench: Bench): Choice
     case 'exercises':
       return exerciseList(session);
     case 'swap':
-      return swapList(screen, session?.prescription.unit ?? 'kg');
+      return swapList(screen, session);
     case 'pain':
       return painList(screen, session, bench);
     case 'finish':
@@ -83,8 +83,14 @@ function exerciseList(session: Model['session']): ChoiceList {
   return { title: 'Exercises', words: 'Space goes on with the chosen one.', choices: rows };
 }
 
-function swapList(screen: Extract<Screen, { kind: 'swap' }>, unit: 'kg' | 'lb'): ChoiceList {
-  const { exercise, lifts } = screen;
+function swapList(
+  screen: Extract<Screen, { kind: 'swap' }>,
+  session: Model['session'],
+): ChoiceList {
+  const { exercise, lifts, back } = screen;
+  const unit = session?.prescription.unit ?? 'kg';
+  const track = session?.exercises[exercise]?.prescribed.track ?? '';
+  const pain = back.kind === 'pain' ? back.moment : null;
   return {
     title: 'Another lift',
     words:
@@ -94,7 +100,15 @@ function swapList(screen: Extract<Screen, { kind: 'swap' }>, unit: 'kg' | 'lb'):
     choices: lifts.map((by) => ({
       label: by.name,
       detail: by.load === null ? 'asks for a load' : loadText(by.load, by, unit),
-      effects: sent([{ do: 'replace', exercise, by, because: 'other-lift' }]),
+      effects: [
+        ...(pain === 'last-time'
+          ? [{ do: 'answer-pain', track, answer: 'other-lift' } as const]
+          : []),
+        ...sent([
+          ...(pain === 'now' ? [{ do: 'mark-pain', exercise } as const] : []),
+          { do: 'replace', exercise, by, because: 'other-lift' },
+        ]),
+      ],
     })),
   };
 }
@@ -112,17 +126,23 @@ function painList(
   const lifts = bench.alternatives(prescribed);
   const { unit } = session.prescription;
   const now = moment === 'now';
+  // Marked by the answer, so that going back marks nothing.
+  const marked: readonly SessionCommand[] = now ? [{ do: 'mark-pain', exercise }] : [];
+  const answered = (answer: PainAnswer, commands: readonly SessionCommand[]): readonly Effect[] => [
+    ...(now ? [] : [{ do: 'answer-pain', track: prescribed.track, answer } as const]),
+    ...sent([...marked, ...commands]),
+  ];
   const rows: Choice[] = [
-    // Marking pain has left the rest out already.
-    now
-      ? { label: 'Leave the rest of it out', effects: [], to: RUNNER }
-      : { label: 'Leave it out today', effects: sent([{ do: 'skip-exercise', exercise }]) },
+    {
+      label: now ? 'Leave the rest of it out' : 'Leave it out today',
+      effects: answered('leave-out', now ? [] : [{ do: 'skip-exercise', exercise }]),
+    },
   ];
   if (lighter?.load) {
     rows.push({
       label: 'Go lighter',
       detail: loadText(lighter.load, lighter, unit),
-      effects: sent([{ do: 'replace', exercise, by: lighter, because: 'lighter' }]),
+      effects: answered('lighter', [{ do: 'replace', exercise, by: lighter, because: 'lighter' }]),
     });
   }
   if (lifts.length > 0) {
@@ -132,10 +152,16 @@ function painList(
       to: { kind: 'swap', exercise, lifts, chosen: 0, back: screen },
     });
   }
-  const chosen = sent([{ do: 'choose-exercise', exercise }]);
+  const planned = now ? prescribed : bench.painGone(prescribed);
   rows.push({
     label: 'Go on as planned',
-    ...(now ? { effects: chosen } : { effects: [], to: RUNNER }),
+    ...(planned.load !== null && { detail: loadText(planned.load, planned, unit) }),
+    effects: answered(
+      'go-on',
+      now
+        ? [{ do: 'choose-exercise', exercise }]
+        : [{ do: 'replace', exercise, by: planned, because: 'other-load' }],
+    ),
   });
   const words = {
     now: 'Pain is not effort. A sharp or spreading pain: stop, and get help.',

@@ -7,7 +7,7 @@ export function correctionOf({ set, field, typed, back }: Extract<Screen, { kind
   readonly draft: Draft;
 } {
   return {
-    target: { of: set, exercise: back.past.row.result.exercise, numbers: set },
+    target: { of: null, exercise: back.past.row.result.exercise, numbers: set },
     draft: { of: set.id, field, typed },
   };
 }

@@ -1,6 +1,6 @@
 import type { SessionCommand } from '../session/command.ts';
 import type { Key } from '../terminal/key.ts';
-import type { Choices } from '../workbench/bench.ts';
+import type { Choices, PainAnswer } from '../workbench/bench.ts';
 import type { Sheet } from '../workbench/program-desk.ts';
 import type { Change } from '../workbench/watch.ts';
 import type { Destination } from './screen-after.ts';
@@ -12,6 +12,8 @@ export type Effect =
   | { readonly do: 'begin'; readonly day: string; readonly exercise: number | null }
   /** Sends commands in order, stops at the first problem, and shows `to` when there was none. */
   | { readonly do: 'send'; readonly commands: readonly SessionCommand[]; readonly to?: Screen }
+  /** Keeps what the lifter says to last time's pain: progression reads it, today and next time. */
+  | { readonly do: 'answer-pain'; readonly track: string; readonly answer: PainAnswer }
   /** Keeps the choices and shows `to`. */
   | { readonly do: 'keep'; readonly choices: Choices; readonly to?: Screen }
   /** Adds to, or changes, what is recorded, and shows the screen that this leads to. */

@@ -14,7 +14,7 @@ export function nextWake({ session, now }: Model): number | null {
   const phase = phaseOf(session, now);
   const minute = MINUTE - (elapsedMs(session.openedAt, now) % MINUTE) - MINUTE / 2;
   const toMinute = minute > 0 ? minute : minute + MINUTE;
-  return Math.min(toSecond(phase), toMinute);
+  return Math.min(toSecond(phase), toMinute, phase.waitMs || Number.POSITIVE_INFINITY);
 }
 
 function toSecond(phase: Phase): number {

@@ -84,8 +84,8 @@ function resultText({ row: { result, best }, unit, notes }: PastSession): string
 }
 
 function setList({ past }: PastSessionScreen): ChoiceList {
-  const { row, sets, unit, notes } = past;
-  const { exercise, date, program, day } = row.result;
+  const { row, unit, notes } = past;
+  const { sets, exercise, date, program, day } = row.result;
   const where = `${program}, day ${day}`;
   return {
     title: safeText(`${exercise.name}, ${shortDayWords(date.toString())} ${date.year}`),

@@ -1,10 +1,16 @@
 import type { SetPlace } from '../session/events.ts';
 import { stageNow } from '../session/stage-now.ts';
 import type { RunningRest, SessionState } from '../session/state.ts';
+import { untilMeant } from '../session/too-soon.ts';
 import type { Reading } from '../training/reading.ts';
 
 /** Where the session stands at an instant, as the screens tell it apart. */
-export type Phase =
+export type Phase = PhaseOf & {
+  /** Milliseconds until the main key does something: sooner it can only have bounced. */
+  readonly waitMs: number;
+};
+
+type PhaseOf =
   | { readonly kind: 'ready'; readonly next: SetPlace }
   | {
       readonly kind: 'lifting';
@@ -38,6 +44,17 @@ export type Phase =
   | { readonly kind: 'closed' };
 
 export function phaseOf(session: SessionState, now: Reading): Phase {
+  return { ...phaseAt(session, now), waitMs: waitMs(session, now) };
+}
+
+function waitMs(session: SessionState, now: Reading): number {
+  const stage = stageNow(session, now);
+  if (stage.kind === 'closed') return 0;
+  const since = stage.kind === 'lifting' ? stage.since : session.lastDown?.at;
+  return since ? untilMeant(since, now) : 0;
+}
+
+function phaseAt(session: SessionState, now: Reading): PhaseOf {
   const stage = stageNow(session, now);
   switch (stage.kind) {
     case 'ready':

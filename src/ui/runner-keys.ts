@@ -16,7 +16,8 @@ export const RUNNER_KEYS: readonly Binding[] = [
   {
     act: 'main',
     keys: ['space'],
-    label: (phase, paused) => (paused ? 'go on' : MAIN_LABELS[phase?.kind ?? 'ready']),
+    label: (phase, paused) =>
+      paused ? 'go on' : phase?.waitMs ? 'wait' : MAIN_LABELS[phase?.kind ?? 'ready'],
     screens: ['runner'],
     when: can.act,
     footer: 0,

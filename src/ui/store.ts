@@ -10,6 +10,7 @@ import { nextWake } from './next-wake.ts';
 import { RUNNER } from './outcome.ts';
 import { phaseOf, placeOf } from './phase.ts';
 import { press } from './press.ts';
+import { saidOf } from './said.ts';
 import { screenAfter } from './screen-after.ts';
 import { typedCommands } from './typed-commands.ts';
 import { atStart, type Model, type Screen, type Size } from './ui-state.ts';
@@ -89,6 +90,10 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
           exercise === null ? [] : [{ do: 'choose-exercise', exercise }];
         return sendAll(chosen, RUNNER);
       }
+      case 'answer-pain': {
+        const problem = bench.answerPain(effect.track, effect.answer);
+        return problem && problemText(problem);
+      }
       case 'send':
         return sendAll(effect.commands, effect.to);
       case 'keep': {
@@ -123,6 +128,7 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
   const sendAll = (commands: readonly SessionCommand[], to?: Screen): string | null => {
     const live = bench.live();
     if (!live) return 'No session is open.';
+    const before = live.state();
     for (const command of commands) {
       const problem = live.send(command);
       if (problem) {
@@ -130,6 +136,8 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
         return problemText(problem);
       }
     }
+    const said = saidOf(commands, before);
+    if (said !== null) model = { ...model, ui: { ...model.ui, message: said } };
     refresh(to);
     return null;
   };

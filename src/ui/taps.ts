@@ -75,7 +75,8 @@ export function targetsOf(model: Model, phase: Phase | null): readonly Target[] 
   const { kind } = model.ui.screen;
   const rows = bindingsOf(kind);
   return ACTS_BY_SCREEN[kind].map((act) => {
-    if (act === 'main' && phase) return { act, label: MAIN[phase.kind] };
+    if (act === 'main' && phase)
+      return { act, label: phase.waitMs > 0 ? 'WAIT' : MAIN[phase.kind] };
     const row = rows.find((one) => one.act === act);
     return { act, label: SHOWN[act] ?? (row ? labelOf(row, model, phase).toUpperCase() : '') };
   });

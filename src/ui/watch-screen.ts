@@ -1,5 +1,5 @@
+import type { SetResult } from '../progression/past.ts';
 import type { LiftSummary } from '../report/lift-summaries.ts';
-import type { DoneSet } from '../session/state.ts';
 import type { Advice, PastSession, ProgramEdit, ReviewPage, Weighing } from '../workbench/watch.ts';
 import type { Draft, Field, Screen } from './ui-state.ts';
 
@@ -60,7 +60,7 @@ export type WatchScreen =
   | PastSessionScreen
   | {
       readonly kind: 'correct';
-      readonly set: DoneSet;
+      readonly set: SetResult;
       readonly field: Field;
       readonly typed: Draft['typed'];
       readonly back: PastSessionScreen;

@@ -90,7 +90,7 @@ export const can = {
       ? 'Nothing was changed.'
       : true,
   correct: ({ ui }) =>
-    ui.screen.kind === 'past-session' && ui.screen.past.sets[ui.screen.chosen]
+    ui.screen.kind === 'past-session' && ui.screen.past.row.result.sets[ui.screen.chosen]
       ? true
       : 'A session has no numbers of its own; choose one of its sets.',
 } satisfies Record<string, When>;

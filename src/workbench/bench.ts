@@ -1,3 +1,4 @@
+import type { Decision } from '../progression/past.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Problem } from '../text/problem.ts';
@@ -48,6 +49,9 @@ export interface NearLoads {
   readonly above: Mass | null;
 }
 
+/** What the lifter may say to last time's pain. */
+export type PainAnswer = Exclude<Decision['answer'], 'yes' | 'no'>;
+
 /** A change of an exercise that the lifter may take with one key. */
 export interface Offer {
   readonly by: PrescribedExercise;
@@ -90,6 +94,10 @@ export interface Bench {
   readonly withLoad: (exercise: PrescribedExercise, load: Mass) => PrescribedExercise;
   /** An easier load of the same lift, for pain; null where nothing lighter can be made. */
   readonly lighter: (exercise: PrescribedExercise) => PrescribedExercise | null;
+  /** The exercise as it is when last time's pain is gone. */
+  readonly painGone: (exercise: PrescribedExercise) => PrescribedExercise;
+  /** Records what the lifter says to last time's pain at a track. */
+  readonly answerPain: (track: string, answer: PainAnswer) => Problem | null;
   /** A better load for the sets that are left of exercise `index` of the live session, if there is one. */
   readonly offer: (index: number) => Offer | null;
   /** Loads near `wish`, in the exercise's own basis. */

@@ -104,6 +104,12 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
       const isLighter = (lighter.load ?? 0) < (exercise.load ?? Number.POSITIVE_INFINITY);
       return lighter.load !== null && isLighter ? lighter : null;
     },
+    painGone: (exercise) => anew(exercise, { kind: 'go-on' }),
+    answerPain: (subject, answer) =>
+      orProblem(() => {
+        workbench.journal().record({ type: 'decided', rule: 'pain-asked', answer, subject });
+        return null;
+      }),
     offer: (index) => {
       const exercise = live?.state().exercises[index];
       if (!exercise) return null;

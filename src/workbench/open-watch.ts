@@ -12,7 +12,6 @@ import { pastChanger, type SettingsDesk } from './past-changer.ts';
 import { reasonWords } from './reason-words.ts';
 import { reviewOf } from './review-of.ts';
 import { sessionNotes } from './session-notes.ts';
-import { setsBehind } from './sets-behind.ts';
 import { trendWords } from './trend-words.ts';
 import type { Advice, PastSession, Watch } from './watch.ts';
 
@@ -62,8 +61,7 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
           const { session } = row.result;
           const state = sessions.get(session);
           const own = state?.prescription.unit ?? unit();
-          const sets = setsBehind(state, row.result);
-          return { session, row, unit: own, sets, notes: notesOf(session) };
+          return { session, row, unit: own, notes: notesOf(session) };
         });
     },
     change: (change) => orProblem(() => ({ said: changePast(change) })),

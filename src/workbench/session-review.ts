@@ -1,10 +1,13 @@
 import { bestShown } from '../cut/shown-strength.ts';
 import type { History } from '../journal/history.ts';
+import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Circumstances, Past, Result } from '../progression/past.ts';
 import { prescribe } from '../progression/prescribe.ts';
+import { prescribeAgain } from '../progression/prescribe-anew.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import { worksOf } from '../session/done-sets.ts';
 import { resultsOf } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
 import { summaryOf } from '../session/summary.ts';
@@ -78,20 +81,24 @@ function nextTime(session: SessionState, sources: ReviewSources): SessionReview[
   const { history, program, sentence } = sources;
   const { day, unit } = session.prescription;
   const planned = program?.days.find(({ name }) => name === day);
-  if (!program || !planned) return [];
   const circumstances = {
     ...sources.circumstances,
     today: sources.circumstances.today.add({ days: daysToSameDay(program) }),
   };
-  return prescribe(program, planned, history, circumstances).exercises.map((next) => ({
-    name: next.name,
-    plan: planWords(next, unit),
-    why: next.why.map(sentence).join(' '),
-  }));
+  const due =
+    program && planned ? prescribe(program, planned, history, circumstances).exercises : [];
+  const lifts = program?.lifts ?? CATALOGUE;
+  return session.exercises.flatMap(worksOf).map(({ prescribed }) => {
+    const next =
+      due.find(({ track }) => track === prescribed.track) ??
+      prescribeAgain(prescribed, { ...session, lifts }, history, circumstances);
+    return { name: next.name, plan: planWords(next, unit), why: next.why.map(sentence).join(' ') };
+  });
 }
 
-const daysToSameDay = ({ days, daysPerWeek }: Program): number =>
-  Math.max(1, Math.round((days.length * 7) / daysPerWeek));
+/** A week, where no program says how often the day comes. */
+const daysToSameDay = (program: Program | null): number =>
+  program ? Math.max(1, Math.round((program.days.length * 7) / program.daysPerWeek)) : 7;
 
 function planWords({ load, basis, sets, minis, counts }: PrescribedExercise, unit: Unit): string {
   const aims = sets.map(({ aim }) => aim).join(', ');

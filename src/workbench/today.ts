@@ -54,7 +54,12 @@ function sinceWords({ state }: OpenSession, workbench: Workbench): string {
 
 /** The session to go on with: the latest that is open and was fully understood. */
 export function openSessionOf(workbench: Workbench): OpenSession | null {
-  return workbench.journal().history().open.at(-1) ?? null;
+  return (
+    workbench
+      .journal()
+      .history()
+      .open.findLast(({ foreign }) => !foreign) ?? null
+  );
 }
 
 function prescriptionFor(

@@ -6,7 +6,6 @@ import type { Decision } from '../progression/past.ts';
 import type { LiftRow } from '../report/lift-rows.ts';
 import type { LiftSummary } from '../report/lift-summaries.ts';
 import type { SetNumbers } from '../session/events.ts';
-import type { DoneSet } from '../session/state.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { DiffLine } from '../text/line-diff.ts';
 import type { Problem } from '../text/problem.ts';
@@ -47,7 +46,6 @@ export interface PastSession {
   readonly session: string;
   readonly row: LiftRow;
   readonly unit: Unit;
-  readonly sets: readonly DoneSet[];
   readonly notes: readonly string[];
 }
 

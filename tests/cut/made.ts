@@ -125,7 +125,13 @@ export function madeResult(made: MadeResult): Result {
     caution: null,
   };
   const reserve = made.reserve === undefined ? 1 : made.reserve;
-  const sets: SetResult[] = counts.map((count) => ({ load, count, reserve, entered: 'typed' }));
+  const sets: SetResult[] = counts.map((count, at) => ({
+    id: `set:${at}`,
+    load,
+    count,
+    reserve,
+    entered: 'typed',
+  }));
   const date = day(made.on);
   return {
     session: made.session ?? `s-${made.on}`,

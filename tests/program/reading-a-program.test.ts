@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { fileProblemText } from '../../src/program/file-problem.ts';
 import type { Exercise, Program } from '../../src/program/program.ts';
 import { readProgram } from '../../src/program/read-program.ts';
+import { trackOf } from '../../src/progression/track.ts';
 import { kilograms, pounds } from '../../src/training/mass.ts';
 import { PLAIN, withChange } from './program-text.ts';
 
@@ -187,4 +188,25 @@ test('of a lift in the catalogue only what changes is written', () => {
   const text = withChange('lifts:\n', 'lifts:\n  back-squat: { caution: Mind the low ceiling. }\n');
   const lift = read(text).lifts.get('back-squat');
   expect(lift).toMatchObject({ name: 'Back squat', caution: 'Mind the low ceiling.' });
+});
+
+test('a lift twice in a day has two tracks, on two days it has one', () => {
+  const squat = '      - { lift: back-squat, sets: 1, reps: 3-5, start: 100 }';
+  const text = [
+    'name: Top and back-off',
+    'unit: kg',
+    'days:',
+    '  - name: A',
+    '    exercises:',
+    squat,
+    squat.replace('100', '80'),
+    '  - name: B',
+    '    exercises:',
+    squat,
+  ].join('\n');
+  const tracks = read(text).days.map(({ exercises }) => exercises.map(trackOf));
+  expect(tracks).toEqual([
+    ['back-squat straight 3-5', 'back-squat straight 3-5 (2)'],
+    ['back-squat straight 3-5'],
+  ]);
 });

@@ -50,6 +50,7 @@ export function aResult(
       why: (trained.why ?? []).map((rule) => ({ rule, facts: {} })),
     },
     sets: trained.reps.map((count, at) => ({
+      id: `made:${at}`,
       load: loads[at] ?? kilograms(0),
       count,
       reserve: at_(trained.rir, at) ?? null,

@@ -7,6 +7,7 @@ import { aLift, cluster, straight } from './a-program.ts';
 import { nextTime, type Told } from './next-time.ts';
 
 const done = (kg: number, count: number, reserve: number | null = null): SetResult => ({
+  id: 'made:1',
   load: kilograms(kg),
   count,
   reserve,

@@ -116,6 +116,7 @@ function doneAs(
   const sets = wanted.map((aim, at): SetResult => {
     const other = ends === 'other-load' && at > 0 ? -2_500_000_000 : 0;
     return {
+      id: `made:${at}`,
       load: (load + other) as Mass,
       count: Math.max(0, aim + worth * (beside[at % beside.length] ?? 0)),
       reserve: prescribed.counts === 'seconds' ? null : reserve,

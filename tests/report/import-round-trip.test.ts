@@ -32,13 +32,15 @@ function folded(text: string) {
 const bare = (result: ReturnType<typeof madeResult>) => ({
   ...result,
   exercise: { ...result.exercise, rest: { from: 0, to: 0 } },
+  // Sets get ids of the file that they are read into.
+  sets: result.sets.map((set) => ({ ...set, id: '' })),
 });
 
 describe('a history that went out as sets and came back', () => {
   it('gives progression the same results, session by session', () => {
     const { past } = madeCut();
     const back = folded(setsCsv(past, 'lb'));
-    expect(back.flatMap(({ results }) => results)).toEqual(past.results.map(bare));
+    expect(back.flatMap(({ results }) => results).map(bare)).toEqual(past.results.map(bare));
     expect(back.map(({ done }) => [done.session, done.date, done.aim, done.how])).toEqual(
       past.sessions.map(({ session, date, aim, how }) => [session, date, aim, how]),
     );
@@ -80,7 +82,7 @@ describe('a history that went out as sets and came back', () => {
       ({ results }) => results,
     );
     expect(
-      back.map(({ finished, pain, lighter, sets, date }) => ({
+      back.map(bare).map(({ finished, pain, lighter, sets, date }) => ({
         finished,
         pain,
         lighter,
@@ -88,7 +90,7 @@ describe('a history that went out as sets and came back', () => {
         date,
       })),
     ).toEqual(
-      odd.map(({ finished, pain, lighter, sets, date }) => ({
+      odd.map(bare).map(({ finished, pain, lighter, sets, date }) => ({
         finished,
         pain,
         lighter,

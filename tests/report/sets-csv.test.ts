@@ -88,6 +88,7 @@ describe('sets as comma-separated values', () => {
           const [result] = results;
           if (!result) throw new Error('made above');
           const set = {
+            id: 'made:1',
             load: micrograms(count),
             count: 5,
             reserve: null,

@@ -2,10 +2,10 @@ import type { PrescribedExercise, Prescription } from '../../src/progression/pre
 import { apply } from '../../src/session/apply.ts';
 import type { SessionCommand } from '../../src/session/command.ts';
 import { decide } from '../../src/session/decide.ts';
-import { LEAST_MS } from '../../src/session/decisions/lifting.ts';
 import type { SessionEvent, SessionFact } from '../../src/session/events.ts';
 import { stageNow } from '../../src/session/stage-now.ts';
 import type { SessionState } from '../../src/session/state.ts';
+import { LEAST_MS } from '../../src/session/too-soon.ts';
 import { problemText } from '../../src/text/problem.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import type { Reading } from '../../src/training/reading.ts';

@@ -80,7 +80,14 @@ describe('numbers that no set has are refused in a sentence', () => {
     const session = play(prescription(straight())).send('start').wait(4);
     session.send({ do: 'put-down', numbers: { count: 0, failed: true } });
     expect(resultsOf(session.state())[0]?.sets).toEqual([
-      { load: kilograms(80), count: 0, reserve: null, failed: true, entered: 'typed' },
+      {
+        id: 'file:2',
+        load: kilograms(80),
+        count: 0,
+        reserve: null,
+        failed: true,
+        entered: 'typed',
+      },
     ]);
   });
 

@@ -53,7 +53,7 @@ export async function drivenSession(opening: Opening = {}): Promise<DrivenSessio
     terminal.throwAway();
     driver.close();
   });
-  terminal.breathe = () => driver.order({ do: 'pass', ms: 2_000 });
+  terminal.breathe = (ms) => driver.order({ do: 'pass', ms });
   return {
     home,
     terminal,

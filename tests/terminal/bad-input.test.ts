@@ -126,15 +126,17 @@ describe('a disk that fails in mid-session', () => {
   ])('%s is said, nothing is lost, and it goes on', async (code, words) => {
     const { home, terminal, order } = await drivenSession();
     await terminal.press(' ', 'set 1 of 2');
-    await terminal.press(' ', 'space put down');
+    await terminal.press(' ', '▐ LIFT');
     const before = home.events();
+    await order({ do: 'pass', ms: 2_000 });
+    await terminal.until('space put down');
     await order({ do: 'fail', code, after: 0 });
     terminal.send(' ');
     // Whatever the code, it is a sentence with what to do, and the set is not called saved.
     await terminal.until(/Nothing was saved in/);
     expect(terminal.screen()).toMatch(words);
     expect(terminal.screen()).not.toContain('saved as planned');
-    expect(terminal.screen()).toContain('space put down');
+    expect(terminal.screen()).toContain('▐ LIFT');
     expect(home.events()).toEqual(before);
     await order({ do: 'mend' });
     await terminal.press(' ', 'saved as planned: 6 reps');
@@ -251,7 +253,7 @@ describe('where the output goes', () => {
   ])('%s takes every colour from the screens', async (_, env, args) => {
     const { terminal, pass } = await drivenSession({ env, args });
     await terminal.press(' ', 'set 1 of 2');
-    await terminal.press(' ', 'space put down');
+    await terminal.press(' ', '▐ LIFT');
     await terminal.press(' ', 'saved as planned');
     await pass(9);
     await terminal.until('the rest ended');

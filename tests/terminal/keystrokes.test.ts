@@ -27,10 +27,10 @@ test('a straight set done as planned costs two keys', async () => {
   const session = await drivenSession();
   await session.terminal.press(' ', 'set 1 of 2');
   const keys = counted(session);
-  await keys.press(' ', 'space put down');
-  await keys.press(' ', 'saved as planned: 6 reps, 1 in reserve');
+  await keys.press(' ', '▐ LIFT');
+  await keys.press(' ', 'saved as planned: 6 reps');
   expect(session.home.of('set-done')).toMatchObject([
-    { role: 'straight', count: 6, reserve: 1, entered: 'as-planned' },
+    { role: 'straight', count: 6, reserve: null, entered: 'as-planned' },
   ]);
   expect(keys.count()).toBeLessThanOrEqual(2);
 });
@@ -38,11 +38,11 @@ test('a straight set done as planned costs two keys', async () => {
 test('a cluster of five sets done as planned costs six keys', async () => {
   const session = await atTheLead();
   const keys = counted(session);
-  await keys.press(' ', 'space put down');
+  await keys.press(' ', '▐ LIFT');
   for (const next of ['mini-set 1 of 4', 'mini-set 2 of 4', 'mini-set 3 of 4', 'mini-set 4 of 4']) {
     await keys.press(' ', next);
     await session.pass(3);
-    await session.terminal.until('space put down');
+    await session.terminal.until('▐ LIFT');
   }
   await keys.press(' ', 'Cluster done: all its sets.');
   expect(session.home.of('set-done').map(({ role, entered }) => [role, entered])).toEqual([
@@ -56,11 +56,11 @@ test('a cluster of five sets done as planned costs six keys', async () => {
 test('correcting the set just put down costs at most four keys', async () => {
   const session = await drivenSession();
   await session.terminal.press(' ', 'set 1 of 2');
-  await session.terminal.press(' ', 'space put down');
+  await session.terminal.press(' ', '▐ LIFT');
   await session.terminal.press(' ', 'saved as planned');
   const keys = counted(session);
   await keys.press('5', '‹5› reps');
-  await keys.press('\t', '‹1› in reserve');
+  await keys.press('\t', '‹–› in reserve');
   await keys.press('0', '‹0› in reserve');
   await keys.press('\r', 'saved: 5 reps, 0 in reserve');
   const [set] = session.home.of('set-done');
@@ -71,9 +71,9 @@ test('correcting the set just put down costs at most four keys', async () => {
 test('correcting the set before it costs at most four keys', async () => {
   const session = await drivenSession();
   await session.terminal.press(' ', 'set 1 of 2');
-  await session.terminal.press(' ', 'space put down');
+  await session.terminal.press(' ', '▐ LIFT');
   await session.terminal.press(' ', 'set 1 of 2 · saved as planned');
-  await session.terminal.press(' ', 'space put down');
+  await session.terminal.press(' ', '▐ LIFT');
   await session.terminal.press(' ', 'set 2 of 2 · saved as planned');
   const keys = counted(session);
   await keys.press('b', 'set 1 of 2 · saved as planned');
@@ -87,9 +87,9 @@ test('correcting the set before it costs at most four keys', async () => {
 test('correcting the set before while the next one is lifted costs at most four keys', async () => {
   const session = await drivenSession();
   await session.terminal.press(' ', 'set 1 of 2');
-  await session.terminal.press(' ', 'space put down');
+  await session.terminal.press(' ', '▐ LIFT');
   await session.terminal.press(' ', 'saved as planned');
-  await session.terminal.press(' ', 'space put down');
+  await session.terminal.press(' ', '▐ LIFT');
   const keys = counted(session);
   await keys.press('b', 'set 1 of 2 · saved as planned');
   await keys.press('7', '‹7› reps');

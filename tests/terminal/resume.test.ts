@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { aHome, type DrivenSession, drivenSession, WALL } from './a-session.ts';
+import type { Home } from './home.ts';
 import { shows } from './shows.ts';
 import { USUAL_PROGRAM } from './usual-program.ts';
 
@@ -12,9 +13,9 @@ async function leftInARest(): Promise<DrivenSession> {
   const session = await drivenSession({ program: USUAL_PROGRAM });
   const { terminal, pass } = session;
   await terminal.press(' ', 'set 1 of 3');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', 'set 1 of 3 · saved');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', 'set 2 of 3 · saved');
   await pass(30);
   await terminal.until(shows('2:30'));
@@ -23,15 +24,19 @@ async function leftInARest(): Promise<DrivenSession> {
   return session;
 }
 
+/** When the lifter left: half a minute after the last set. */
+const leftAt = (home: Home): number =>
+  Math.max(...home.events().map(({ at }) => at.wall)) + 30 * SECOND;
+
 test('q leaves the session open, and it goes on just there', async () => {
   const { home } = await leftInARest();
   const saved = home.events();
-  const { terminal } = await drivenSession({ home, program: USUAL_PROGRAM, wall: WALL + 30_000 });
+  const { terminal } = await drivenSession({ home, program: USUAL_PROGRAM, wall: leftAt(home) });
   await terminal.until(shows('2:30'));
   expect(terminal.screen()).toContain('set 3 of 3');
   expect(terminal.screen()).toContain('set 2 of 3 · saved as planned: 6 reps');
   expect(home.events()).toEqual(saved);
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', 'lead set');
   expect(home.of('session-opened')).toHaveLength(1);
 });
@@ -41,7 +46,7 @@ test('the rest went on while the program was closed', async () => {
   const { terminal } = await drivenSession({
     home,
     program: USUAL_PROGRAM,
-    wall: WALL + 90 * SECOND,
+    wall: leftAt(home) + 60 * SECOND,
   });
   await terminal.until(shows('1:30'));
 });
@@ -51,7 +56,7 @@ test('the rest went on while the machine was started anew', async () => {
   const { terminal } = await drivenSession({
     home,
     program: USUAL_PROGRAM,
-    wall: WALL + 100 * SECOND,
+    wall: leftAt(home) + 70 * SECOND,
     env: { HOLDFAST_DRIVEN_BOOT: 'boot-2' },
   });
   await terminal.until(shows('1:20'));
@@ -60,11 +65,11 @@ test('the rest went on while the machine was started anew', async () => {
 test('a set under way is still under way', async () => {
   const session = await drivenSession({ program: USUAL_PROGRAM });
   await session.terminal.press(' ', 'set 1 of 3');
-  await session.terminal.press(' ', 'space put down');
+  await session.terminal.press(' ', '▐ LIFT');
   session.terminal.send('q');
   await session.terminal.end();
   const { terminal } = await drivenSession({ ...session, program: USUAL_PROGRAM });
-  await terminal.until('space put down');
+  await terminal.until('▐ LIFT');
   expect(terminal.screen()).toContain('set 1 of 3');
 });
 
@@ -72,7 +77,7 @@ test('undo reaches back over the leaving', async () => {
   const { home } = await leftInARest();
   const { terminal } = await drivenSession({ home, program: USUAL_PROGRAM, wall: WALL + 60_000 });
   await terminal.until('set 3 of 3');
-  await terminal.press('u', 'space put down');
+  await terminal.press('u', '▐ LIFT');
   expect(terminal.screen()).toContain('set 2 of 3');
 });
 
@@ -139,7 +144,7 @@ test('it goes on and closes from its own copy when the program file is broken or
     wall: WALL + 60 * SECOND,
   });
   await terminal.until('set 3 of 3');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', 'lead set');
   await terminal.press('x', '▸ Dumbbell side raise');
   await terminal.press('d', 'left out');

@@ -19,7 +19,7 @@ test('a whole session is told in sentences', async () => {
   await terminal.until(said('Chosen: Back squat'));
   await terminal.press(' ', said('Back squat, set 1 of 3'));
   await terminal.press(' ', said('LIFT. Back squat, set 1 of 3.'));
-  await terminal.press(' ', said('saved as planned: 6 reps, 1 in reserve.'));
+  await terminal.press(' ', said('saved as planned: 6 reps.'));
   expect(terminal.screen()).toContain('Rest for 3 min');
   expect(terminal.screen()).not.toMatch(BLOCKS);
   await pass(90);

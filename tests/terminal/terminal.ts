@@ -25,9 +25,12 @@ const FRAME_BEGINS = '\u001b[?2026h';
 const FRAME_ENDS = '\u001b[?2026l';
 const LONGEST_FRAME = 20_000;
 
-/** What a key that bounces is told. */
-const TOO_SOON = /over so soon|put down just now|is held or bounced/;
-const SHORTEST_LIFT_MS = 1_600;
+const A_LIFT_MS = 2_000;
+/** The same key again so soon is taken for a bounce. */
+const BOUNCE_MS = 250;
+
+/** The main key does nothing yet. */
+const MUST_WAIT = /space:? wait|│ +WAIT +│/;
 
 /** How long a screen may take to say what a test waits for, on a busy machine. */
 const PATIENCE_MS = 20_000;
@@ -44,6 +47,7 @@ export class Terminal {
   #drawn = '';
   #bells = 0;
   #title = '';
+  #lastKey = '';
   #changed: (() => void)[] = [];
 
   constructor({ command, args, env, cwd, columns = 80, rows = 24 }: Launch) {
@@ -131,28 +135,27 @@ export class Terminal {
   }
 
   /** Sends keys and waits until the screen says what it did not say before. */
-  press(keys: string, wanted: Wanted): Promise<string> {
+  async press(keys: string, wanted: Wanted): Promise<string> {
     const before = this.screen();
     if (says(before, wanted)) {
       throw new Error(`The screen says ${wanted} before the key was pressed:\n${before}`);
     }
-    return this.#pressOn(keys, wanted);
+    if (keys.startsWith(' ')) await this.#breath();
+    if (keys.at(0) === this.#lastKey) await this.breathe(BOUNCE_MS);
+    this.#lastKey = keys.at(-1) ?? '';
+    this.send(keys);
+    return this.until(wanted);
   }
 
-  /** As a person: where the screen says that it was too soon, once more a breath later. */
-  async #pressOn(keys: string, wanted: Wanted): Promise<string> {
-    for (;;) {
-      this.send(keys);
-      const screen = await this.until((now) => says(now, wanted) || TOO_SOON.test(now));
-      if (says(screen, wanted)) return screen;
-      await this.breathe();
-      // The sentence goes with the next key that does something.
-      if (says(this.screen(), wanted)) return this.screen();
-    }
+  /** As a person, who is not quicker than the screen says. */
+  async #breath(): Promise<void> {
+    if (!MUST_WAIT.test(this.screen())) return;
+    await this.breathe(A_LIFT_MS);
+    await this.until((screen) => !MUST_WAIT.test(screen));
   }
 
-  /** Lets the time of a lift pass; a program whose clock obeys is told so in its place. */
-  breathe: () => Promise<void> = () => this.#change(SHORTEST_LIFT_MS);
+  /** Lets time pass; a program whose clock obeys is told to in its place. */
+  breathe: (ms: number) => Promise<void> = (ms) => this.#change(ms);
 
   resize(columns: number, rows: number): void {
     this.#emulator.resize(columns, rows);

@@ -11,7 +11,7 @@ const clock = (seconds: number) =>
 test('a second of a rest costs at most 250 bytes in the mean, and never over 600', async () => {
   const { terminal, pass } = await drivenSession({ program: USUAL_PROGRAM });
   await terminal.press(' ', 'set 1 of 3');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', shows('3:00'));
   // A minute that begins writes its number too: one such tick is among these.
   const costs: number[] = [];
@@ -31,7 +31,7 @@ test('a second of a rest costs at most 250 bytes in the mean, and never over 600
 test('where nothing changes nothing is written', async () => {
   const { terminal, pass } = await drivenSession({ program: USUAL_PROGRAM });
   await terminal.press(' ', 'set 1 of 3');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', shows('3:00'));
   await terminal.press('p', '▐ PAUSED ▌');
   const { bytesWritten } = terminal;

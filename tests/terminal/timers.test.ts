@@ -13,7 +13,7 @@ async function restBegun(): Promise<DrivenSession> {
   const session = await drivenSession({ program: USUAL_PROGRAM });
   const { terminal } = session;
   await terminal.press(' ', 'set 1 of 3');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', shows('3:00'));
   return session;
 }
@@ -26,7 +26,7 @@ async function clusterRestBegun(): Promise<DrivenSession> {
   await terminal.press('x', 'Space goes on with the chosen one.');
   await terminal.press(DOWN, '▸ Dumbbell side raise');
   await terminal.press(' ', 'lead set');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', shows('10'));
   return session;
 }
@@ -34,9 +34,9 @@ async function clusterRestBegun(): Promise<DrivenSession> {
 /** Lets the rest end and puts the mini-set down, as planned or with the reps typed. */
 async function mini({ terminal, pass }: DrivenSession, reps = ''): Promise<void> {
   await pass(10);
-  await terminal.until('space put down');
+  await terminal.until('▐ LIFT');
   if (reps) await terminal.press(reps, `‹${reps}›`);
-  await terminal.press(' ', (screen) => !screen.includes('space put down'));
+  await terminal.press(' ', (screen) => !screen.includes('▐ LIFT'));
 }
 
 test('a rest counts down to its early end, then to its late end, and rings at both', async () => {
@@ -86,7 +86,7 @@ test('a cluster rest ticks three times, and the mini-set starts by itself', asyn
     expect(terminal.bells).toBe(4 - left);
   }
   await pass(1);
-  await terminal.until('space put down');
+  await terminal.until('▐ LIFT');
   expect(terminal.bells).toBeGreaterThan(3);
   await terminal.press(' ', 'mini-set 2 of 4');
   expect(home.of('set-done').map(({ role }) => role)).toEqual(['lead', 'mini']);
@@ -123,7 +123,7 @@ test('reps typed in a cluster rest are saved when the next mini-set starts by it
   await terminal.until(shows('8'));
   await terminal.press('14', '‹14› reps');
   await pass(8);
-  await terminal.until('space put down');
+  await terminal.until('▐ LIFT');
   await vi.waitUntil(() => home.of('set-amended').length > 0);
   expect(home.of('set-amended')).toMatchObject([{ count: 14 }]);
 });
@@ -145,7 +145,7 @@ test('eight hours asleep inside a rest count as rest', async () => {
   await order({ do: 'sleep', ms: 8 * 3_600_000 });
   // 8 h less the five minutes of the rest.
   await terminal.until('the rest ended 7:55:00 ago');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await pass(20);
   await terminal.press(' ', 'set 2 of 3 · saved as planned');
   await terminal.until(shows('3:00'));
@@ -154,7 +154,7 @@ test('eight hours asleep inside a rest count as rest', async () => {
 test('a minute asleep inside a cluster rest leaves the mini-set begun, three leave it to the lifter', async () => {
   const short = await clusterRestBegun();
   await short.order({ do: 'sleep', ms: 60_000 });
-  await short.terminal.until('space put down');
+  await short.terminal.until('▐ LIFT');
   const long = await clusterRestBegun();
   await long.order({ do: 'sleep', ms: 180_000 });
   await long.terminal.until('the rest ended 2:45 ago');
@@ -175,7 +175,7 @@ test('another time zone changes no rest, and is kept with what happens in it', a
   await order({ do: 'set-zone', minutes: 120 });
   await pass(1);
   await terminal.until(shows('2:59'));
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', 'set 2 of 3 · saved');
   expect(home.of('set-done').map(({ zone }) => zone)).toEqual([0, 120]);
 });
@@ -202,7 +202,7 @@ test('a rest can be made longer and shorter', async () => {
 test('reps and effort are stepped by the arrows while the rest runs', async () => {
   const { terminal, home } = await restBegun();
   await terminal.press(UP, '‹7› reps');
-  await terminal.press('\t', '‹1› in reserve');
+  await terminal.press('\t', '‹–› in reserve');
   await terminal.press(DOWN, '‹0› in reserve');
   await terminal.press('\r', 'saved: 7 reps, 0 in reserve');
   expect(home.of('set-amended')).toMatchObject([{ count: 7, reserve: 0 }]);
@@ -215,7 +215,7 @@ test('stopped in a cluster rest for longer than it lasts, the mini-set is under 
   await terminal.press('x', 'Space goes on with the chosen one.');
   await terminal.press(DOWN, '▸ Dumbbell side raise');
   await terminal.press(' ', 'lead set');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', '▐ REST ▌');
   terminal.kill('SIGSTOP');
   await vi.waitUntil(() => stateOf(terminal.pid) === 'T');
@@ -223,7 +223,7 @@ test('stopped in a cluster rest for longer than it lasts, the mini-set is under 
   await vi.waitUntil(() => Date.now() - stopped > 6_500, { timeout: 20_000 });
   const goesOn = Date.now();
   terminal.kill('SIGCONT');
-  await terminal.until('space put down');
+  await terminal.until('▐ LIFT');
   // A countdown that had stood still would have had its six seconds still to go.
   expect(Date.now() - goesOn).toBeLessThan(5_000);
 });

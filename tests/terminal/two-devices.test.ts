@@ -23,7 +23,7 @@ async function leftOnTheLaptop(): Promise<Home> {
     env: { HOLDFAST_DRIVEN_NAME: 'laptop' },
   });
   await terminal.press(' ', 'set 1 of 3');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', 'set 1 of 3 · saved');
   terminal.send('q');
   await terminal.end();
@@ -39,7 +39,7 @@ test('a session open on another device is shown with its name, and goes on when 
   expect(asked).toMatch(/open on laptop since 17:00/i);
   expect(home.events()).toEqual(saved);
   await terminal.press(' ', 'set 2 of 3');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press(' ', 'set 2 of 3 · saved');
   expect(home.of('session-taken-over')).toHaveLength(1);
   expect(home.events().slice(0, saved.length)).toEqual(saved);

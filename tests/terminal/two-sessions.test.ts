@@ -21,20 +21,20 @@ const prescriptions = (home: Home): Opened[] =>
 /** The squat at the top of its range, the cluster two mini-sets long. */
 async function playDayA(terminal: Terminal): Promise<void> {
   await terminal.press(' ', 'set 1 of 2');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press('8\t2', '‹2› in reserve');
   await terminal.press(' ', 'saved: 8 reps, 2 in reserve');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press('8\t2', '‹2› in reserve');
   await terminal.press(' ', 'lead set');
-  await terminal.press(' ', 'space put down');
+  await terminal.press(' ', '▐ LIFT');
   await terminal.press('14', '‹14› reps');
   await terminal.press(' ', 'mini-set 1 of 4');
   // The mini-sets start by themselves at the end of their rests.
-  await terminal.until('space put down');
+  await terminal.until('▐ LIFT');
   await terminal.press('5', '‹5› reps');
   await terminal.press(' ', 'mini-set 2 of 4');
-  await terminal.until('space put down');
+  await terminal.until('▐ LIFT');
   await terminal.press('4', '‹4› reps');
   await terminal.press(' ', 'Cluster done: fewer reps.');
   await terminal.press(' ', 'Next time');
@@ -58,7 +58,7 @@ test('the second session asks for what the first one earned', async () => {
   expect(preview).toContain('Every set reached 8 at 40 kg');
   const lifting = await second.terminal.press(' ', 'set 1 of 2');
   expect(lifting).toMatch(/42\.5 kg × \d reps/);
-  await second.terminal.press(' ', 'space put down');
+  await second.terminal.press(' ', '▐ LIFT');
   await second.terminal.press(' ', 'saved as planned');
   second.terminal.send('q');
   expect(await second.terminal.end()).toMatchObject({ exitCode: 0 });

@@ -19,7 +19,7 @@ describe('every act is an event, and undone by one key', () => {
     ['an exercise left out', 'x<down>d<esc>', 'exercise-skipped'],
     ['another lift', 'xl ', 'exercise-replaced'],
     ['another load', 'c75<enter>', 'exercise-replaced'],
-    ['pain', 'm<esc>', 'pain-marked'],
+    ['pain', 'm ', 'pain-marked'],
   ])('%s', (_, keys, type) => {
     const player = new Player().atFirstSet();
     const before = JSON.stringify({ ...player.scene.session(), events: [], lastAt: 0 });
@@ -32,6 +32,31 @@ describe('every act is an event, and undone by one key', () => {
     expect(types(player).slice(many)).toEqual(['undone']);
     player.keys('y');
     expect(JSON.stringify({ ...player.scene.session(), events: [], lastAt: 0 })).toBe(after);
+  });
+
+  it('esc marks no pain', () => {
+    const player = new Player().atFirstSet();
+    const many = types(player).length;
+    expect(types(player.keys('m<esc>')).slice(many)).toEqual([]);
+    expect(player.scene.session().exercises[0]).toMatchObject({ pain: false, leftOut: false });
+  });
+
+  it.each([
+    ['warm-ups', ' s', '3 warm-ups left out. u takes it back.'],
+    ['a set', ' ss', 'Set 1 of Back squat left out. u takes it back.'],
+    ['an exercise', ' xd', 'Back squat: what was left is left out. u takes it back.'],
+    ['the rest for pain', ' sm ', 'Pain is marked at Back squat. u takes it back.'],
+    ['another lift', ' xl ', 'Paused squat in place of Back squat. u takes it back.'],
+    ['another load', ' c60<enter>', '60 kg from here on. u takes it back.'],
+    ['a set more', ' sa', '4 sets now. u takes it back.'],
+    ['another exercise', ' x<down> ', 'On to Pull-up. u takes it back.'],
+  ])('what is left out or changed is said, with the way back: %s', (_, keys, said) => {
+    expect(new Player().keys(keys).screen().replace(/\s+/g, ' ')).toContain(said);
+  });
+
+  it('also the end of a cluster', () => {
+    const player = new Player().atCluster().keys('  ').wait(12).keys('e');
+    expect(player.screen()).toContain('Cluster ended. u takes it back.');
   });
 
   it('what was typed and not saved is undone first', () => {
@@ -89,6 +114,21 @@ describe('pain', () => {
   it('goes on as planned', () => {
     const player = marked().keys('<up> ');
     expect(player.screen()).toMatch(/Back squat +set 2 of 3/);
+  });
+
+  it('that is gone is kept as gone, and the load is what it was', () => {
+    const past = [
+      { ago: 5, day: 'A', sets: ['80x8@2 80x8@2!', '-', '-', '-'] },
+      ...LAST_DAYS.slice(1),
+    ];
+    const player = new Player(undefined, { past }).keys('  ');
+    expect(player.screen()).toMatch(/Go on as planned +80 kg/);
+    player.keys('<up> ');
+    const { decisions } = player.scene.workbench.journal().history();
+    expect(decisions).toMatchObject([
+      { rule: 'pain-asked', answer: 'go-on', subject: 'back-squat straight 5-8' },
+    ]);
+    expect(player.scene.session().exercises[0]?.prescribed.load).toBe(80e9);
   });
 
   it('of last time is asked about once, before the first set', () => {

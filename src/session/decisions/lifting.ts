@@ -1,4 +1,4 @@
-import { elapsedMs, type Reading } from '../../training/reading.ts';
+import type { Reading } from '../../training/reading.ts';
 import { aimOf } from '../aim.ts';
 import type { SessionCommand } from '../command.ts';
 import type { Decided } from '../decide.ts';
@@ -6,18 +6,11 @@ import { openSets, setsDone } from '../done-sets.ts';
 import type { SetNumbers } from '../events.ts';
 import { stageNow } from '../stage-now.ts';
 import type { SessionState } from '../state.ts';
+import { untilMeant } from '../too-soon.ts';
 import { numbersProblem } from './check-numbers.ts';
 import { accepted, refused } from './decided.ts';
 
 type Command<Name extends SessionCommand['do']> = Extract<SessionCommand, { do: Name }>;
-
-/** No rep is lifted, and no bar put down and taken up again, in less (ours): what comes sooner is a bounce of the key. */
-export const LEAST_MS = 1_500;
-
-/** Is so little time between two instants that only a finger that bounced can have been so quick? */
-export const isTooSoon = (since: Reading, at: Reading): boolean =>
-  // A clock set back tells nothing, and must not keep the lifter from going on.
-  at.wall >= since.wall && elapsedMs(since, at) < LEAST_MS;
 
 export function start({ stage, lastDown }: SessionState, _: unknown, at: Reading): Decided {
   if (stage.kind === 'lifting') {
@@ -26,7 +19,7 @@ export function start({ stage, lastDown }: SessionState, _: unknown, at: Reading
   if (stage.kind === 'all-done' || stage.kind === 'closed') {
     return refused('Every set is done or left out.', 'Add a set, or choose an exercise.');
   }
-  if (lastDown && isTooSoon(lastDown.at, at)) {
+  if (lastDown && untilMeant(lastDown.at, at) > 0) {
     return refused('The set was put down just now.', 'Take a breath; then space starts the next.');
   }
   return accepted({ type: 'set-started', ...stage.next });
@@ -40,7 +33,7 @@ export function putDown(
 ): Decided {
   const now = stageNow(state, at);
   if (now.kind !== 'lifting') return refused('No set is under way.', 'Start the set first.');
-  if (isTooSoon(now.since, at)) {
+  if (untilMeant(now.since, at) > 0) {
     return refused('No set is over so soon.', 'Lift; then space puts it down.');
   }
   const { set } = now;
@@ -113,7 +106,7 @@ const JUST_DONE = [
 
 /** Is the session done only since the key that put the last set down? */
 const isOverSoon = ({ stage, lastDown }: SessionState, at: Reading): boolean =>
-  stage.kind === 'all-done' && lastDown !== null && isTooSoon(lastDown.at, at);
+  stage.kind === 'all-done' && lastDown !== null && untilMeant(lastDown.at, at) > 0;
 
 export function close(state: SessionState, { how }: Command<'close'>, at: Reading): Decided {
   if (isOverSoon(state, at)) return refused(...JUST_DONE);

@@ -82,7 +82,7 @@ const find: Act = (acting) => {
 const correct: Act = (acting) => {
   const { screen } = acting.model.ui;
   if (screen.kind !== 'past-session') return ask(acting);
-  const set = screen.past.sets[screen.chosen];
+  const set = screen.past.row.result.sets[screen.chosen];
   if (!set) return tell(acting, 'A session has no numbers of its own; choose one of its sets.');
   return show(acting, { kind: 'correct', set, field: 'count', typed: {}, back: screen });
 };
@@ -92,7 +92,7 @@ const remove: Act = (acting) => {
   if (screen.kind !== 'past-session') return ask(acting);
   const { past, chosen } = screen;
   const { date, exercise } = past.row.result;
-  const set = past.sets[chosen];
+  const set = past.row.result.sets[chosen];
   const words = set
     ? `Set ${chosen + 1} of ${exercise.name}, ${date.toString()}`
     : `The session of ${date.toString()}, with every lift in it`;

@@ -27,12 +27,7 @@ const swapFrom = (acting: Acting, exercise: number): ReturnType<Act> => {
 };
 
 const pain: Act = onExercise((exercise, acting) =>
-  send(acting, [{ do: 'mark-pain', exercise }], {
-    kind: 'pain',
-    exercise,
-    moment: 'now',
-    chosen: 0,
-  }),
+  show(acting, { kind: 'pain', exercise, moment: 'now', chosen: 0 }),
 );
 
 const why: Act = (acting) => {

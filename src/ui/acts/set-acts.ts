@@ -18,7 +18,6 @@ import {
   withDraft,
 } from '../outcome.ts';
 import { placeOf } from '../phase.ts';
-import { setsOfRole } from '../set-plan.ts';
 import { typedCommands } from '../typed-commands.ts';
 
 /** Seconds by which one key changes a rest: of straight sets, of a cluster. */
@@ -127,16 +126,6 @@ const takeOffer: Act = (acting) => {
   return send(acting, [{ do: 'replace', exercise, by: offer.by, because: 'after-a-miss' }], RUNNER);
 };
 
-const addSet: Act = (acting) => {
-  const place = acting.phase && placeOf(acting.phase);
-  const state = place && acting.model.session?.exercises[place.exercise];
-  const outcome = send(acting, [{ do: 'add-set' }]);
-  const sets = state ? setsOfRole(state, 'straight') + 1 : null;
-  return sets === null
-    ? outcome
-    : { ...outcome, ui: { ...outcome.ui, message: `${sets} sets now. u takes it back.` } };
-};
-
 /** What keys do to the session's sets and rests. */
 export const SET_ACTS = {
   main,
@@ -147,7 +136,7 @@ export const SET_ACTS = {
   shorter: changeRest(-1),
   'skip-set': skip,
   'take-offer': takeOffer,
-  'add-set': addSet,
+  'add-set': (acting) => send(acting, [{ do: 'add-set' }]),
   'not-yet': (acting) => send(acting, [{ do: 'withdraw-start' }], RUNNER),
   'end-cluster': (acting) => send(acting, [{ do: 'end-cluster' }], RUNNER),
   pause: (acting) => send(acting, [{ do: acting.model.session?.pausedSince ? 'resume' : 'pause' }]),

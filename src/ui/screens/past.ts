@@ -52,7 +52,7 @@ export function correctLines(
   const { past } = screen.back;
   const { exercise, date } = past.row.result;
   const { target, draft } = correctionOf(screen);
-  const index = past.sets.findIndex(({ id }) => id === screen.set.id);
+  const index = past.row.result.sets.findIndex(({ id }) => id === screen.set.id);
   return [
     ...titled(`${exercise.name}, set ${index + 1}`, shortDayWords(date.toString()), columns),
     fieldLine(target, draft, past.unit, columns),

@@ -1,0 +1,53 @@
+import type { SessionCommand } from '../session/command.ts';
+import { nextSet, plannedSets } from '../session/next-set.ts';
+import type { SessionState } from '../session/state.ts';
+import { loadText } from './words.ts';
+
+/**
+ * What an act did that leaves something out, changes or ends it, in one sentence for the lifter;
+ * null for the acts that the screen shows by themselves. `before`: the session that it was done to.
+ */
+export function saidOf(
+  commands: readonly SessionCommand[],
+  before: SessionState | null,
+): string | null {
+  const words = before && commands.map((command) => wordsOf(command, before)).filter(Boolean);
+  return words && words.length > 0 ? `${words.join(' ')} u takes it back.` : null;
+}
+
+function wordsOf(command: SessionCommand, session: SessionState): string | null {
+  const named = (exercise: number) => session.exercises[exercise]?.prescribed.name ?? 'It';
+  const { stage } = session;
+  const place = stage.kind === 'lifting' ? stage.set : nextSet(session);
+  const here = place && session.exercises[place.exercise];
+  switch (command.do) {
+    case 'skip-warm-ups': {
+      const left = (here?.prescribed.warmUp.length ?? 0) - (here?.warmUpsDone ?? 0);
+      return left === 1 ? '1 warm-up left out.' : `${left} warm-ups left out.`;
+    }
+    case 'skip-set':
+      if (place?.role === 'mini') return 'Cluster ended.';
+      if (place?.role === 'lead') return `${named(place.exercise)} left out.`;
+      return place ? `Set ${place.index + 1} of ${named(place.exercise)} left out.` : null;
+    case 'skip-exercise':
+      return `${named(command.exercise)}: what was left is left out.`;
+    case 'choose-exercise':
+      return command.exercise === place?.exercise ? null : `On to ${named(command.exercise)}.`;
+    case 'add-set': {
+      const exercise = session.exercises[session.current ?? place?.exercise ?? 0];
+      return exercise ? `${plannedSets(exercise) + 1} sets now.` : null;
+    }
+    case 'end-cluster':
+      return 'Cluster ended.';
+    case 'mark-pain':
+      return `Pain is marked at ${named(command.exercise)}.`;
+    case 'replace': {
+      const { by, because, exercise } = command;
+      const load = by.load === null ? '' : loadText(by.load, by, session.prescription.unit);
+      if (because === 'other-lift') return `${by.name} in place of ${named(exercise)}.`;
+      return `${load} from here on.`;
+    }
+    default:
+      return null;
+  }
+}
