@@ -15,6 +15,7 @@ export type ActId =
   | 'less'
   | 'next-field'
   | 'field-before'
+  | 'failed'
   | 'set-before'
   | 'set-after'
   | 'not-yet'

@@ -26,10 +26,11 @@ export const putDown = (session: SessionState): readonly PutDown[] =>
   session.exercises
     .flatMap(worksOf)
     .flatMap((work) => work.done.map((set) => ({ set, exercise: work.prescribed })))
-    .toSorted((a, b) => a.set.at.wall - b.set.at.wall || sequence(a.set.id) - sequence(b.set.id));
+    .toSorted((a, b) => placeIn(session, a.set.id) - placeIn(session, b.set.id));
 
-/** Number behind the colon of an event id. */
-const sequence = (id: string): number => Number(id.slice(id.lastIndexOf(':') + 1));
+/** Where an event stands among those of its session: a clock may have been set meanwhile. */
+const placeIn = ({ loaded }: SessionState, id: string): number =>
+  loaded.findIndex((each) => each.id === id);
 
 /**
  * The set that is lifted while one is; else the one that the draft names, else the newest. Null

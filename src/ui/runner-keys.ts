@@ -80,7 +80,14 @@ export const RUNNER_KEYS: readonly Binding[] = [
     when: can.type,
     footer: null,
   },
-  { act: 'undo', keys: ['u'], label: 'undo', screens: ['runner'], when: can.undo, footer: 1 },
+  {
+    act: 'undo',
+    keys: ['u'],
+    label: 'undo',
+    screens: ['runner', 'summary'],
+    when: can.undo,
+    footer: 1,
+  },
   {
     act: 'redo',
     keys: ['y'],
@@ -96,6 +103,14 @@ export const RUNNER_KEYS: readonly Binding[] = [
     screens: ['runner'],
     when: can.takeOffer,
     footer: 3,
+  },
+  {
+    act: 'failed',
+    keys: ['z'],
+    label: 'next rep failed',
+    screens: ['runner'],
+    when: can.fail,
+    footer: 6,
   },
   {
     act: 'set-before',

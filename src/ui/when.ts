@@ -40,6 +40,14 @@ export const can = {
     entryTarget(session, phase, ui.screen.kind === 'runner' ? ui.screen.draft : null)
       ? true
       : 'There is no set to put numbers on yet.',
+  fail: ({ session, ui }, phase) => {
+    const target =
+      session &&
+      phase &&
+      entryTarget(session, phase, ui.screen.kind === 'runner' ? ui.screen.draft : null);
+    if (!target?.of) return 'Put the set down first; then z says that the next rep failed.';
+    return target.exercise.counts === 'seconds' ? 'A hold has no reps.' : true;
+  },
   undo: ({ session }) =>
     session && session.events.length > 1 ? true : 'There is nothing to undo yet.',
   redo: ({ session }) =>

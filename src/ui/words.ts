@@ -45,6 +45,7 @@ export const countText = (count: number, exercise: PrescribedExercise): string =
 /** `6 reps, 2 in reserve`. */
 export function numbersText(numbers: SetNumbers, exercise: PrescribedExercise): string {
   const count = countText(numbers.count, exercise);
+  if (numbers.failed) return `${count}, the next one failed`;
   return numbers.reserve === null ? count : `${count}, ${numbers.reserve} in reserve`;
 }
 

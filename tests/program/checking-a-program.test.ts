@@ -161,11 +161,11 @@ describe('the gear', () => {
   });
 
   test('a start that cannot be loaded, with what is used and what to write', () => {
-    expect(one('start-not-loadable', `${SQUAT}, start: 81`)).toEqual([
+    expect(one('unloadable-start', `${SQUAT}, start: 81`)).toEqual([
       'advice: Back squat starts at 81 kg, which your gear cannot make: 80 kg is used. Write start: 80 kg or 82.5 kg.',
     ]);
-    expect(one('start-not-loadable', `${SQUAT}, start: 80`)).toEqual([]);
-    expect(one('start-not-loadable', `${SQUAT}, start: 10`)[0]).toContain('20 kg is used');
+    expect(one('unloadable-start', `${SQUAT}, start: 80`)).toEqual([]);
+    expect(one('unloadable-start', `${SQUAT}, start: 10`)[0]).toContain('20 kg is used');
   });
 
   // 5 → 7.5 kg, lead 12–15 at 0–1: agreed as too coarse, as even thirty reps at 5 kg predict fewer

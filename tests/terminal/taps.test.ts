@@ -20,8 +20,11 @@ async function withTaps(size: Size = SIZES.usual): Promise<DrivenSession & { tap
   home.settings({ cautions: 'read', taps: true });
   const session = await drivenSession({ home, size });
   await session.terminal.until('BEGIN');
-  const tap: Tap = (label, wanted) =>
-    session.terminal.press(tapOn(session.terminal.screen(), label), wanted);
+  const tap: Tap = async (label, wanted) => {
+    await session.pass(2);
+    const screen = await session.terminal.until(` ${label} `);
+    return session.terminal.press(tapOn(screen, label), wanted);
+  };
   return { ...session, tap };
 }
 
@@ -32,12 +35,12 @@ test.each(Object.entries(SIZES))(
   async (_, size) => {
     const { tap, home } = await withTaps(size);
     await tap('BEGIN', ' LIFT ');
-    await tap('LIFT', ' DOWN ');
+    await tap('LIFT', ' WAIT ');
     await tap('DOWN', '‹6›');
     await tap('+', '‹7›');
     await tap('+', '‹8›');
     await tap('−', '‹7›');
-    await tap('LIFT', ' DOWN ');
+    await tap('LIFT', ' WAIT ');
     expect(home.of('set-amended')).toMatchObject([{ count: 7 }]);
     await tap('UNDO', '▐ REST ▌');
     expect(home.of('undone')).toHaveLength(1);

@@ -149,6 +149,8 @@ export class Terminal {
 
   /** As a person, who is not quicker than the screen says. */
   async #breath(): Promise<void> {
+    // Spoken, the screen says nothing of a wait that short.
+    if (this.screen().includes('Keys. ')) await this.breathe(A_LIFT_MS);
     if (!MUST_WAIT.test(this.screen())) return;
     await this.breathe(A_LIFT_MS);
     await this.until((screen) => !MUST_WAIT.test(screen));

@@ -26,7 +26,7 @@ const withTaps = (): Home => {
 async function inARest(terminal: Terminal): Promise<void> {
   await terminal.until('BEGIN');
   await terminal.press(' ', 'set 1 of 2');
-  await terminal.press(' ', ' DOWN ');
+  await terminal.press(' ', ' WAIT ');
   await terminal.press(' ', 'saved as planned');
   expect(terminal.modes()).toMatchObject({
     buffer: 'alternate',

@@ -84,6 +84,46 @@ describe('every act is an event, and undone by one key', () => {
   });
 });
 
+describe('what was closed', () => {
+  it('is taken up again by undo from the summary', () => {
+    const player = new Player().atFirstSet().keys('  f<down> ');
+    expect(player.screen()).toContain('Done · A');
+    player.keys('u');
+    expect(player.screen()).toContain('Taken back: the closing. y brings it back.');
+    expect(player.screen()).toMatch(/REST.*set 2 of 3/);
+  });
+});
+
+describe('a set that failed', () => {
+  it('is told with one key, and known', () => {
+    const player = new Player().atFirstSet().keys('  z');
+    expect(player.screen()).toContain('saved: 7 reps, the next one failed');
+    expect(player.scene.session().exercises[0]?.done[0]).toMatchObject({
+      count: 7,
+      reserve: 0,
+      failed: true,
+    });
+  });
+
+  it('before a single rep is recorded as that, and brings an offer', () => {
+    const player = new Player().atFirstSet().keys(' 0 ');
+    expect(player.sets(0)).toBe('0@-');
+    expect(player.screen()).toMatch(/0 reps at 82\.5 kg is under 5.* o takes it/s);
+  });
+});
+
+it('a lift in the place of another does not show that one’s set as its own', () => {
+  const player = new Player().atFirstSet().keys('  xl ');
+  expect(player.screen()).toContain('Back squat, set 1 of');
+});
+
+it('digits go to the newest set, also after the clock was set back', () => {
+  const player = new Player().atFirstSet().keys('  ').wait(300).keys(' ').wait(30);
+  player.scene.clock.jump(-3_600_000);
+  player.keys(' 4<enter>');
+  expect(player.sets(0)).toBe('7@- 4@-');
+});
+
 describe('pain', () => {
   const marked = () => new Player().atFirstSet().keys('  m');
 

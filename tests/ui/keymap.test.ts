@@ -53,7 +53,7 @@ describe('a key that does nothing now says why', () => {
     ['o', 'There is nothing on offer now.'],
     ['b', 'There is no set before this one.'],
     ['<up>', 'There is no set to put numbers on yet.'],
-    ['z', 'z does nothing here; ? shows the keys.'],
+    ['j', 'j does nothing here; ? shows the keys.'],
   ])('%s before the first set', (key, wanted) => {
     expect(new Player().atFirstSet().keys(key).screen()).toContain(wanted);
   });

@@ -22,6 +22,7 @@ describe.each(SIZES)('taps at %s', (_, size) => {
     tap(player, 'BEGIN');
     player.keys('s');
     tap(player, 'LIFT');
+    player.wait(2);
     tap(player, 'DOWN');
     return player;
   };

@@ -4,7 +4,7 @@ import { lastAct } from '../../session/decisions/going-back.ts';
 import type { SessionEvent, SetPlace } from '../../session/events.ts';
 import { confirming } from '../as-planned.ts';
 import type { ActId } from '../binding.ts';
-import { draftNumbers } from '../entry.ts';
+import { draftNumbers, entryTarget } from '../entry.ts';
 import {
   type Act,
   type Acting,
@@ -115,6 +115,18 @@ const ACT_WORDS: Readonly<Partial<Record<SessionEvent['type'], string>>> = {
   resumed: 'going on',
   'pain-marked': 'the pain',
   'note-written': 'the note',
+  'session-closed': 'the closing',
+};
+
+/** The rep after the last was tried and did not come up: what was in reserve is known to be nothing. */
+const failed: Act = (acting) => {
+  const { model, phase } = acting;
+  const typed = typedCommands(model);
+  if (typeof typed === 'string') return tell(acting, typed);
+  const target = model.session && phase && entryTarget(model.session, phase, draftOf(model));
+  if (!target?.of) return ask(acting);
+  const numbers = { reserve: 0, failed: true };
+  return send(acting, [...typed, { do: 'amend', of: target.of.id, numbers }], RUNNER);
 };
 
 const takeOffer: Act = (acting) => {
@@ -137,6 +149,7 @@ export const SET_ACTS = {
   'skip-set': skip,
   'take-offer': takeOffer,
   'add-set': (acting) => send(acting, [{ do: 'add-set' }]),
+  failed,
   'not-yet': (acting) => send(acting, [{ do: 'withdraw-start' }], RUNNER),
   'end-cluster': (acting) => send(acting, [{ do: 'end-cluster' }], RUNNER),
   pause: (acting) => send(acting, [{ do: acting.model.session?.pausedSince ? 'resume' : 'pause' }]),

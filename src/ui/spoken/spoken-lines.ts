@@ -33,7 +33,8 @@ const NARROW = 75;
  */
 export function spokenLines(model: Model, bench: Bench): readonly string[] {
   const { ui, session, now } = model;
-  const phase = session ? phaseOf(session, now) : null;
+  // That a key does nothing for a second yet would be read out each time.
+  const phase = session ? { ...phaseOf(session, now), waitMs: 0 } : null;
   const body = ui.help ? helpTexts(model, phase) : bodyTexts(model, phase, bench);
   const said = ui.message ? [ui.message] : model.offer ? [`${model.offer.words} o takes it.`] : [];
   const banner = bannerLines(bench, ui.screen.kind, WIDE).map(textOf);

@@ -44,7 +44,7 @@ export const GEAR_RULES = [
         }),
   },
   {
-    key: 'start-not-loadable',
+    key: 'unloadable-start',
     standing: 'ours',
     source: OURS,
     sentence: ({ lift, start, instead }, unit) =>
