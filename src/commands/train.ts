@@ -4,6 +4,7 @@ import { elapsedMs } from '../training/reading.ts';
 import type { Screen } from '../ui/ui-state.ts';
 import type { Bench } from '../workbench/bench.ts';
 import { hasProgram } from '../workbench/has-program.ts';
+import { openWords } from '../workbench/open-words.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { openSessionOf } from '../workbench/today.ts';
 import type { Call, Run } from './call.ts';
@@ -35,7 +36,7 @@ export const run: Run = async (call) => {
   const bench = openBench(workbench, (change) => writeSettings(workbench.folders.config, change));
   const start = startScreen(bench, call, workbench);
   try {
-    return await runApp(start, bench, {
+    const status = await runApp(start, bench, {
       ...ports,
       hasProgram: (command) => hasProgram(command, ports.env),
       signals: {
@@ -44,6 +45,11 @@ export const run: Run = async (call) => {
       },
       screenReader: around.screenReader,
     });
+    const left = bench.live()?.state();
+    if (status === 0 && left && left.stage.kind !== 'closed') {
+      call.tell(`The session stays open. ${openWords(left)} "holdfast" goes on with it.`);
+    }
+    return status;
   } finally {
     workbench.journal().release();
   }

@@ -16,6 +16,7 @@ export type ActId =
   | 'next-field'
   | 'field-before'
   | 'failed'
+  | 'begin-here'
   | 'set-before'
   | 'set-after'
   | 'not-yet'

@@ -1,6 +1,7 @@
 import type { SessionCommand } from '../session/command.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Bench, Choices, PainAnswer } from '../workbench/bench.ts';
+import { openWords } from '../workbench/open-words.ts';
 import { asPlannedTexts, confirming } from './as-planned.ts';
 import type { Effect } from './effect.ts';
 import { putDown } from './entry.ts';
@@ -45,7 +46,7 @@ export function choicesOf({ ui, session, choices }: Model, bench: Bench): Choice
     case 'discard':
       return discardList(session, screen.back);
     case 'stale':
-      return STALE;
+      return staleList(session);
     case 'settings':
       return settingsList(choices, screen.back);
     case 'unsaved':
@@ -202,7 +203,10 @@ function discardList(session: SessionState | null, back: Screen): ChoiceList {
   const sets = session ? putDown(session).length : 0;
   return {
     title: 'Discard the session?',
-    words: `${sets} ${sets === 1 ? 'set' : 'sets'} would not count, and no key brings them back.`,
+    words:
+      sets === 0
+        ? 'Nothing was done in it yet.'
+        : `${sets} ${sets === 1 ? 'set' : 'sets'} would not count, and no key brings them back.`,
     choices: [
       { label: 'Keep it', effects: [], to: back },
       {
@@ -216,9 +220,9 @@ function discardList(session: SessionState | null, back: Screen): ChoiceList {
   };
 }
 
-const STALE: ChoiceList = {
+const staleList = (session: SessionState | null): ChoiceList => ({
   title: 'A session is still open',
-  words: 'Nothing was done in it for over twelve hours.',
+  words: `${session ? `${openWords(session)} ` : ''}Nothing was done in it for over twelve hours.`,
   choices: [
     { label: 'Go on with it', effects: [], to: RUNNER },
     {
@@ -227,7 +231,7 @@ const STALE: ChoiceList = {
     },
     discarding({ kind: 'stale', chosen: 2 }),
   ],
-};
+});
 
 const SWITCHES = [
   ['bell', 'Bell', 'at both ends of a rest'],

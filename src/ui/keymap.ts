@@ -70,10 +70,18 @@ export const KEYMAP: readonly Binding[] = [
   },
   {
     act: 'main',
-    keys: ['space', 'enter'],
+    keys: ['space'],
     label: 'begin',
     screens: ['preview'],
     when: can.begin,
+    footer: 0,
+  },
+  {
+    act: 'begin-here',
+    keys: ['enter'],
+    label: 'begin with it',
+    screens: ['preview'],
+    when: can.beginHere,
     footer: 0,
   },
   {
@@ -130,7 +138,7 @@ export const KEYMAP: readonly Binding[] = [
     label: 'next heavier',
     screens: ['load'],
     when: can.always,
-    footer: 1,
+    footer: 2,
     pair: 'heavier, lighter',
   },
   {
@@ -139,7 +147,7 @@ export const KEYMAP: readonly Binding[] = [
     label: 'next lighter',
     screens: ['load'],
     when: can.always,
-    footer: 1,
+    footer: 2,
     pair: 'heavier, lighter',
   },
   {
@@ -246,7 +254,7 @@ export const KEYMAP: readonly Binding[] = [
       'findings',
     ],
     when: can.always,
-    footer: 80,
+    footer: 1,
   },
   {
     act: 'back',
@@ -254,7 +262,7 @@ export const KEYMAP: readonly Binding[] = [
     label: 'back',
     screens: ['note', 'search', 'add-lift'],
     when: can.always,
-    footer: 80,
+    footer: 1,
   },
   {
     act: 'save',

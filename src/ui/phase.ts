@@ -1,3 +1,4 @@
+import { aimOf } from '../session/aim.ts';
 import type { SetPlace } from '../session/events.ts';
 import { stageNow } from '../session/stage-now.ts';
 import type { RunningRest, SessionState } from '../session/state.ts';
@@ -76,6 +77,12 @@ function phaseAt(session: SessionState, now: Reading): PhaseOf {
     default:
       return { kind: stage.kind };
   }
+}
+
+/** The exercise whose load is still to be chosen before the next set; null where it is known. */
+export function loadWanted(session: SessionState, phase: Phase): number | null {
+  const place = phase.kind === 'lifting' ? null : placeOf(phase);
+  return place && aimOf(session, place)?.load === null ? place.exercise : null;
 }
 
 /** The set that the lifter does or will do next. */

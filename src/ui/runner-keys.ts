@@ -35,7 +35,7 @@ export const RUNNER_KEYS: readonly Binding[] = [
     keys: [...DIGITS, '.', ','],
     label: 'type reps',
     screens: ['runner'],
-    when: can.type,
+    when: can.typeNumber,
     footer: null,
   },
   {

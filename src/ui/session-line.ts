@@ -1,4 +1,5 @@
-import { isOver, plannedSets } from '../session/next-set.ts';
+import { isCluster, isOver, plannedSets } from '../session/next-set.ts';
+import { setsCountedIn } from '../session/session-done.ts';
 import type { ExerciseState, SessionState } from '../session/state.ts';
 import { type Line, span } from './line.ts';
 
@@ -12,9 +13,12 @@ const setsOpen = (exercise: ExerciseState): number =>
 const setsDone = ({ done, earlier }: ExerciseState): number =>
   earlier.reduce((sum, work) => sum + work.done.length, done.length);
 
-/** Work sets still to come in the whole session; of a cluster the most it may have. */
+/** Work sets still to come in the whole session; a cluster counts as one, as it does everywhere. */
 export const setsLeft = (session: SessionState): number =>
-  session.exercises.reduce((sum, one) => sum + setsOpen(one), 0);
+  session.exercises.reduce(
+    (sum, one) => sum + (isCluster(one) ? Math.min(1, setsOpen(one)) : setsOpen(one)),
+    0,
+  );
 
 /**
  * The session as one line: a mark for each set, the exercises apart from each other. Where that
@@ -24,7 +28,7 @@ export function sessionLine(session: SessionState, current: number | null, colum
   const parts = session.exercises.map((exercise, index) => marksOf(exercise, index === current));
   const text = parts.filter((part) => part !== '').join(' ');
   if (text.length <= columns) return [span(text, 'drawn')];
-  const done = session.exercises.reduce((sum, one) => sum + setsDone(one), 0);
+  const done = setsCountedIn(session);
   const short = `${done} of ${done + setsLeft(session)} done`;
   return short.length <= columns ? [span(short)] : [];
 }

@@ -78,9 +78,14 @@ export function targetsOf(model: Model, phase: Phase | null): readonly Target[] 
     if (act === 'main' && phase)
       return { act, label: phase.waitMs > 0 ? 'WAIT' : MAIN[phase.kind] };
     const row = rows.find((one) => one.act === act);
-    return { act, label: SHOWN[act] ?? (row ? labelOf(row, model, phase).toUpperCase() : '') };
+    const words = row ? labelOf(row, model, phase).toUpperCase() : '';
+    return { act, label: SHOWN[act] ?? fitting(words) };
   });
 }
+
+/** A label that the narrowest target takes whole. */
+const fitting = (label: string): string =>
+  label.length <= LEAST_COLUMNS - 2 ? label : (label.split(' ')[0] ?? label);
 
 /** Width of each target: the main one gets what the others do not need. */
 function widths(targets: readonly Target[], columns: number): readonly number[] {

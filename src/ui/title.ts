@@ -1,13 +1,13 @@
 import { phaseOf } from './phase.ts';
 import type { Model } from './ui-state.ts';
-import { clockText } from './words.ts';
+import { countdownText } from './words.ts';
 
 /** Title of the window: the time left, so that a glance at the tab is enough. */
 export function titleOf({ session, now }: Model): string {
   if (!session || session.stage.kind === 'closed') return 'holdfast';
   if (session.pausedSince) return 'paused';
   const phase = phaseOf(session, now);
-  if (phase.kind === 'resting') return `${clockText(coarse(phase.leftMs))} rest`;
+  if (phase.kind === 'resting') return `${countdownText(coarse(phase.leftMs))} rest`;
   if (phase.kind === 'over' || phase.kind === 'lifting') return 'lift';
   return phase.kind === 'all-done' ? 'done' : 'ready';
 }

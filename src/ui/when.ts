@@ -1,5 +1,5 @@
 import { draftNumbers, entryTarget, putDown } from './entry.ts';
-import { type Phase, placeOf } from './phase.ts';
+import { loadWanted, type Phase, placeOf } from './phase.ts';
 import { sheetRows } from './program-screen.ts';
 import type { Draft, Model, Screen } from './ui-state.ts';
 
@@ -34,6 +34,13 @@ export const can = {
       ? nothing
       : true;
   },
+  typeNumber: ({ session, ui }, phase) =>
+    session &&
+    phase &&
+    (loadWanted(session, phase) !== null ||
+      entryTarget(session, phase, ui.screen.kind === 'runner' ? ui.screen.draft : null))
+      ? true
+      : 'There is no set to put numbers on yet.',
   type: ({ session, ui }, phase) =>
     session &&
     phase &&
@@ -76,6 +83,12 @@ export const can = {
   skipSet: during(BETWEEN, 'A set can be skipped before it starts.'),
   finish: (_, phase) => (phase?.kind === 'lifting' ? 'Put the set down first.' : true),
   begin: () => true,
+  beginHere: ({ ui }) => {
+    if (ui.screen.kind !== 'preview' || ui.screen.today.state === 'open') {
+      return 'Space goes on with the session.';
+    }
+    return ui.screen.chosen > 0 ? true : 'Space begins with it.';
+  },
   otherDay: ({ ui }) => {
     if (ui.screen.kind !== 'preview') return true;
     if (ui.screen.today.state === 'open')

@@ -1,12 +1,13 @@
+import { loadWords } from '../progression/load-words.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SetNumbers, SetPlace } from '../session/events.ts';
 import type { DoneSet } from '../session/state.ts';
-import { clockText as clockOfSeconds } from '../text/durations.ts';
+import { clockText } from '../text/durations.ts';
 import { BASIS } from '../training/lift.ts';
-import { type Mass, massNumber, massText, type Unit } from '../training/mass.ts';
+import { type Mass, massNumber, type Unit } from '../training/mass.ts';
 
 /** Milliseconds as a clock that runs down shows them, rounded up to the second: `m:ss`, `h:mm:ss`. */
-export const clockText = (ms: number): string => clockOfSeconds(ms / 1000);
+export const countdownText = (ms: number): string => clockText(ms / 1000);
 
 /** Seconds as the lifter says them: `12 s`, `3 min`, `2 min 30 s`. */
 export function secondsText(seconds: number): string {
@@ -17,16 +18,9 @@ export function secondsText(seconds: number): string {
 
 export const minutesText = (ms: number): string => `${Math.max(0, Math.round(ms / 60_000))} min`;
 
-/** A load in the words of its basis, short: `80 kg`, `12 kg a hand`, `body weight + 10 kg`. */
-export function loadText(load: Mass, exercise: PrescribedExercise, unit: Unit): string {
-  const basis = BASIS[exercise.loading];
-  if (basis === 'hand' && exercise.hands === 2) return `${massText(load, unit)} a hand`;
-  if (basis !== 'added') return massText(load, unit);
-  if (load === 0) return 'body weight';
-  return load > 0
-    ? `body weight + ${massText(load, unit)}`
-    : `body weight − ${massText(-load as Mass, unit)}`;
-}
+/** A load in the words of its basis: `80 kg`, `12 kg a hand`, `body weight + 10 kg`. */
+export const loadText = (load: Mass, { loading }: PrescribedExercise, unit: Unit): string =>
+  loadWords(load, BASIS[loading], unit);
 
 /** The load for block digits: `80`, `+10`, `-5`; empty for body weight alone. */
 export function loadDigits(load: Mass, exercise: PrescribedExercise, unit: Unit): string {
@@ -49,14 +43,16 @@ export function numbersText(numbers: SetNumbers, exercise: PrescribedExercise): 
   return numbers.reserve === null ? count : `${count}, ${numbers.reserve} in reserve`;
 }
 
-/** ` · 2, 1, 1 in reserve`; sets without a number at the end are left away, and all of them say nothing. */
-export function reservesText(reserves: readonly (number | null)[]): string {
-  const last = reserves.findLastIndex((one) => one !== null);
-  if (last < 0) return '';
-  return ` · ${reserves
-    .slice(0, last + 1)
-    .map((one) => one ?? '–')
-    .join(', ')} in reserve`;
+/** `8 (2), 8 (1), 7 reps (in reserve)`; without brackets where no reserve was told. */
+export function repsText(
+  sets: readonly { readonly count: number; readonly reserve: number | null }[],
+  counts: PrescribedExercise['counts'],
+): string {
+  const pairs = sets.map(({ count, reserve }) =>
+    reserve === null ? count : `${count} (${reserve})`,
+  );
+  const told = sets.some(({ reserve }) => reserve !== null);
+  return `${pairs.join(', ')} ${counts}${told ? ' (in reserve)' : ''}`;
 }
 
 /** `saved as planned: 6 reps, 2 in reserve`. */

@@ -61,7 +61,7 @@ export interface Offer {
 
 /** What a finished session came to, beside what its own state shows. */
 export interface SessionReview {
-  readonly effectiveReps: number | null;
+  readonly hardReps: number | null;
   /** Seconds spent in clusters, and what the same work takes as straight sets; null without clusters. */
   readonly clusters: { readonly spent: number; readonly asStraight: number } | null;
   /** One sentence each: `Back squat: best estimate so far, 98 kg (was 96.5).` */

@@ -125,7 +125,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     reasonWords: (reason) => reasonWords(reason, unit()),
     review: () => {
       const session = live?.state();
-      if (!session) return { effectiveReps: null, clusters: null, bests: [], next: [] };
+      if (!session) return { hardReps: null, clusters: null, bests: [], next: [] };
       return sessionReview(session, {
         history: history(),
         program: readable(),

@@ -21,15 +21,27 @@ export function reasonWords({ rule: key, facts }: Reason, unit: Unit): ReasonWor
   const basis = (facts.basis ?? 'total') as Basis;
   return {
     text: rule.sentence(facts, unit),
-    source: rule.source,
-    facts: Object.entries(facts)
-      .filter(([name, value]) => name !== 'basis' && name !== 'counts' && value !== null)
-      .map(([name, value]) => ({ name: words(name), value: valueWords(value, basis, unit) })),
+    source: rule.source.replace(/\bours\b/g, 'our own choice'),
+    facts: Object.entries(facts).flatMap(([fact, value]) => {
+      const name = FACT_WORDS[fact];
+      return name && value !== null ? [{ name, value: valueWords(value, basis, unit) }] : [];
+    }),
   };
 }
 
-const words = (name: string): string =>
-  name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+/** What a fact is called for the lifter; one without a name here only serves the sentence. */
+const FACT_WORDS: Readonly<Record<string, string>> = {
+  load: 'load now',
+  from: 'load before',
+  goal: 'load before the break',
+  low: 'low end of the range',
+  high: 'high end of the range',
+  done: 'reps last time',
+  expected: 'reps expected at the new load',
+  target: 'reps that make the step',
+  days: 'days away',
+  lower: 'next load below',
+};
 
 function valueWords(value: Reason['facts'][string], basis: Basis, unit: Unit): string {
   if (Array.isArray(value)) return value.map((each) => valueWords(each, basis, unit)).join(', ');

@@ -40,7 +40,7 @@ export function sessionReview(session: SessionState, sources: ReviewSources): Se
     bodyMassOn,
   };
   return {
-    effectiveReps: clusterReps(results),
+    hardReps: clusterReps(results),
     clusters: summaryOf(session, now).clusters,
     bests: results.flatMap((result) => best(result, before, session.prescription.unit)),
     next: nextTime(session, sources),

@@ -20,7 +20,9 @@ describe('a body weight lift', () => {
     const results = [aResult(pullUps, { kg: 0, reps: [12, 12, 12], daysAgo: 3 })];
     const next = nextTime(pullUps, [], { past: aPast(results, { body: 80 }) });
     expect(next).toMatchObject({ move: 'up', kg: 1.25 });
-    expect(next.words[0]).toBe('Every set reached 12 at body weight, so +1.25 kg today.');
+    expect(next.words[0]).toBe(
+      'Every set reached 12 at body weight, so body weight + 1.25 kg today.',
+    );
   });
 
   it('is missed twice at one setting although body weight differed', () => {

@@ -43,7 +43,7 @@ describe('the history in text', () => {
       glyphs: 'ascii',
     }).join('\n');
     expect(text).toMatch(/Side raise +8 kg a hand +14 \+ 4 4 3/);
-    expect(text).toMatch(/Pull-up +\+5 kg +7 6/);
+    expect(text).toMatch(/Pull-up +body weight \+ 5 kg +7 6/);
   });
 
   it('is never wider than asked', () => {

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import stringWidth from 'string-width';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { aHome, type DrivenSession, drivenSession } from './a-session.ts';
 import { SIZES, type Size } from './home.ts';
 import type { Terminal } from './terminal.ts';
@@ -34,16 +34,11 @@ const wait =
   };
 
 const ready = press([' ', 'set 1 of 3']);
-const lifting = inTurn(ready, press([' ', 'put down']));
+const lifting = inTurn(ready, press([' ', '▐ LIFT']), wait(2, 'put down'));
 const rest = inTurn(lifting, press([' ', 'saved as planned']));
 const clusterRest = inTurn(
   ready,
-  press(
-    ['x', '▸ Back squat'],
-    [DOWN, '▸ Dumbbell side raise'],
-    [' ', 'lead set'],
-    [' ', 'put down'],
-  ),
+  press(['x', '▸ Back squat'], [DOWN, '▸ Dumbbell side raise'], [' ', 'lead set'], [' ', '▐ LIFT']),
   press([' ', 'mini-set 1 of 4']),
 );
 const allDone = inTurn(
@@ -72,7 +67,7 @@ const SCENES: Readonly<Record<string, { play: Play; says: readonly string[]; unr
   },
   'cluster-rest': { play: clusterRest, says: ['REST', 'mini-set 1 of 4', 'it starts by itself'] },
   'cluster-lifting': {
-    play: inTurn(clusterRest, wait(10, 'put down')),
+    play: inTurn(clusterRest, wait(12, 'put down')),
     says: ['LIFT', 'mini-set 1 of 4', 'put down'],
   },
   amend: { play: inTurn(rest, press(['5', '‹5›'], ['\t', '‹1›'])), says: ['5', 'enter saves'] },
@@ -129,12 +124,15 @@ test('a screen that is turned or resized is drawn anew, in the same step', async
 });
 
 test('30 × 10 is too small, which is said; the keys work all the same', async () => {
-  const { terminal, home } = await open({ columns: 30, rows: 10 });
+  const { terminal, home, pass } = await open({ columns: 30, rows: 10 });
   await terminal.until(/30 × 10[\s\S]*at least/);
   expectUnclipped(terminal.screen(), { columns: 30, rows: 10 });
-  terminal.send('  ');
+  terminal.send(' ');
+  await vi.waitUntil(() => home.of('session-opened').length > 0);
+  await pass(2);
+  terminal.send(' ');
   terminal.resize(80, 24);
-  await terminal.until('put down');
+  await terminal.until('▐ LIFT');
   expect(home.of('set-started')).toHaveLength(1);
 });
 

@@ -71,7 +71,7 @@ describe('a cluster', () => {
 });
 
 it('a hold says when its seconds are reached', () => {
-  const player = new Player().keys('<down><down><down> ').keys(' ');
+  const player = new Player().keys('<down><down><down><enter>').keys(' ');
   heard(player);
   expect(heard(player.wait(44))).toEqual([]);
   expect(heard(player.wait(1))).toEqual(['hold-reached']);

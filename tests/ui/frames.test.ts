@@ -33,7 +33,7 @@ const SCENES: Readonly<Record<string, (player: Player) => Player>> = {
     return player.wait(2);
   },
   bodyweight: (player) => player.keys(' x<down> s'),
-  hold: (player) => player.keys('<down><down><down>  ').wait(21),
+  hold: (player) => player.keys('<down><down><down><enter> ').wait(21),
   'all-done': (player) => player.keys('  ').keys('x').keys('d<down>d<down>d<down>d').keys('<esc>'),
   exercises: (player) => player.atFirstSet().keys('x<down>'),
   'another-lift': (player) => player.atFirstSet().keys('xl'),

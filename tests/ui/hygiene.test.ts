@@ -140,7 +140,7 @@ describe('what a rest writes at 80 × 24', () => {
     const glass = await resting();
     glass.scene.clock.jump(150_000);
     glass.scene.clock.pass(1_000);
-    expect(blocks(await glass.until('10 sets left · 3 min'))).toEqual(blockDigits('0:29', 76, 7));
+    expect(blocks(await glass.until('6 sets left · 3 min in'))).toEqual(blockDigits('0:29', 76, 7));
     glass.type('q');
     await glass.end;
   });

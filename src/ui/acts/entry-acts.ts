@@ -2,8 +2,8 @@ import type { SessionState } from '../../session/state.ts';
 import type { ActId } from '../binding.ts';
 import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
 import { type EntryTarget, entryTarget, putDown } from '../entry.ts';
-import { type Act, type Acting, draftOf, send, tell, withDraft } from '../outcome.ts';
-import type { Phase } from '../phase.ts';
+import { type Act, type Acting, draftOf, send, show, tell, withDraft } from '../outcome.ts';
+import { loadWanted, type Phase } from '../phase.ts';
 import { typedCommands } from '../typed-commands.ts';
 import type { Draft } from '../ui-state.ts';
 
@@ -33,7 +33,17 @@ const onNumbers =
     return typeof next === 'string' ? tell(acting, next) : withDraft(acting, next);
   };
 
-const type = onNumbers(({ draft }, { name }) => typedInto(draft, name));
+const typeReps = onNumbers(({ draft }, { name }) => typedInto(draft, name));
+
+/** Where no load is known a number is the load, until numbers of a set before are being typed. */
+const type: Act = (acting) => {
+  const { model, phase, name } = acting;
+  const wanted = model.session && phase && !draftOf(model) && loadWanted(model.session, phase);
+  if (wanted === null || wanted === undefined || wanted === false) return typeReps(acting);
+  // In the rest before it the number may belong to the set that was just put down.
+  if (phase?.kind === 'resting' || phase?.kind === 'over') return typeReps(acting);
+  return show(acting, { kind: 'load', exercise: wanted, purpose: 'first-session', typed: name });
+};
 
 const rubOut = onNumbers(({ draft, target, session }) =>
   rubbedOut(draft, target, session.prescription.unit),

@@ -5,14 +5,16 @@ import type { ScreenKind } from '../ui-state.ts';
 
 const INTERRUPTED = 130;
 
-const begin: Act = (acting) => {
-  const { screen } = acting.model.ui;
-  if (screen.kind !== 'preview') return ask(acting);
-  const { today, chosen } = screen;
-  // What is open goes on where it was left, whatever was looked at meanwhile.
-  const exercise = chosen > 0 && today.state !== 'open' ? chosen : null;
-  return ask(acting, { do: 'begin', day: today.prescription.day, exercise });
-};
+/** Reading down the list changes nothing: only the other key begins where the mark stands. */
+const begin =
+  (where: 'first' | 'here'): Act =>
+  (acting) => {
+    const { screen } = acting.model.ui;
+    if (screen.kind !== 'preview') return ask(acting);
+    const { today, chosen } = screen;
+    const exercise = where === 'here' ? chosen : null;
+    return ask(acting, { do: 'begin', day: today.prescription.day, exercise });
+  };
 
 const otherDay: Act = (acting) => {
   const { screen } = acting.model.ui;
@@ -56,7 +58,8 @@ const leave: Act = (acting) =>
 
 /** What keys do to the screens themselves. */
 export const SCREEN_ACTS = {
-  begin,
+  begin: begin('first'),
+  'begin-here': begin('here'),
   'other-day': otherDay,
   yes: answer('doctor-first'),
   no: answer('read'),

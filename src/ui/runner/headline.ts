@@ -1,13 +1,15 @@
+import { openSets } from '../../session/done-sets.ts';
 import type { SetPlace } from '../../session/events.ts';
-import type { SessionState } from '../../session/state.ts';
+import { isCluster, plannedSets } from '../../session/next-set.ts';
+import { setsCountedIn } from '../../session/session-done.ts';
+import type { ExerciseState, SessionState } from '../../session/state.ts';
 import { rangeText } from '../../text/durations.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
-import { putDown } from '../entry.ts';
 import type { Phase } from '../phase.ts';
 import { type PlannedSet, plannedSet } from '../set-plan.ts';
 import type { Model } from '../ui-state.ts';
-import { clockText, countText, loadDigits, loadText, placeText } from '../words.ts';
+import { countdownText, countText, loadDigits, loadText, placeText } from '../words.ts';
 
 /** What the runner says largest. */
 export interface Headline {
@@ -40,15 +42,30 @@ const nothing = (word: string): Headline => ({
   caption: [],
 });
 
-function allDone(session: SessionState, { now }: Model): Headline {
-  const sets = putDown(session).length;
+function allDone(session: SessionState, { now, size }: Model): Headline {
+  const done = setsCountedIn(session);
   const minutes = Math.round(elapsedMs(session.openedAt, now) / 60_000);
+  const left = session.exercises.reduce((sum, exercise) => sum + setsLeftOut(exercise), 0);
+  if (left > 0) {
+    return {
+      ...nothing('DONE'),
+      title: `${done} of ${done + left} sets done, ${left} left out`,
+      caption: [`${minutes} min`],
+    };
+  }
   return {
     ...nothing('DONE'),
     title: 'Every set is done',
-    digits: String(sets),
-    caption: [`${sets === 1 ? 'set' : 'sets'} in ${minutes} min`],
+    // The sets that are confirmed by the next key have to be in sight.
+    digits: size.rows < 24 && openSets(session).length > 0 ? '' : String(done),
+    caption: [`${done} ${done === 1 ? 'set' : 'sets'} in ${minutes} min`],
   };
+}
+
+/** Sets planned and not done; a cluster counts as one. */
+function setsLeftOut(exercise: ExerciseState): number {
+  if (isCluster(exercise)) return exercise.done.length === 0 ? 1 : 0;
+  return Math.max(0, plannedSets(exercise) - exercise.done.length);
 }
 
 function restOrLift(
@@ -69,12 +86,12 @@ function restOrLift(
     const until = phase.end === 'early' ? 'to the next set' : 'left, lift when you are ready';
     const { from, to } = phase.running.rest;
     // Said as what may be added, which stays the same while the digits run down.
-    const more = clockText((to - from) * 1000);
+    const more = countdownText((to - from) * 1000);
     const latest = phase.end === 'early' && to > from ? ` · +${more} at most` : '';
     return {
       ...name,
       word: phase.end === 'early' ? 'REST' : 'READY',
-      digits: cluster ? String(Math.ceil(phase.leftMs / 1000)) : clockText(phase.leftMs),
+      digits: cluster ? String(Math.ceil(phase.leftMs / 1000)) : countdownText(phase.leftMs),
       caption: cluster ? miniCaption(plan, place, phase.lastOne) : [`${until}${latest}`],
     };
   }
@@ -85,11 +102,11 @@ function restOrLift(
       ...name,
       word: 'READY',
       digits: '',
-      caption: ['No load is known yet: space asks for it.'],
+      caption: ['No load is known yet: type it, or space asks.'],
     };
   }
   const caption = [setCaption(session, exercise, plan, place, lastOne)];
-  if (phase.kind === 'over') caption.push(`the rest ended ${clockText(phase.overMs)} ago`);
+  if (phase.kind === 'over') caption.push(`the rest ended ${countdownText(phase.overMs)} ago`);
   if (phase.kind === 'lifting' && exercise.counts === 'seconds') {
     const seconds = Math.floor(phase.elapsedMs / 1000);
     return { ...name, word, digits: String(seconds), caption: [`of ${plan.count} seconds`] };

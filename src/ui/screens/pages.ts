@@ -36,7 +36,7 @@ export function whyLines(
         ...facts.flatMap(({ name, value }) =>
           paragraph(`${name}: ${value}`, columns - 2, 'plain', 2).map((one) => indented(one, 2)),
         ),
-        ...paragraph(`rule ${reason.rule} · ${source}`, columns - 2).map((one) => indented(one, 2)),
+        ...paragraph(source, columns - 2).map((one) => indented(one, 2)),
       ];
     }),
     ...[exercise.form, exercise.caution].flatMap((text) =>

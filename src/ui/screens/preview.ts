@@ -6,7 +6,7 @@ import { BLANK, indented, type Line, line, paragraph, span, spread } from '../li
 import { detailTexts, planText } from '../plan-words.ts';
 import type { Model, Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
-import { loadText, reservesText } from '../words.ts';
+import { loadText, repsText } from '../words.ts';
 
 type Preview = Extract<Screen, { kind: 'preview' }>;
 
@@ -108,6 +108,7 @@ function moveText({ move, load, last }: PrescribedExercise, unit: Unit): string 
 function lastText(exercise: PrescribedExercise, unit: Unit): string {
   const { last } = exercise;
   if (!last) return exercise.move === 'start' ? '' : 'not done in this way before';
-  const done = `${loadText(last.load, exercise, unit)} · ${last.counts.join(', ')} ${exercise.counts}`;
-  return `${shortDayWords(last.date)}: ${done}${reservesText(last.reserves)}`;
+  const sets = last.counts.map((count, at) => ({ count, reserve: last.reserves[at] ?? null }));
+  const load = loadText(last.load, exercise, unit);
+  return `${shortDayWords(last.date)}: ${load} · ${repsText(sets, exercise.counts)}`;
 }

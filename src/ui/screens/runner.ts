@@ -2,7 +2,7 @@ import { isOver } from '../../session/next-set.ts';
 import { stageNow } from '../../session/stage-now.ts';
 import type { SessionState } from '../../session/state.ts';
 import { elapsedMs } from '../../training/reading.ts';
-import type { Bench } from '../../workbench/bench.ts';
+import type { Bench, Offer } from '../../workbench/bench.ts';
 import { columnsOf } from '../columns-of.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
@@ -17,7 +17,7 @@ import { nextLines } from '../runner/next-lines.ts';
 import { sessionLine, setsLeft } from '../session-line.ts';
 import { type Block, block, stacked } from '../stack.ts';
 import type { Model } from '../ui-state.ts';
-import { minutesText, secondsText } from '../words.ts';
+import { loadText, minutesText, secondsText } from '../words.ts';
 
 /** Rows that block digits may take at a height of screen. */
 const digitRows = (rows: number): number => (rows >= 36 ? 14 : rows >= 24 ? 7 : 5);
@@ -48,9 +48,9 @@ export function runnerLines(
     ),
     block(caption, 1, 1),
     block(resting, 5, 1),
-    block(entryLines(model, phase, columns), 1, 1),
     block(nextLines(session, phase, columns), 2, 1),
-    block(implementLines(session, phase, bench, columns), 3),
+    block(implementLines(session, phase, bench, columns), 2),
+    block(entryLines(model, phase, columns), 1, 1),
     block(pictureLines(session, phase, bench, columns), 6, 1),
     block(noteLines(model, phase, columns), 7, 1),
     block(isTight ? [] : laterLines(session, phase, columns), 8, 1),
@@ -62,7 +62,7 @@ function topLine({ session, now }: Model, phase: Phase, columns: number): Line {
   if (!session) return [];
   const { prescription } = session;
   const left = setsLeft(session);
-  const facts = `${left} ${left === 1 ? 'set' : 'sets'} left · ${minutesText(elapsedMs(session.openedAt, now))}`;
+  const facts = `${left} ${left === 1 ? 'set' : 'sets'} left · ${minutesText(elapsedMs(session.openedAt, now))} in`;
   const name =
     columns >= 60 ? `${prescription.program} · ${prescription.day}  ` : `${prescription.day}  `;
   const marks = sessionLine(
@@ -118,9 +118,15 @@ function saidLines(model: Model, columns: number): Line[] {
   const { ui, offer, session, now } = model;
   const set = session ? stageNow(session, now).clockSetMs : 0;
   if (ui.message) return messageLines(ui.message, columns);
-  if (offer) return paragraph(`${offer.words} o takes it.`, columns).slice(0, 2);
+  if (offer) return paragraph(offerText(offer, session), columns).slice(0, 2);
   if (set === 0) return [];
   const way = set > 0 ? 'forward' : 'back';
   const words = `The clock was set ${way} by ${secondsText(Math.round(Math.abs(set) / 1000))}; the rest is kept by the machine's own time.`;
   return paragraph(words, columns).slice(0, 2);
+}
+
+/** The key and the load first: on a small screen the reason may be cut. */
+function offerText({ by, words }: Offer, session: Model['session']): string {
+  const unit = session?.prescription.unit ?? 'kg';
+  return by.load === null ? words : `o takes ${loadText(by.load, by, unit)}: ${words}`;
 }

@@ -5,15 +5,15 @@ import { summaryOf } from '../../session/summary.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import type { Model } from '../ui-state.ts';
-import { loadText, reservesText, secondsText } from '../words.ts';
+import { loadText, repsText, secondsText } from '../words.ts';
 
 /** After the session: done against the plan, bests, time, and what comes next time. */
 export function summaryLines({ session, now }: Model, bench: Bench, columns: number): Line[] {
   if (!session) return [];
   const { minutes, setsDone, setsPlanned } = summaryOf(session, now);
-  const { effectiveReps, clusters, bests, next } = bench.review();
+  const { hardReps, clusters, bests, next } = bench.review();
   const facts = [`${setsDone} of ${setsPlanned} sets`, `${Math.round(minutes)} min`];
-  if (effectiveReps !== null) facts.push(`${effectiveReps} effective reps in clusters`);
+  if (hardReps !== null) facts.push(`${hardReps} hard reps in clusters`);
   const inset = (text: string, role: 'plain' | 'strong' = 'plain') =>
     paragraph(text, columns - 2, role, 2).map((one) => indented(one, 2));
   return [
@@ -52,13 +52,11 @@ function workTexts(work: LiftWork, session: SessionState): string[] {
   const sameLoad = done.every(({ load }) => load === first?.load);
   const counts =
     sameLoad && first
-      ? `${loadText(first.load, asked, unit)} · ${done.map(({ count }) => count).join(', ')}`
-      : done.map(({ load, count }) => `${loadText(load, asked, unit)} × ${count}`).join(', ');
-  return [
-    `did  ${counts}${reservesText(done.map(({ reserve }) => reserve))}`,
-    `plan ${aimsText(asked)}`,
-    ...(pain ? ['pain marked'] : []),
-  ];
+      ? `${loadText(first.load, asked, unit)} · ${repsText(done, asked.counts)}`
+      : done
+          .map((set) => `${loadText(set.load, asked, unit)} × ${repsText([set], asked.counts)}`)
+          .join(', ');
+  return [`did  ${counts}`, `plan ${aimsText(asked)}`, ...(pain ? ['pain marked'] : [])];
 }
 
 const aimsText = ({ sets, minis, counts }: PrescribedExercise): string =>
