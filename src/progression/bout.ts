@@ -1,3 +1,4 @@
+import { group } from 'd3-array';
 import { Temporal } from 'temporal-polyfill';
 import { reserveOf } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
@@ -42,10 +43,8 @@ export function boutOf(result: Result): Bout | null {
  */
 export function boutsOf(past: Past, track: string): readonly Bout[] {
   const foreign = foreignSessions(past);
-  return past.results
-    .filter(({ exercise, lighter, session }) => {
-      return exercise.track === track && !lighter && !foreign.has(session);
-    })
+  return (byTrack(past.results).get(track) ?? [])
+    .filter(({ lighter, session }) => !lighter && !foreign.has(session))
     .reduce<Bout[]>(withResult, []);
 }
 
@@ -64,9 +63,27 @@ export function boutsSince(bouts: readonly Bout[], date: Temporal.PlainDate): re
   return bouts.slice(before + 1);
 }
 
+/** Of the same results the same groups: years of them are asked for one track after the other. */
+const byTrack = ofTheSame((results: Past['results']) =>
+  group(results, ({ exercise }) => exercise.track),
+);
+
+const foreignOf = ofTheSame(
+  (sessions: Past['sessions']): ReadonlySet<string> =>
+    new Set(sessions.filter(({ foreign }) => foreign).map(({ session }) => session)),
+);
+
 /** Sessions that hold something not understood: they move no load. */
-export function foreignSessions(past: Past): ReadonlySet<string> {
-  return new Set(past.sessions.filter(({ foreign }) => foreign).map(({ session }) => session));
+export const foreignSessions = ({ sessions }: Past): ReadonlySet<string> => foreignOf(sessions);
+
+/** Works something out of a list once, for as long as the list is there. */
+function ofTheSame<List extends object, Found>(work: (list: List) => Found): (list: List) => Found {
+  const known = new WeakMap<List, Found>();
+  return (list) => {
+    const found = known.get(list) ?? work(list);
+    known.set(list, found);
+    return found;
+  };
 }
 
 /** Reps in reserve of a set; where the lifter gave none, the low end of what was asked. */

@@ -1,10 +1,13 @@
+import type { History } from '../journal/history.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
 import { alternativesFor } from '../progression/alternatives.ts';
 import { offerAfterSet } from '../progression/offer-after-set.ts';
+import type { Circumstances } from '../progression/past.ts';
 import { type Anew, prescribeAnew } from '../progression/prescribe-anew.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { rackFor } from '../progression/rack.ts';
+import type { SessionCommand } from '../session/command.ts';
 import { worksOf } from '../session/done-sets.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -28,6 +31,14 @@ import { openSessionOf, todayOf } from './today.ts';
 
 const NONE: SessionState['loaded'] = [];
 
+/** What makes a session a part of the past, or takes it out again. */
+const MOVES_THE_PAST: ReadonlySet<SessionCommand['do']> = new Set([
+  'close',
+  'discard',
+  'undo',
+  'redo',
+]);
+
 /** Lifts offered in place of one; more is no help to someone out of breath. */
 const ALTERNATIVES = 8;
 
@@ -39,13 +50,43 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
   const { ports } = workbench;
   let live: LiveSession | null = null;
   let settings = workbench.settings().settings;
-  const history = () => workbench.journal().history();
-  const bodyMass = () => history().bodyMassOn(workbench.today());
+  /** What lies behind the live session: its own sets are no part of it until it is closed. */
+  let behind: { readonly history: History; readonly circumstances: Circumstances } | null = null;
+  const behindIt = () => {
+    behind ??= {
+      history: workbench.journal().history(),
+      circumstances: workbench.circumstances(),
+    };
+    return behind;
+  };
+  const changed = () => {
+    behind = null;
+  };
+  const history = () => behindIt().history;
+  const gear = () => behindIt().circumstances.gear;
+  const bodyMass = () => history().bodyMassOn(behindIt().circumstances.today);
   const unit = (): Unit => live?.state().prescription.unit ?? workbench.program().unit;
   /** An exercise of the live session at another load, lighter, or as another lift. */
   const anew = (exercise: PrescribedExercise, change: Anew): PrescribedExercise => {
     const session = live?.state();
     if (!session) throw new Error('An exercise is prescribed anew in a session only.');
+    // A list asks for the same ones with every frame.
+    const made = madeAnew(session, history());
+    const key = `${exercise.track} ${JSON.stringify('lift' in change ? change.lift.key : change)}`;
+    const known = made.get(key);
+    if (known) return known;
+    const found = anewIn(session, exercise, change);
+    made.set(key, found);
+    return found;
+  };
+  const madeAnew = lastOf(
+    (_session: SessionState, _past: History) => new Map<string, PrescribedExercise>(),
+  );
+  const anewIn = (
+    session: SessionState,
+    exercise: PrescribedExercise,
+    change: Anew,
+  ): PrescribedExercise => {
     const own = session.exercises.find(({ prescribed }) => prescribed === exercise);
     return prescribeAnew(
       exercise,
@@ -61,7 +102,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
         equipment: equipment(),
       },
       history(),
-      workbench.circumstances(),
+      behindIt().circumstances,
     );
   };
   /** A session that is open goes on whatever becomes of the program file. */
@@ -75,12 +116,22 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
   };
   const lifts = () => readable()?.lifts ?? CATALOGUE;
   const after = lastOf(equipmentAfter);
-  const equipment = () => after(live?.state().loaded ?? NONE, workbench.gear());
+  const equipment = () => after(live?.state().loaded ?? NONE, gear());
+  const reviewed = lastOf((session: SessionState, past: History) =>
+    sessionReview(session, {
+      history: past,
+      program: readable(),
+      circumstances: behindIt().circumstances,
+      now: ports.clock.read(),
+      sentence: (reason) => reasonWords(reason, unit()).text,
+    }),
+  );
   const keepNow: KeepSettings = (change) => {
     settings = keepSettings(change);
     return settings;
   };
   const settingsDesk = { now: () => settings, keep: keepNow };
+  const watch = openWatch(workbench, settingsDesk, unit);
   const withLoad = (exercise: PrescribedExercise, load: Mass) =>
     anew(exercise, { kind: 'load', load });
 
@@ -89,13 +140,22 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     begin: (day) =>
       orProblem(() => {
         const writer = openWriter(workbench, day ?? null, keepNow);
-        live = runSession(writer, () => ports.clock.read());
+        changed();
+        const run = runSession(writer, () => ports.clock.read());
+        live = {
+          ...run,
+          send: (command) => {
+            const problem = run.send(command);
+            if (MOVES_THE_PAST.has(command.do)) changed();
+            return problem;
+          },
+        };
         return live;
       }),
     live: () => live,
-    madeUp: (exercise, load) => madeUp(exercise, load, workbench.gear(), equipment()),
+    madeUp: (exercise, load) => madeUp(exercise, load, gear(), equipment()),
     alternatives: (exercise) =>
-      alternativesFor(exercise, lifts(), workbench.gear())
+      alternativesFor(exercise, lifts(), gear())
         .slice(0, ALTERNATIVES)
         .map((lift) => anew(exercise, { kind: 'other-lift', lift })),
     withLoad,
@@ -108,6 +168,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     answerPain: (subject, answer) =>
       orProblem(() => {
         workbench.journal().record({ type: 'decided', rule: 'pain-asked', answer, subject });
+        changed();
         return null;
       }),
     offer: (index) => {
@@ -116,7 +177,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
       const offer = offerAfterSet(
         exercise.prescribed,
         exercise.done.slice(exercise.doneBeforeChange),
-        workbench.gear(),
+        gear(),
         bodyMass(),
       );
       return offer && offered(withLoad(exercise.prescribed, offer.load), offer.reason);
@@ -125,21 +186,22 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     reasonWords: (reason) => reasonWords(reason, unit()),
     review: () => {
       const session = live?.state();
-      if (!session) return { hardReps: null, clusters: null, bests: [], next: [] };
-      return sessionReview(session, {
-        history: history(),
-        program: readable(),
-        circumstances: workbench.circumstances(),
-        now: ports.clock.read(),
-        sentence: (reason) => reasonWords(reason, unit()).text,
-      });
+      return session
+        ? reviewed(session, history())
+        : { hardReps: null, clusters: null, bests: [], next: [] };
     },
     choices: () => choicesOf(settings),
     keep: (choices) => {
       const kept = orProblem(() => keepNow(choices));
       return isProblem(kept) ? kept : null;
     },
-    watch: openWatch(workbench, settingsDesk, unit),
+    watch: {
+      ...watch,
+      change: (change) => {
+        changed();
+        return watch.change(change);
+      },
+    },
     desk: openDesk(workbench, settingsDesk),
     banner: ports.demoFolder
       ? `Demo: twelve invented weeks in ${ports.demoFolder}, removed when you leave.`
@@ -147,7 +209,7 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
   };
 
   function nearLoads(exercise: PrescribedExercise, wish: Mass): NearLoads {
-    const { loads } = rackFor(exercise, workbench.gear(), bodyMass());
+    const { loads } = rackFor(exercise, gear(), bodyMass());
     return {
       below: nextBelow(loads, wish),
       exact: loads.atOrBelow(wish) === wish ? wish : null,
