@@ -76,12 +76,16 @@ const foreignOf = ofTheSame(
 /** Sessions that hold something not understood: they move no load. */
 export const foreignSessions = ({ sessions }: Past): ReadonlySet<string> => foreignOf(sessions);
 
-/** Works something out of a list once, for as long as the list is there. */
-function ofTheSame<List extends object, Found>(work: (list: List) => Found): (list: List) => Found {
-  const known = new WeakMap<List, Found>();
+/** Works something out of a list once, until it has grown: a rehearsal adds to its own. */
+function ofTheSame<List extends readonly unknown[], Found>(
+  work: (list: List) => Found,
+): (list: List) => Found {
+  const known = new WeakMap<List, { readonly length: number; readonly found: Found }>();
   return (list) => {
-    const found = known.get(list) ?? work(list);
-    known.set(list, found);
+    const before = known.get(list);
+    if (before?.length === list.length) return before.found;
+    const found = work(list);
+    known.set(list, { length: list.length, found });
     return found;
   };
 }

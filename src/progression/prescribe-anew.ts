@@ -95,7 +95,12 @@ function fromToday(
 function asWritten(prescribed: PrescribedExercise, lifts: Underway['lifts']): Exercise {
   const { range, rest, bar, step, note, setsPlanned, style, track } = prescribed;
   const base = {
-    lift: lifts.get(prescribed.lift) ?? { ...prescribed, key: prescribed.lift },
+    lift: lifts.get(prescribed.lift) ?? {
+      ...prescribed,
+      key: prescribed.lift,
+      joints: [],
+      needs: [],
+    },
     range,
     rest,
     reserve: prescribed.reservePlanned ?? prescribed.reserve,
