@@ -1,14 +1,12 @@
 import type { Gear } from '../training/gear.ts';
 import { loadsFor } from '../training/loads.ts';
-import { directMuscles, type Shares } from '../training/muscles.ts';
 import { platesHandled } from '../training/plates.ts';
-import { warmUpSets } from '../training/warm-up.ts';
+import { isWarm, warmUpSets } from '../training/warm-up.ts';
 import type { PrescribedExercise } from './prescription.ts';
 
 /**
- * The exercise with its warm-up sets, after those trained before it today. Its muscles are warm
- * when at least half of those that it trains directly were trained directly before (ours). None
- * where the load is not known yet.
+ * The exercise with its warm-up sets, after those trained before it today. None where the load is
+ * not known yet.
  */
 export function withWarmUp(
   exercise: PrescribedExercise,
@@ -29,12 +27,4 @@ export function withWarmUp(
     ...(loading === 'barbell' && step === null ? { handled: platesHandled(gear, bar) } : {}),
   });
   return { ...exercise, warmUp };
-}
-
-function isWarm(trains: Shares, before: readonly PrescribedExercise[]): boolean {
-  const trained = new Set(before.flatMap((each) => directMuscles(each.trains)));
-  const muscles = directMuscles(trains);
-  return (
-    muscles.length > 0 && muscles.filter((each) => trained.has(each)).length * 2 >= muscles.length
-  );
 }
