@@ -1,15 +1,13 @@
 import { type Equipment, platesOnBar } from '../training/equipment.ts';
 import type { Gear } from '../training/gear.ts';
 import { loadsFor } from '../training/loads.ts';
-import { directMuscles, type Shares } from '../training/muscles.ts';
 import { platesHandled } from '../training/plates.ts';
-import { warmUpSets } from '../training/warm-up.ts';
+import { isWarm, warmUpSets } from '../training/warm-up.ts';
 import type { PrescribedExercise } from './prescription.ts';
 
 /**
- * The exercise with its warm-up sets, after those trained before it today, from what is on the bar. Its muscles are warm
- * when at least half of those that it trains directly were trained directly before (ours). None
- * where the load is not known yet.
+ * The exercise with its warm-up sets, after those trained before it today, from what is on the bar.
+ * None where the load is not known yet.
  */
 export function withWarmUp(
   exercise: PrescribedExercise,
@@ -33,12 +31,4 @@ export function withWarmUp(
       : {}),
   });
   return { ...exercise, warmUp };
-}
-
-function isWarm(trains: Shares, before: readonly PrescribedExercise[]): boolean {
-  const trained = new Set(before.flatMap((each) => directMuscles(each.trains)));
-  const muscles = directMuscles(trains);
-  return (
-    muscles.length > 0 && muscles.filter((each) => trained.has(each)).length * 2 >= muscles.length
-  );
 }

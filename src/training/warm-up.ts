@@ -1,6 +1,7 @@
 import type { Loading } from './lift.ts';
 import { type Loads, nextBelow } from './loads.ts';
 import { type Mass, NO_MASS, share } from './mass.ts';
+import { directMuscles, type Shares } from './muscles.ts';
 
 /** What decides the warm-up of an exercise. */
 export interface WarmUpNeed {
@@ -65,7 +66,25 @@ export function warmUpSets(need: WarmUpNeed): readonly WarmUpStep[] {
   return easiest(spaced(stepsOf(need), work), need);
 }
 
-function rampOf({ style, kind, warmth, lo }: WarmUpNeed): Ramp {
+/**
+ * Are the muscles of a lift warm: was at least half of those that it trains directly trained
+ * directly before on that day? Ours.
+ */
+export function isWarm(trains: Shares, before: readonly { readonly trains: Shares }[]): boolean {
+  const trained = new Set(before.flatMap((each) => directMuscles(each.trains)));
+  const muscles = directMuscles(trains);
+  return (
+    muscles.length > 0 && muscles.filter((each) => trained.has(each)).length * 2 >= muscles.length
+  );
+}
+
+/** Warm-up sets of the usual ramp, where the load is not known: those of a session can be fewer. */
+export function usualWarmUps(need: Omit<WarmUpNeed, 'work' | 'loads' | 'handled'>): number {
+  if (need.counts === 'seconds' || need.loading === 'bodyweight') return 0;
+  return rampOf(need).length;
+}
+
+function rampOf({ style, kind, warmth, lo }: Omit<WarmUpNeed, 'work' | 'loads'>): Ramp {
   const isLight = style === 'cluster' || kind === 'isolation';
   if (warmth === 'muscles-warm') return isLight ? RAMPS.none : RAMPS.warm;
   if (isLight) return RAMPS.light;

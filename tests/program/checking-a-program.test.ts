@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { CHECK_RULES } from '../../src/program/check/check-rules.ts';
-import { aHomeGym, check, plan, said } from './check-report.ts';
+import { programFigures } from '../../src/program/check/figures.ts';
+import { aHomeGym, check, plan, programOf, said } from './check-report.ts';
 
 const SQUAT = 'lift: back-squat, sets: 3, reps: 5-8';
 const PRESS = 'lift: overhead-press, sets: 3, reps: 5-8';
@@ -50,7 +51,9 @@ describe('the week', () => {
   });
 
   test('side delts and abs want work of their own', () => {
-    expect(said('no-direct-work', plan({ A: [SQUAT, PRESS, ROW] }))).toHaveLength(2);
+    expect(said('no-direct-work', plan({ A: [SQUAT, PRESS, ROW] }))).toEqual([
+      'advice: Nothing trains the side delts and abs directly, and compounds hardly reach them. Add clusters of dumbbell-side-raise and crunch on two days: one takes two minutes.',
+    ]);
     expect(said('no-direct-work', plan({ A: [SIDES, ABS] }))).toEqual([]);
   });
 
@@ -77,6 +80,60 @@ describe('the week', () => {
     const text = plan({ A: [SQUAT, PRESS, ROW, SQUAT, PRESS, ROW] });
     expect(said('long-session', text)[0]).toMatch(/^advice: Day A takes about \d\d minutes/);
     expect(said('long-session', plan({ A: [SQUAT, PRESS, ROW] }))).toEqual([]);
+  });
+});
+
+describe('what a coach would see', () => {
+  test('a muscle without any work is listed at 0 and told', () => {
+    const text = plan({ A: [SQUAT, PRESS, ROW, 'lift: bench-press, sets: 3, reps: 5-8'] });
+    const { muscles } = programFigures(programOf(text));
+    expect(muscles.find(({ muscle }) => muscle === 'hamstrings')?.hardSets).toBe(0);
+    expect(said('no-work', text)).toEqual([
+      'advice: Nothing trains the hamstrings. Add lifts for them, such as romanian-deadlift.',
+    ]);
+  });
+
+  test('squat, deadlift and good morning to failure three days a week', () => {
+    const hard = ['back-squat', 'deadlift', 'good-morning'].map(
+      (lift) => `lift: ${lift}, sets: 3, reps: 5-8, reserve: 0`,
+    );
+    expect(said('hard-on-the-back', plan({ A: hard }))).toEqual([
+      'advice: Back squat, Deadlift and Good morning go to failure, on 3 days a week in all; what is hard on the back keeps its form with a rep or two in reserve. Write reserve: 1-2.',
+    ]);
+    const kind = 'lift: back-squat, sets: 3, reps: 5-8, reserve: 0-1';
+    expect(said('hard-on-the-back', plan({ A: [kind] }))).toEqual([]);
+  });
+
+  test('curls before squats, but not after', () => {
+    const curls = 'lift: dumbbell-curl, cluster: { lead: 12-15 }';
+    expect(said('lift-order', plan({ A: [curls, SQUAT] }))).toEqual([
+      'advice: Dumbbell curl comes before Back squat on day A, which is heavier and wants to be done fresh. Put it behind Back squat.',
+    ]);
+    expect(said('lift-order', plan({ A: [SQUAT, curls] }))).toEqual([]);
+    const legs = 'lift: leg-curl, sets: 3, reps: 8-12';
+    expect(said('lift-order', plan({ A: [legs, PRESS] }))).toEqual([]);
+  });
+
+  test('four variants of one lift in a day', () => {
+    const presses = ['bench-press', 'dip', 'push-up', 'floor-press'].map(
+      (lift) => `lift: ${lift}, sets: 2, reps: 5-8`,
+    );
+    expect(said('one-movement', plan({ A: presses }))[0]).toMatch(/^advice: Day A has 4 lifts of/);
+    expect(said('one-movement', plan({ A: presses.slice(2) }))).toEqual([]);
+  });
+
+  test('two full bodies in turn get one piece of advice', () => {
+    const hinge = 'lift: romanian-deadlift, sets: 3, reps: 6-10';
+    const pull = 'lift: pull-up, sets: 3, reps: 4-8';
+    const bench = 'lift: bench-press, sets: 3, reps: 5-8';
+    const row = 'lift: barbell-row, sets: 3, reps: 6-10';
+    const text = plan({ A: [SQUAT, bench, row], B: [hinge, PRESS, pull] });
+    expect(check(text).map(({ rule }) => rule)).toEqual(['no-direct-work']);
+  });
+
+  test('singles to triples are not called too heavy without saying for whom', () => {
+    const text = plan({ A: ['lift: deadlift, sets: 5, reps: 1-3'] });
+    expect(said('compound-reps', text)[0]).toContain('1–3 are for practised lifters');
   });
 });
 

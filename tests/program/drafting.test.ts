@@ -67,7 +67,7 @@ it('finds a program without a finding for three days of an hour at home', () => 
 
 it('takes a body with nothing to lift as it is, and says what is missing', () => {
   const draft = draftProgram(someWishes({ gear: GEARS['body weight'] }));
-  expect(draft.findings.map(({ facts }) => facts.muscle)).toEqual(['side-delts']);
+  expect(draft.findings.map(({ facts }) => facts.muscles)).toEqual(['side delts']);
   expect(sentences(draft.givenUp)).toContain(
     'No work of its own: side delts; your gear holds nothing for it.',
   );

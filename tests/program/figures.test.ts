@@ -6,7 +6,9 @@ const figures = (text: string) => programFigures(programOf(text));
 
 function week(text: string): Readonly<Record<string, number>> {
   return Object.fromEntries(
-    figures(text).muscles.map(({ muscle, hardSets }) => [muscle, hardSets]),
+    figures(text)
+      .muscles.filter(({ hardSets }) => hardSets > 0)
+      .map(({ muscle, hardSets }) => [muscle, hardSets]),
   );
 }
 

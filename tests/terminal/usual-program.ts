@@ -7,6 +7,7 @@ rest: 2-3 min
 accept:
   few-hard-sets: only for tests
   no-direct-work: only for tests
+  no-work: only for tests
   rare-muscle: only for tests
   safeties: only for tests
 days:

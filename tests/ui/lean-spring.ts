@@ -8,6 +8,7 @@ rest: 2-3 min
 accept:
   few-hard-sets: two short days for now
   rare-muscle: two short days for now
+  no-work: two short days for now
 days:
   - name: A
     exercises:

@@ -5,13 +5,21 @@
 export const CHECK_LIMITS = {
   /** Hard sets a muscle a week, by what the program is for. */
   weeklySets: { cut: [6, 10], maintain: [4, 10], build: [10, 20] },
+  /** Fewer are advised on: what keeps (Iversen 2021), and in building what is well under the range (ours). */
+  fewSets: { cut: 4, maintain: 4, build: 8 },
   /** More than this many times the most is an error. Ours. */
   farTooMany: 1.5,
   /** Days a week on which a muscle is trained. */
   muscleDays: [2, 3],
+  /** Fewer days a week are advised on: two full bodies in turn give 1.5. Ours. */
+  fewDays: 1.5,
   mostDays: 4,
   /** With so many days a week one is left for rest. */
   daysWithoutRest: 6,
+  /** Days a week of failure in lifts that are hard on the back. Ours. */
+  failureDays: 2,
+  /** Compounds of one pattern on a day. Ours. */
+  liftsOfOneMovement: 2,
   compoundReps: [4, 10],
   /** Of a body weight lift, whose reps go up where its load cannot. Ours. */
   bodyReps: [4, 25],

@@ -23,7 +23,7 @@ export interface DayFigures {
 }
 
 export interface ProgramFigures {
-  /** Muscles that do any work, in anatomical order. */
+  /** In anatomical order; muscles that only help are left out where they do nothing. */
   readonly muscles: readonly MuscleFigures[];
   readonly days: readonly DayFigures[];
 }
@@ -45,10 +45,13 @@ export function programFigures(program: Program): ProgramFigures {
     };
   });
   return {
-    muscles: muscles.filter(({ hardSets }) => hardSets > 0),
+    muscles: muscles.filter(({ muscle, hardSets }) => hardSets > 0 || !SMALL.includes(muscle)),
     days: program.days.map((day) => dayFigures(day, program)),
   };
 }
+
+/** Nobody misses work of their own for these. Common practice. */
+const SMALL: readonly Muscle[] = ['forearms', 'lower-back', 'adductors', 'rear-delts'];
 
 const volumeOf = ({ exercises }: Day): ReadonlyMap<Muscle, number> =>
   weeklyVolume(

@@ -1,7 +1,7 @@
 import { isHardSet } from '../../training/effort.ts';
-import { directMuscles } from '../../training/muscles.ts';
 import type { ClockedExercise } from '../../training/set-clock.ts';
 import { plannedClusterHardSets } from '../../training/volume.ts';
+import { isWarm, usualWarmUps } from '../../training/warm-up.ts';
 import type { Day, Exercise } from '../program.ts';
 
 /** Hard sets that an exercise comes to when it is done as planned. */
@@ -21,26 +21,18 @@ function plannedCounts(exercise: Exercise): readonly number[] {
   return [middle, ...Array<number>(exercise.mostSets - 1).fill(Math.floor(middle / 3))];
 }
 
-/** A day as the set clock reads it. Warm-up sets are as many as the usual ramp has. */
-export function clockedDay(day: Day): readonly ClockedExercise[] {
-  const warm = new Set<string>();
-  return day.exercises.map((exercise) => {
-    const direct = directMuscles(exercise.lift.trains);
-    const isFirst = !direct.some((muscle) => warm.has(muscle));
-    for (const muscle of direct) warm.add(muscle);
+/** A day as the set clock reads it, by the warm-ups that a session has, too. */
+export function clockedDay({ exercises }: Pick<Day, 'exercises'>): readonly ClockedExercise[] {
+  return exercises.map((exercise, at) => {
+    const { lift, style, range, rest } = exercise;
+    const before = exercises.slice(0, at).map((each) => each.lift);
+    const warmth = isWarm(lift.trains, before) ? 'muscles-warm' : 'first-for-muscles';
     return {
-      counts: exercise.lift.counts,
+      counts: lift.counts,
       sets: plannedCounts(exercise),
-      rest: exercise.rest,
-      perSide: exercise.lift.perSide,
-      warmUps: warmUpSets(exercise, isFirst),
+      rest,
+      perSide: lift.perSide,
+      warmUps: exercise.warmUp ? usualWarmUps({ ...lift, style, lo: range[0], warmth }) : 0,
     };
   });
-}
-
-function warmUpSets({ lift, style, warmUp }: Exercise, isFirst: boolean): number {
-  if (!warmUp || lift.counts === 'seconds') return 0;
-  if (lift.loading === 'bodyweight') return isFirst ? 1 : 0;
-  if (style === 'straight' && lift.kind === 'compound') return isFirst ? 3 : 1;
-  return isFirst ? 1 : 0;
 }

@@ -64,11 +64,7 @@ export function wantedSets(muscle: Muscle, { aim, focus }: Pick<Wishes, 'aim' | 
 }
 
 export const secondsOf = (day: readonly Exercise[], { between }: Pick<Pace, 'between'>): number =>
-  sessionSeconds(
-    clockedDay({ name: '', exercises: day, place: { line: 1, column: 1 } }),
-    1,
-    (between.from + between.to) / 2,
-  );
+  sessionSeconds(clockedDay({ exercises: day }), 1, (between.from + between.to) / 2);
 
 /** What kept lifts that may come in out of a plan, or a muscle short of sets: the true cause. */
 export function obstacle(

@@ -82,7 +82,7 @@ function figureLines({ figures, band: [low, high] }: Sheet): Line[] {
     line(`hard sets, of ${low}–${high}`),
     ...figures.muscles.map(({ muscle, hardSets, directDays }) => {
       const isOff = hardSets > high || (directDays > 0 && hardSets < low);
-      const word = hardSets > high ? 'over' : isOff ? 'few' : '';
+      const word = hardSets > high ? 'over' : isOff ? 'few' : hardSets === 0 ? 'none' : '';
       return line(
         `${keyWords(muscle).padEnd(12)}${String(hardSets).padStart(5)} ${word}`.trimEnd(),
         isOff ? 'strong' : 'plain',
@@ -93,7 +93,10 @@ function figureLines({ figures, band: [low, high] }: Sheet): Line[] {
 
 function shortFigures({ figures, band: [low, high] }: Sheet, columns: number): Line[] {
   const off = figures.muscles
-    .filter(({ hardSets, directDays }) => hardSets > high || (directDays > 0 && hardSets < low))
+    .filter(
+      ({ hardSets, directDays }) =>
+        hardSets > high || hardSets === 0 || (directDays > 0 && hardSets < low),
+    )
     .map(({ muscle, hardSets }) => `${keyWords(muscle)} ${hardSets}`);
   const text =
     off.length === 0

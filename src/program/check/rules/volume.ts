@@ -2,7 +2,7 @@ import type { Muscle } from '../../../training/muscles.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
 import type { Checked, CheckRule, Found } from '../check-rule.ts';
 import type { MuscleFigures } from '../figures.ts';
-import { keyWords, setsText } from '../words.ts';
+import { andText, keyWords, setsText } from '../words.ts';
 
 const SETS_SOURCE =
   'common practice in a cut: 6–10. At least 4 as a minimum with loads of 6–15 reps (Iversen 2021, Sports Med 51(10):2079–2095), about 10 for growth (ACSM 2026); in an energy deficit evidence on the best number is insufficient (Roth 2022, Eur J Appl Physiol 122:1129–1151). Counted 1 direct, 0.5 indirect (Pelland 2024)';
@@ -16,14 +16,16 @@ export const VOLUME_RULES = [
     sentence: ({ muscle, sets, low }) =>
       `${hardSets(sets)} a week for the ${keyWords(String(muscle))}; at least ${low} is the aim.`,
     find: (checked) =>
-      muscles(checked, ({ hardSets, directDays }, [low]) => directDays > 0 && hardSets < low).map(
-        (figures) => ({
-          ...placed(checked, figures.muscle),
-          severity: 'advice',
-          facts: volumeFacts(checked, figures),
-          fix: addSets(checked, figures),
-        }),
-      ),
+      muscles(
+        checked,
+        ({ hardSets, directDays }) =>
+          directDays > 0 && hardSets < CHECK_LIMITS.fewSets[checked.program.aim],
+      ).map((figures) => ({
+        ...placed(checked, figures.muscle),
+        severity: 'advice',
+        facts: volumeFacts(checked, figures),
+        fix: addSets(checked, figures),
+      })),
   },
   {
     key: 'many-hard-sets',
@@ -49,15 +51,14 @@ export const VOLUME_RULES = [
     sentence: ({ muscle, days }) =>
       `Work for the ${keyWords(String(muscle))} comes on ${days} ${days === 1 ? 'day' : 'days'} a week; on two days the same work does more.`,
     find: (checked) =>
-      muscles(
-        checked,
-        ({ days, directDays }) => directDays > 0 && days < CHECK_LIMITS.muscleDays[0],
-      ).map((figures) => ({
-        ...placed(checked, figures.muscle),
-        severity: 'advice',
-        facts: { muscle: figures.muscle, days: figures.days },
-        fix: `Give some of the work for the ${keyWords(figures.muscle)} to another day.`,
-      })),
+      muscles(checked, ({ days, directDays }) => directDays > 0 && days < CHECK_LIMITS.fewDays).map(
+        (figures) => ({
+          ...placed(checked, figures.muscle),
+          severity: 'advice',
+          facts: { muscle: figures.muscle, days: figures.days },
+          fix: `Give some of the work for the ${keyWords(figures.muscle)} to another day.`,
+        }),
+      ),
   },
   {
     key: 'frequent-muscle',
@@ -76,20 +77,44 @@ export const VOLUME_RULES = [
       ),
   },
   {
+    key: 'no-work',
+    standing: 'common practice',
+    source: 'common practice: a week trains every large muscle',
+    sentence: ({ muscles }) => `Nothing trains the ${muscles}.`,
+    find: ({ figures }) => {
+      const idle = figures.muscles.filter(
+        ({ muscle, hardSets }) => hardSets === 0 && LARGE.some((one) => one === muscle),
+      );
+      const [first] = idle;
+      if (!first) return [];
+      const muscles = andText(idle.map(({ muscle }) => keyWords(muscle)));
+      const example = EXAMPLES[first.muscle];
+      return [
+        {
+          severity: 'advice',
+          place: null,
+          facts: { muscles },
+          fix: example ? `Add lifts for them, such as ${example}.` : 'Add lifts for them.',
+        },
+      ];
+    },
+  },
+  {
     key: 'no-direct-work',
     standing: 'common practice',
     source: 'common practice: compounds hardly reach the side delts and the abs',
-    sentence: ({ muscle }) =>
-      `Nothing trains the ${keyWords(String(muscle))} directly, and compounds hardly reach them.`,
-    find: ({ figures }) =>
-      ISOLATED.filter(
+    sentence: ({ muscles }) =>
+      `Nothing trains the ${muscles} directly, and compounds hardly reach them.`,
+    find: ({ figures }) => {
+      const missing = ISOLATED.filter(
         (muscle) => !figures.muscles.some((each) => each.muscle === muscle && each.directDays > 0),
-      ).map((muscle) => ({
-        severity: 'advice',
-        place: null,
-        facts: { muscle },
-        fix: `Add a cluster of ${muscle === 'abs' ? 'crunch' : 'dumbbell-side-raise'} on two days: it takes two minutes.`,
-      })),
+      );
+      if (missing.length === 0) return [];
+      const muscles = andText(missing.map((muscle) => keyWords(muscle)));
+      const lifts = andText(missing.map((muscle) => EXAMPLES[muscle] ?? muscle));
+      const fix = `Add clusters of ${lifts} on two days: one takes two minutes.`;
+      return [{ severity: 'advice', place: null, facts: { muscles }, fix }];
+    },
   },
   {
     key: 'daily-cluster',
@@ -125,6 +150,29 @@ export const VOLUME_RULES = [
 ] as const satisfies readonly CheckRule[];
 
 const hardSets = (count: unknown): string => `${count} hard ${count === 1 ? 'set' : 'sets'}`;
+
+const EXAMPLES: Readonly<Partial<Record<Muscle, string>>> = {
+  'side-delts': 'dumbbell-side-raise',
+  abs: 'crunch',
+  chest: 'bench-press or push-up',
+  'front-delts': 'overhead-press',
+  lats: 'barbell-row or pull-up',
+  'upper-back': 'barbell-row',
+  glutes: 'romanian-deadlift',
+  quads: 'back-squat or split-squat',
+  hamstrings: 'romanian-deadlift',
+};
+
+/** Calves may be left out on purpose, and arms work in every press and pull. */
+const LARGE: readonly Muscle[] = [
+  'chest',
+  'front-delts',
+  'lats',
+  'upper-back',
+  'glutes',
+  'quads',
+  'hamstrings',
+];
 
 const ISOLATED = ['side-delts', 'abs'] as const satisfies readonly Muscle[];
 

@@ -1,7 +1,9 @@
 import { nearestKey } from '../../../text/nearest.ts';
-import type { Pattern } from '../../../training/lift.ts';
+import type { Lift, Pattern } from '../../../training/lift.ts';
+import { directMuscles } from '../../../training/muscles.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
-import type { Checked, CheckRule, Found } from '../check-rule.ts';
+import { at, type Checked, type CheckRule, type Found } from '../check-rule.ts';
+import { andText, keyWords } from '../words.ts';
 
 /** Rules about the program as a whole and its days. */
 export const WHOLE_PROGRAM_RULES = [
@@ -56,6 +58,67 @@ export const WHOLE_PROGRAM_RULES = [
         })),
   },
   {
+    key: 'hard-on-the-back',
+    standing: 'common practice',
+    source: 'common practice',
+    sentence: ({ lifts, days }) =>
+      `${lifts} ${String(lifts).includes(' and ') ? 'go' : 'goes'} to failure, on ${days} days a week in all; what is hard on the back keeps its form with a rep or two in reserve.`,
+    find: ({ exercises, perWeek }) => {
+      const hard = exercises.filter(
+        ({ exercise: { lift, reserve } }) =>
+          lift.kind === 'compound' &&
+          lift.joints.includes('back') &&
+          ['squat', 'hinge'].includes(lift.pattern) &&
+          reserve[1] === 0,
+      );
+      const days = Math.round(new Set(hard.map(({ day }) => day)).size * perWeek * 10) / 10;
+      const [first] = hard;
+      if (!first || days < CHECK_LIMITS.failureDays) return [];
+      const lifts = andText([...new Set(hard.map(({ exercise }) => exercise.lift.name))]);
+      return [at(first.exercise, 'advice', { lifts, days }, 'Write reserve: 1-2.')];
+    },
+  },
+  {
+    key: 'lift-order',
+    standing: 'common practice',
+    source: 'common practice: what is heaviest is done while fresh',
+    sentence: ({ lift, before, day }) =>
+      `${lift} comes before ${before} on day ${day}, which is heavier and wants to be done fresh.`,
+    find: ({ program }) =>
+      program.days.flatMap(({ name, exercises }) => {
+        const first = exercises.findIndex(({ lift }) => lift.kind === 'isolation');
+        const later = exercises.find(
+          ({ lift, style }, index) =>
+            first >= 0 && index > first && lift.kind === 'compound' && style === 'straight',
+        );
+        const early = exercises[first];
+        if (!early || !later || !tires(early.lift, later.lift)) return [];
+        const before = later.lift.name;
+        return [at(early, 'advice', { before, day: name }, `Put it behind ${before}.`)];
+      }),
+  },
+  {
+    key: 'one-movement',
+    standing: 'common practice',
+    source: 'common practice',
+    sentence: ({ count, movement, day }) =>
+      `Day ${day} has ${count} lifts of one movement (${movement}); from the third on they add fatigue more than work.`,
+    find: ({ program }) =>
+      program.days.flatMap(({ name, exercises }) => {
+        const compounds = exercises.filter(({ lift }) => lift.kind === 'compound');
+        const patterns = [...new Set(compounds.map(({ lift }) => lift.pattern))];
+        return patterns.flatMap((pattern) => {
+          const alike = compounds.filter(({ lift }) => lift.pattern === pattern);
+          const third = alike[CHECK_LIMITS.liftsOfOneMovement];
+          if (!third) return [];
+          const facts = { count: alike.length, movement: keyWords(pattern), day: name };
+          return [
+            at(third, 'advice', facts, 'Keep two, with more sets, or move one to another day.'),
+          ];
+        });
+      }),
+  },
+  {
     key: 'unknown-accept',
     standing: 'ours',
     source: 'ours',
@@ -70,6 +133,12 @@ export const WHOLE_PROGRAM_RULES = [
         }),
   },
 ] as const satisfies readonly CheckRule[];
+
+/** A heavy lift of the whole body suffers from anything before it, another only from its own muscles. */
+const tires = (early: Lift, later: Lift): boolean =>
+  later.pattern === 'squat' ||
+  later.pattern === 'hinge' ||
+  directMuscles(early.trains).some((muscle) => later.trains[muscle] !== undefined);
 
 const GROUPS: Readonly<Record<string, readonly Pattern[]>> = {
   push: ['horizontal-push', 'vertical-push'],
