@@ -14,7 +14,7 @@ export interface SettingRow {
 type Switch = {
   [Key in keyof Settings]: Settings[Key] extends boolean ? Key : never;
 }[keyof Settings];
-type Word = 'theme' | 'cautions' | 'weightAdvice';
+type Word = 'theme' | 'spoken' | 'cautions' | 'weightAdvice';
 
 const onOrOff = (key: Switch, does: string): SettingRow => ({
   name: key,
@@ -42,6 +42,7 @@ export const SETTING_ROWS: readonly SettingRow[] = [
   onOrOff('bell', 'rings at both ends of a rest'),
   onOrOff('flash', 'flashes the screen then, too'),
   onOrOff('speech', 'speaks, where this machine can'),
+  word('spoken', 'spoken', 'sentences, or the load alone', ['full', 'few']),
   onOrOff('notification', 'notifies the desktop'),
   onOrOff('taps', 'taps work; selecting needs shift'),
   word('theme', 'theme', 'marks and lines in colour, or plain', ['colour', 'plain']),

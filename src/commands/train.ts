@@ -1,19 +1,15 @@
 import { environment } from '../terminal/environment.ts';
 import { Refusal } from '../text/problem.ts';
-import { elapsedMs } from '../training/reading.ts';
 import type { Screen } from '../ui/ui-state.ts';
 import type { Bench } from '../workbench/bench.ts';
 import { hasProgram } from '../workbench/has-program.ts';
-import { openWords } from '../workbench/open-words.ts';
+import { isStale, openWords } from '../workbench/open-words.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { openSessionOf } from '../workbench/today.ts';
 import type { Call, Run } from './call.ts';
 import { dayOption } from './day-option.ts';
 import { tellProblems } from './tell-problems.ts';
 import { run as printToday } from './today.ts';
-
-/** A session that nothing happened in for so long is asked about before it goes on. */
-const STALE_MS = 12 * 60 * 60 * 1000;
 
 /** Opens the screens on today's session; without a terminal prints today as text. */
 export const run: Run = async (call) => {
@@ -71,6 +67,6 @@ function startScreen(
   if (!open.own) return { kind: 'preview', today: bench.today(), chosen: 0 };
   const live = bench.begin();
   if ('what' in live) throw new Refusal(live);
-  const isStale = elapsedMs(open.state.lastAt, call.ports.clock.read()) > STALE_MS;
-  return isStale ? { kind: 'stale', chosen: 0 } : { kind: 'runner', draft: null };
+  const idle = isStale(open.state, call.ports.clock.read());
+  return idle ? { kind: 'stale', chosen: 0 } : { kind: 'runner', draft: null };
 }

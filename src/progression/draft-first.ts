@@ -11,9 +11,9 @@ import { LIMITS } from './limits.ts';
 import type { Circumstances, Past } from './past.ts';
 import type { Change } from './prescribe-exercise.ts';
 import { madeLoadable, type Rack, shareBelow } from './rack.ts';
-import { layoffOf } from './read-case.ts';
+import { layoffOf, painAnswer } from './read-case.ts';
 import { because } from './rules/progression-rules.ts';
-import { reserveOf } from './track.ts';
+import { reserveOf, trackOf } from './track.ts';
 
 interface Setting {
   readonly rack: Rack;
@@ -33,6 +33,7 @@ export function draftFirst(
   const first = firstLoad(exercise, reserve, past, rack, layoff);
   const { load, why } = changed(exercise, rack, first, change);
   const aim = Math.floor(middle(exercise.range));
+  const asks = hurtBefore(exercise, past, today);
   const gentle = lighter || (layoff?.gentle ?? false);
   const sets = exercise.style === 'cluster' ? 1 : exercise.sets;
   return {
@@ -44,9 +45,16 @@ export function draftFirst(
     low: exercise.range[0],
     top: exercise.range[1],
     reserve: layoff?.gentle ? [reserve[0] + 1, reserve[1] + 1] : reserve,
-    why,
-    askPain: false,
+    why: asks ? [because('pain-first', told(exercise, { load })), ...why] : why,
+    askPain: asks,
   };
+}
+
+/** Did pain stop this track before its first set ever, with nothing said to it today? */
+function hurtBefore(exercise: Exercise, past: Past, today: Circumstances['today']): boolean {
+  const track = trackOf(exercise);
+  const last = past.results.findLast((result) => result.exercise.track === track);
+  return (last?.pain ?? false) && painAnswer(past, exercise, today) === null;
 }
 
 function changed(

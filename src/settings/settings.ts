@@ -11,6 +11,8 @@ export const settingsSchema = z.object({
   bell: z.boolean().default(true),
   flash: z.boolean().default(true),
   speech: z.boolean().default(false),
+  /** What speech says: whole sentences, or as few words as will do. */
+  spoken: z.enum(['full', 'few']).default('full'),
   notification: z.boolean().default(false),
   /** Taps on the screen; on, most terminals want shift for selecting text. */
   taps: z.boolean().default(false),

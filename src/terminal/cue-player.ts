@@ -52,7 +52,7 @@ export function cuePlayer(
   };
   return {
     play: (cue, choices) => {
-      const score = cueScore(cue);
+      const score = cueScore(cue, choices.spoken);
       if (choices.bell && score.bells > 0) ports.write(BEL);
       if (choices.bell && score.bells > 1) later(BELL_GAP_MS, () => ports.write(BEL));
       if (choices.flash && score.flash) flash();

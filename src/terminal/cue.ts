@@ -14,8 +14,21 @@ export type Cue =
   | { readonly cue: 'cluster-done' }
   /** A timed hold has reached its aim. */
   | { readonly cue: 'hold-reached' }
-  /** The next load, in the lifter's unit. */
-  | { readonly cue: 'load'; readonly amount: number }
+  /** Before the early end of a long rest. */
+  | { readonly cue: 'rest-soon'; readonly seconds: 60 | 10 }
+  /** Another lift or load is next: what an eye would look for. */
+  | {
+      readonly cue: 'next';
+      /** Null where only the load is another one. */
+      readonly lift: string | null;
+      /** In `unit`; null for body weight alone. */
+      readonly load: number | null;
+      readonly unit: 'kg' | 'lb';
+      /** `6 reps`. */
+      readonly aim: string;
+      /** `take off 5, put on 10 a side`; null where nothing changes. */
+      readonly plates: string | null;
+    }
   | { readonly cue: 'session-done' };
 
 export type CueName = Cue['cue'];
@@ -25,5 +38,7 @@ export interface CueChoices {
   readonly bell: boolean;
   readonly flash: boolean;
   readonly speech: boolean;
+  /** Whole sentences, or as few words as will do. */
+  readonly spoken: 'full' | 'few';
   readonly notification: boolean;
 }

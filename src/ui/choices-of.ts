@@ -250,11 +250,17 @@ function settingsList(choices: Choices, back: Screen): ChoiceList {
     const effects = keep({ ...choices, [key]: !on }, row);
     return { label: `${on ? '[x]' : '[ ]'} ${label}`, detail, effects };
   });
+  const few = choices.spoken === 'few';
+  const words: Choice = {
+    label: `${few ? '[ ]' : '[x]'} Whole sentences`,
+    detail: 'spoken: the lift, load, aim and plates; else only the load',
+    effects: keep({ ...choices, spoken: few ? 'full' : 'few' }, SWITCHES.length),
+  };
   const plain = choices.theme === 'plain';
   const theme: Choice = {
     label: `${plain ? '[ ]' : '[x]'} Colour`,
     detail: 'on marks and lines; words say everything too',
-    effects: keep({ ...choices, theme: plain ? 'colour' : 'plain' }, SWITCHES.length),
+    effects: keep({ ...choices, theme: plain ? 'colour' : 'plain' }, SWITCHES.length + 1),
   };
-  return { title: 'Sounds and screen', words: null, choices: [...rows, theme] };
+  return { title: 'Sounds and screen', words: null, choices: [...rows, words, theme] };
 }

@@ -1,18 +1,23 @@
 import type { Cue } from '../terminal/cue.ts';
 import { inUnit } from '../training/mass.ts';
+import type { Bench } from '../workbench/bench.ts';
 import { type Phase, phaseOf, placeOf } from './phase.ts';
 import { plannedSet } from './set-plan.ts';
 import type { Model } from './ui-state.ts';
+import { countText } from './words.ts';
+
+/** Shorter rests need no word on the way. */
+const LONG_REST_S = 120;
 
 /** What is rung and said because the world went from `before` to `after`. */
-export function cuesBetween(before: Model, after: Model): readonly Cue[] {
+export function cuesBetween(before: Model, after: Model, madeUp: Bench['madeUp']): readonly Cue[] {
   if (!after.session) return [];
-  if (before.session?.session !== after.session.session) return nextLoad(before, after);
+  if (before.session?.session !== after.session.session) return nextCue(before, after, madeUp);
   const from = phaseOf(before.session, before.now);
   const to = phaseOf(after.session, after.now);
   return before.session === after.session
     ? timeCues(from, to, after)
-    : actCues(from, to, before, after);
+    : actCues(from, to, before, after, madeUp);
 }
 
 /** Nothing was done; time went by. */
@@ -35,13 +40,27 @@ function countdown(
   from: Extract<Phase, { kind: 'resting' }>,
   to: Extract<Phase, { kind: 'resting' }>,
 ): readonly Cue[] {
-  if (to.next.role !== 'mini' || to.end !== 'early') return [];
+  if (to.end !== 'early') return [];
+  if (to.next.role !== 'mini') return soon(from.leftMs, to.leftMs, to.running.rest.from);
   const left = Math.ceil(to.leftMs / 1000);
   if (left > 3 || left < 1 || left === Math.ceil(from.leftMs / 1000)) return [];
   return [{ cue: 'tick', left: left as 1 | 2 | 3 }];
 }
 
-function actCues(from: Phase, to: Phase, before: Model, after: Model): readonly Cue[] {
+/** A minute and ten seconds before a long rest ends. */
+function soon(was: number, is: number, rest: number): readonly Cue[] {
+  if (rest < LONG_REST_S) return [];
+  const passed = ([60, 10] as const).find((left) => was > left * 1000 && is <= left * 1000);
+  return passed ? [{ cue: 'rest-soon', seconds: passed }] : [];
+}
+
+function actCues(
+  from: Phase,
+  to: Phase,
+  before: Model,
+  after: Model,
+  madeUp: Bench['madeUp'],
+): readonly Cue[] {
   const { session } = after;
   if (!session) return [];
   if (to.kind === 'all-done') return from.kind === 'all-done' ? [] : [{ cue: 'session-done' }];
@@ -49,20 +68,38 @@ function actCues(from: Phase, to: Phase, before: Model, after: Model): readonly 
   const ended = session.events
     .slice(before.session?.events.length ?? 0)
     .some(({ type }) => type === 'cluster-ended');
-  if (ended) return [{ cue: 'cluster-done' }, ...nextLoad(before, after)];
+  if (ended) return [{ cue: 'cluster-done' }, ...nextCue(before, after, madeUp)];
   if (last?.type !== 'set-done') return [];
   if (to.kind === 'resting' && to.lastOne) return [{ cue: 'last-one' }];
-  return nextLoad(before, after);
+  return nextCue(before, after, madeUp);
 }
 
-/** The next load, where it is another than that of the set before. */
-function nextLoad(before: Model, after: Model): readonly Cue[] {
-  const [was, is] = [loadOf(before), loadOf(after)];
-  if (is === null || was === is || !after.session) return [];
-  return [{ cue: 'load', amount: inUnit(is, after.session.prescription.unit) }];
+/** What comes next, where the lift or the load is another than before. */
+function nextCue(before: Model, after: Model, madeUp: Bench['madeUp']): readonly Cue[] {
+  const [was, is] = [nextOf(before), nextOf(after)];
+  if (!is || !after.session) return [];
+  const sameLift = was?.exercise.track === is.exercise.track;
+  if (sameLift && was?.load === is.load) return [];
+  const { unit } = after.session.prescription;
+  const { exercise, load, count } = is;
+  const isBody = exercise.basis === 'added' && load === 0;
+  return [
+    {
+      cue: 'next',
+      lift: sameLift ? null : exercise.name,
+      load: isBody ? null : inUnit(load, unit),
+      unit,
+      aim: countText(count, exercise),
+      plates: madeUp(exercise, load)?.change ?? null,
+    },
+  ];
 }
 
-function loadOf({ session, now }: Model) {
+function nextOf({ session, now }: Model) {
   const place = session && placeOf(phaseOf(session, now));
-  return (place && plannedSet(session, place)?.load) ?? null;
+  const plan = place && plannedSet(session, place);
+  const exercise = place && session.exercises[place.exercise]?.prescribed;
+  return plan && exercise && plan.load !== null
+    ? { exercise, load: plan.load, count: plan.count }
+    : null;
 }

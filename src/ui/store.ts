@@ -4,6 +4,7 @@ import type { Key } from '../terminal/key.ts';
 import { problemText } from '../text/problem.ts';
 import type { Bench } from '../workbench/bench.ts';
 import type { Clock } from '../workbench/clock.ts';
+import { isStale } from '../workbench/open-words.ts';
 import { cuesBetween } from './cues-between.ts';
 import type { Effect } from './effect.ts';
 import { nextWake } from './next-wake.ts';
@@ -56,7 +57,7 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
   const set = (next: Model) => {
     const before = model;
     model = next;
-    for (const cue of cuesBetween(before, next)) ports.play(cue);
+    for (const cue of cuesBetween(before, next, bench.madeUp)) ports.play(cue);
     schedule();
     for (const listener of listeners) listener();
   };
@@ -88,7 +89,8 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
         const { exercise } = effect;
         const chosen: SessionCommand[] =
           exercise === null ? [] : [{ do: 'choose-exercise', exercise }];
-        return sendAll(chosen, RUNNER);
+        const idle = isStale(begun.state(), clock.read());
+        return sendAll(chosen, idle ? { kind: 'stale', chosen: 0 } : RUNNER);
       }
       case 'answer-pain': {
         const problem = bench.answerPain(effect.track, effect.answer);

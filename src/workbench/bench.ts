@@ -72,7 +72,7 @@ export interface SessionReview {
 /** Settings that the screens read and change. */
 export type Choices = Pick<
   Settings,
-  'bell' | 'flash' | 'speech' | 'notification' | 'taps' | 'theme' | 'cautions'
+  'bell' | 'flash' | 'speech' | 'spoken' | 'notification' | 'taps' | 'theme' | 'cautions'
 >;
 
 /**

@@ -248,10 +248,11 @@ const choicesOf = ({
   bell,
   flash,
   speech,
+  spoken,
   notification,
   taps,
   theme,
   cautions,
-}: Settings): Choices => ({ bell, flash, speech, notification, taps, theme, cautions });
+}: Settings): Choices => ({ bell, flash, speech, spoken, notification, taps, theme, cautions });
 
 const isProblem = (value: object): value is Problem => 'what' in value;

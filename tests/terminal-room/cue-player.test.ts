@@ -3,8 +3,20 @@ import type { Cue, CueChoices } from '../../src/terminal/cue.ts';
 import { cuePlayer, noticeCode } from '../../src/terminal/cue-player.ts';
 import { speechProgram } from '../../src/terminal/speech.ts';
 
-const ALL: CueChoices = { bell: true, flash: true, speech: true, notification: true };
-const NONE: CueChoices = { bell: false, flash: false, speech: false, notification: false };
+const ALL: CueChoices = {
+  bell: true,
+  flash: true,
+  speech: true,
+  notification: true,
+  spoken: 'full',
+} as const;
+const NONE: CueChoices = {
+  bell: false,
+  flash: false,
+  speech: false,
+  notification: false,
+  spoken: 'full',
+} as const;
 
 /** Plays cues and lets the time between them go by. */
 function played(choices: CueChoices, ...cues: readonly (Cue | number)[]) {
@@ -58,11 +70,35 @@ describe('a cue', () => {
     [{ cue: 'go' }, 2, 'Go'],
     [{ cue: 'last-one' }, 0, 'Last one'],
     [{ cue: 'cluster-done' }, 1, 'Done'],
-    [{ cue: 'load', amount: 72.5 }, 0, 'Load seventy-two and a half'],
+    [{ cue: 'rest-soon', seconds: 60 }, 0, 'One minute left'],
+    [
+      {
+        cue: 'next',
+        lift: 'Back squat',
+        load: 72.5,
+        unit: 'kg',
+        aim: '6 reps',
+        plates: 'take off 5, put on 10 a side',
+      },
+      0,
+      'Back squat. Seventy-two and a half kilograms, 6 reps. Take off 5, put on 10 a side.',
+    ],
+    [
+      { cue: 'next', lift: null, load: null, unit: 'lb', aim: '8 reps', plates: null },
+      0,
+      'Body weight, 8 reps.',
+    ],
   ])('%o rings and speaks', (cue, strokes, words) => {
     const { bytes, spoken } = played(ALL, cue, 1_000);
     expect(bells(bytes)).toBe(strokes);
     expect(spoken).toEqual(words === null ? [] : [['espeak-ng', '--', words]]);
+  });
+
+  it('is told in few words where the lifter wants few', () => {
+    const next = { cue: 'next', lift: 'Row', load: 60, unit: 'lb', aim: '8 reps' } as const;
+    const few = { ...ALL, spoken: 'few' } as const;
+    const { spoken } = played(few, { ...next, plates: 'put on 10 a side' });
+    expect(spoken.flat()).toContain('Row, sixty pounds');
   });
 
   it('flashes and takes the flash away again', () => {

@@ -171,6 +171,14 @@ describe('pain', () => {
     expect(player.scene.session().exercises[0]?.prescribed.load).toBe(80e9);
   });
 
+  it('that stopped a lift before its first set ever is asked about, too', () => {
+    const first = new Player(undefined, { past: [] }).keys(' m f<down> ');
+    expect(first.screen()).toContain('Done · A');
+    first.scene.clock.pass(7 * 24 * 3_600_000);
+    const player = new Player(undefined, { over: first.scene.again() }).keys('  ');
+    expect(player.screen()).toMatch(/Pain was marked at Back squat last time/);
+  });
+
   it('of last time is asked about once, before the first set', () => {
     const past = [{ ago: 5, day: 'A', sets: ['80x8@2!', '-', '-', '-'] }, ...LAST_DAYS.slice(1)];
     const player = new Player(undefined, { past }).keys('  ');

@@ -1,18 +1,22 @@
 import { describe, expect, it } from 'vitest';
+import type { Cue } from '../../src/terminal/cue.ts';
 import { Player } from './player.ts';
 
-const heard = (player: Player) =>
-  player.cues
-    .splice(0)
-    .map((one) =>
-      one.cue === 'tick' ? `tick ${one.left}` : one.cue === 'load' ? `load ${one.amount}` : one.cue,
-    );
+const heardAs = (one: Cue): string => {
+  if (one.cue === 'tick') return `tick ${one.left}`;
+  if (one.cue === 'rest-soon') return `soon ${one.seconds}`;
+  return one.cue === 'next'
+    ? `next ${[one.lift, one.load, one.aim, one.plates].filter((each) => each !== null).join(', ')}`
+    : one.cue;
+};
+
+const heard = (player: Player) => player.cues.splice(0).map((one) => heardAs(one));
 
 describe('a rest of straight sets', () => {
   it('rings at its early and at its late end, once each', () => {
     const player = new Player().atFirstSet().keys('  ');
     heard(player);
-    expect(heard(player.wait(179))).toEqual([]);
+    expect(heard(player.wait(179))).toEqual(['soon 60', 'soon 10']);
     expect(heard(player.wait(1))).toEqual(['rest-early']);
     expect(heard(player.wait(119))).toEqual([]);
     expect(heard(player.wait(1))).toEqual(['rest-late']);
@@ -31,14 +35,14 @@ describe('a rest of straight sets', () => {
     heard(player);
     expect(heard(player.wait(300))).toEqual([]);
     player.keys('p');
-    expect(heard(player.wait(79))).toEqual([]);
+    expect(heard(player.wait(79))).toEqual(['soon 60', 'soon 10']);
     expect(heard(player.wait(1))).toEqual(['rest-early']);
   });
 
   it('rings later when it is made longer', () => {
     const player = new Player().atFirstSet().keys('  ').wait(170).keys('+');
     heard(player);
-    expect(heard(player.wait(39))).toEqual([]);
+    expect(heard(player.wait(39))).toEqual(['soon 10']);
     expect(heard(player.wait(1))).toEqual(['rest-early']);
   });
 });
@@ -79,8 +83,8 @@ it('a hold says when its seconds are reached', () => {
 
 it('another load is called out, the same one is not', () => {
   const player = new Player().keys(' ');
-  expect(heard(player)).toEqual(['load 30']);
-  expect(heard(player.keys('  '))).toEqual(['load 45']);
+  expect(heard(player)).toEqual(['next Back squat, 30, 8 reps, put on 5 a side']);
+  expect(heard(player.keys('  '))).toEqual(['next 45, 5 reps, take off 5, put on 10 + 2.5 a side']);
   expect(heard(player.keys('s'))).toEqual([]);
   expect(heard(player.keys('  '))).toEqual([]);
 });

@@ -126,6 +126,13 @@ export const MOVING_RULES = [
       `Pain was marked last time at ${f.load('from')}. If it is gone, ${f.load('load')} today; or another lift, or leave it out.`,
   ),
   rule(
+    'pain-first',
+    'ours',
+    OURS,
+    () =>
+      'Pain was marked last time before a set was done. If it is gone, go on; or another lift, or leave it out.',
+  ),
+  rule(
     'pain-twice',
     'ours',
     OURS,
