@@ -88,7 +88,7 @@ test('after twelve hours it asks first, and going on goes on', async () => {
     program: USUAL_PROGRAM,
     wall: WALL + 13 * HOUR,
   });
-  await terminal.until('Nothing was done in it for over twelve hours.');
+  await terminal.until(/begun Wed 25 Nov: 2 of 6 sets done\.[\s\S]*over\s+twelve hours/);
   await terminal.press(' ', 'set 3 of 3');
 });
 

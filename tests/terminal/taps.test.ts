@@ -22,7 +22,7 @@ async function withTaps(size: Size = SIZES.usual): Promise<DrivenSession & { tap
   await session.terminal.until('BEGIN');
   const tap: Tap = async (label, wanted) => {
     await session.pass(2);
-    const screen = await session.terminal.until(` ${label} `);
+    const screen = await session.terminal.until(new RegExp(`│ *${label.replace('+', '\\+')} *│`));
     return session.terminal.press(tapOn(screen, label), wanted);
   };
   return { ...session, tap };
@@ -42,7 +42,7 @@ test.each(Object.entries(SIZES))(
     await tap('−', '‹7›');
     await tap('LIFT', ' WAIT ');
     expect(home.of('set-amended')).toMatchObject([{ count: 7 }]);
-    await tap('UNDO', '▐ REST ▌');
+    await tap('UNDO', 'Taken back');
     expect(home.of('undone')).toHaveLength(1);
   },
 );

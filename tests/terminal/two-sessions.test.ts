@@ -54,7 +54,7 @@ test('the second session asks for what the first one earned', async () => {
   const second = realSession({ home });
   const preview = await second.terminal.until('up 2.5 kg');
   expect(preview).toMatch(/42\.5 kg · 2 sets/);
-  expect(preview).toContain('40 kg · 8, 8 reps · 2, 2 in reserve');
+  expect(preview).toContain('40 kg · 8 (2), 8 (2) reps (in reserve)');
   expect(preview).toContain('Every set reached 8 at 40 kg');
   const lifting = await second.terminal.press(' ', 'set 1 of 2');
   expect(lifting).toMatch(/42\.5 kg × \d reps/);
