@@ -27,6 +27,11 @@ const DAY: OptionRow = {
   does: 'a day of the program in place of the one due',
 };
 
+const MINUTES: OptionRow = {
+  flags: '--minutes <count>',
+  does: 'the time there is: the best session that fits, and what was cut',
+};
+
 /** Options understood before and after every command. */
 export const GLOBAL_OPTIONS: readonly OptionRow[] = [
   { flags: '--data <folder>', does: 'where training data lives (or HOLDFAST_DATA)' },
@@ -41,16 +46,21 @@ export const COMMANDS: readonly CommandRow[] = [
     name: 'train',
     operands: '',
     does: 'runs the session that is due (also what bare holdfast does)',
-    options: [DAY],
-    examples: ['holdfast', 'holdfast train --day B', 'holdfast --program try-out'],
+    options: [DAY, MINUTES],
+    examples: [
+      'holdfast',
+      'holdfast train --day B',
+      'holdfast train --minutes 30',
+      'holdfast --program try-out',
+    ],
     load: () => import('./train.ts'),
   },
   {
     name: 'today',
     operands: '',
     does: "prints today's prescription: loads, plates, aims, and why",
-    options: [DAY],
-    examples: ['holdfast today', 'holdfast today --day B --json'],
+    options: [DAY, MINUTES],
+    examples: ['holdfast today', 'holdfast today --minutes 30', 'holdfast today --day B --json'],
     load: () => import('./today.ts'),
   },
   {

@@ -26,6 +26,16 @@ export function todayJson(today: Today, gear: Gear, reasonWords: Bench['reasonWo
     session: today.session,
     lighter: prescription.lighter,
     warnings: prescription.warnings.map((reason) => ({ rule: reason.rule, text: text(reason) })),
+    short: prescription.short
+      ? {
+          minutes: prescription.short.minutes,
+          cut: prescription.short.cut.map((reason) => ({
+            rule: reason.rule,
+            text: text(reason),
+            facts: reason.facts,
+          })),
+        }
+      : null,
     exercises: prescription.exercises.map((exercise) =>
       exerciseJson(exercise, prescription.unit, gear, text),
     ),

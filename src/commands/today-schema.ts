@@ -26,6 +26,10 @@ export const todaySchema = z.object({
   session: z.string().nullable().meta({ description: 'id of the open session' }),
   lighter: z.boolean(),
   warnings: z.array(z.object({ rule: z.string(), text: z.string() })),
+  short: z
+    .object({ minutes: z.int(), cut: z.array(reason.omit({ source: true })) })
+    .nullable()
+    .meta({ description: 'a day cut to the minutes there are: what was cut and why' }),
   exercises: z.array(
     z.object({
       lift: z.string(),

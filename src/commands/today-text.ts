@@ -20,10 +20,16 @@ export function todayText(today: Today, bench: Pick<Bench, 'madeUp' | 'reasonWor
   const standing =
     state === 'open' ? ['A session is open: "holdfast train" goes on where it stopped.'] : [];
   const warnings = prescription.warnings.map((reason) => `! ${bench.reasonWords(reason).text}`);
+  const short = prescription.short
+    ? [
+        `Cut to ${prescription.short.minutes} min:`,
+        ...prescription.short.cut.map((reason) => `  ${bench.reasonWords(reason).text}`),
+      ]
+    : [];
   const exercises = prescription.exercises.map((exercise) =>
     exerciseLines(exercise, prescription, bench).join('\n'),
   );
-  return [[head, ...standing, ...warnings].join('\n'), ...exercises].join('\n\n');
+  return [[head, ...standing, ...warnings, ...short].join('\n'), ...exercises].join('\n\n');
 }
 
 function exerciseLines(

@@ -5,6 +5,7 @@ import { reasonWords } from '../workbench/reason-words.ts';
 import { todayOf } from '../workbench/today.ts';
 import type { Run } from './call.ts';
 import { dayOption } from './day-option.ts';
+import { minutesOption } from './minutes-option.ts';
 import { tellProblems } from './tell-problems.ts';
 import { todayJson } from './today-json.ts';
 import { todayText } from './today-text.ts';
@@ -12,7 +13,7 @@ import { todayText } from './today-text.ts';
 /** Prints today's prescription. An open session and a rest day are answers too: exit 0. */
 export const run: Run = (call) => {
   const workbench = openWorkbench(call.ports, call.global);
-  const today = todayOf(workbench, dayOption(call));
+  const today = todayOf(workbench, dayOption(call), minutesOption(call));
   const words = (reason: Parameters<typeof reasonWords>[0]) =>
     reasonWords(reason, today.prescription.unit);
   tellProblems(call, workbench);

@@ -8,6 +8,7 @@ import { openWorkbench } from '../workbench/open-workbench.ts';
 import { openSessionOf } from '../workbench/today.ts';
 import type { Call, Run } from './call.ts';
 import { dayOption } from './day-option.ts';
+import { minutesOption } from './minutes-option.ts';
 import { tellProblems } from './tell-problems.ts';
 import { run as printToday } from './today.ts';
 
@@ -29,7 +30,11 @@ export const run: Run = async (call) => {
     import('../workbench/open-bench.ts'),
     import('../ui/run-app.tsx'),
   ]);
-  const bench = openBench(workbench, (change) => writeSettings(workbench.folders.config, change));
+  const bench = openBench(
+    workbench,
+    (change) => writeSettings(workbench.folders.config, change),
+    minutesOption(call),
+  );
   const start = startScreen(bench, call, workbench);
   try {
     const status = await runApp(start, bench, {

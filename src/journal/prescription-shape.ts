@@ -14,6 +14,7 @@ import {
 } from './shapes.ts';
 
 const rest = withFields({ from: finite, to: finite });
+const reason = withFields({ rule: text, facts: anything });
 
 /** What every fold relies on in a prescribed exercise. */
 export const exerciseShape = withFields({
@@ -44,7 +45,7 @@ export const exerciseShape = withFields({
   warmUp: listOf(withFields({ load: whole, reps: whole })),
   warmsUp: maybe(yesOrNo),
   move: oneOf('start', 'up', 'hold', 'ease', 'return'),
-  why: listOf(withFields({ rule: text, facts: anything })),
+  why: listOf(reason),
   last: orNull(withFields({ date: text, load: whole, counts: listOf(finite) })),
   askPain: yesOrNo,
   note: orNull(text),
@@ -61,7 +62,8 @@ export const prescriptionShape = withFields({
   lighter: yesOrNo,
   restBetween: rest,
   exercises: listOf(exerciseShape),
-  warnings: listOf(withFields({ rule: text, facts: anything })),
+  short: maybe(withFields({ minutes: finite, cut: listOf(reason) })),
+  warnings: listOf(reason),
 });
 
 function oneOf1or2(value: unknown): boolean {

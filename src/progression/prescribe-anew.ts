@@ -40,7 +40,11 @@ export function prescribeAnew(
   const plan = planOf(underway.prescription);
   const cold =
     change.kind === 'other-lift'
-      ? prescribeExercise(plan, withLift(written, change.lift), past, circumstances)
+      ? asShort(
+          prescribeExercise(plan, withLift(written, change.lift), past, circumstances),
+          exercise,
+          underway.prescription,
+        )
       : asMany(prescribeExercise(plan, written, past, circumstances, { change }), exercise);
   const now = change.kind === 'load' ? fromToday(cold, underway, past, circumstances) : cold;
   const { trained, equipment } = underway;
@@ -68,6 +72,14 @@ function asMany(anew: PrescribedExercise, { sets, minis }: PrescribedExercise): 
     minis: anew.minis && minis ? { ...anew.minis, mostSets: minis.mostSets } : anew.minis,
   };
 }
+
+/** Another lift on a day cut to the time there is takes no more sets than the one it stands in for. */
+const asShort = (
+  other: PrescribedExercise,
+  { sets }: PrescribedExercise,
+  { short }: Prescription,
+): PrescribedExercise =>
+  short ? { ...other, sets: other.sets.slice(0, Math.max(1, sets.length)) } : other;
 
 /** What today's last set tells counts for more than what the last session did. */
 function fromToday(

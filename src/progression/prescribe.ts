@@ -1,5 +1,4 @@
 import type { Day, Exercise, Program } from '../program/program.ts';
-import { NOTHING_LOADED, setUp } from '../training/equipment.ts';
 import type { Reason } from '../training/rule.ts';
 import { lighterWeekOf, lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
@@ -8,7 +7,7 @@ import { prescribeExercise } from './prescribe-exercise.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
 import { painAnswer } from './read-case.ts';
 import { because } from './rules/progression-rules.ts';
-import { withWarmUp } from './warm-up.ts';
+import { withWarmUps } from './warm-up.ts';
 
 /** Today's session of one day of the program. The same past always gives the same prescription. */
 export function prescribe(
@@ -21,18 +20,13 @@ export function prescribe(
   const week = lighterWeekOf(past, today);
   const leftOut = (each: Exercise): boolean => painAnswer(past, each, today) === 'leave-out';
   const dropped = new Set<string>();
-  const exercises: PrescribedExercise[] = [];
-  let equipment = NOTHING_LOADED;
+  const coldOnes: PrescribedExercise[] = [];
   for (const exercise of day.exercises.filter((each) => !leftOut(each))) {
     const cold = prescribeExercise(program, exercise, past, circumstances, { dropped });
     if (cold.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(cold.track);
-    exercises.push(
-      exercise.warmUp ? withWarmUp(cold, exercises, circumstances.gear, equipment) : cold,
-    );
-    if (cold.load !== null) {
-      equipment = setUp(cold, cold.load, circumstances.gear, equipment)?.after ?? equipment;
-    }
+    coldOnes.push(cold);
   }
+  const exercises = withWarmUps(coldOnes, circumstances.gear);
   const proposal = week ? null : lighterWeekProposal(program, past, today);
   const warnings: Reason[] = [
     ...exercises.flatMap(notLoadable),

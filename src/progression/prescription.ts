@@ -82,6 +82,8 @@ export interface Prescription {
   /** Between the last set of one exercise and the first of the next. */
   readonly restBetween: Rest;
   readonly exercises: readonly PrescribedExercise[];
+  /** Of a day that was cut to the time there is: the minutes, and what was cut and why. Absent from a whole day. */
+  readonly short?: { readonly minutes: number; readonly cut: readonly Reason[] };
   /** Rest days, unloadable starts and other things to know before starting. */
   readonly warnings: readonly Reason[];
 }

@@ -1,9 +1,23 @@
-import { type Equipment, platesOnBar } from '../training/equipment.ts';
+import { type Equipment, NOTHING_LOADED, platesOnBar, setUp } from '../training/equipment.ts';
 import type { Gear } from '../training/gear.ts';
 import { loadsFor } from '../training/loads.ts';
 import { platesHandled } from '../training/plates.ts';
 import { isWarm, warmUpSets } from '../training/warm-up.ts';
 import type { PrescribedExercise } from './prescription.ts';
+
+/** A day's exercises, each with its warm-up after those before it, where the program wants one. */
+export function withWarmUps(
+  cold: readonly PrescribedExercise[],
+  gear: Gear,
+): readonly PrescribedExercise[] {
+  const exercises: PrescribedExercise[] = [];
+  let equipment = NOTHING_LOADED;
+  for (const each of cold) {
+    exercises.push(each.warmsUp === false ? each : withWarmUp(each, exercises, gear, equipment));
+    if (each.load !== null) equipment = setUp(each, each.load, gear, equipment)?.after ?? equipment;
+  }
+  return exercises;
+}
 
 /**
  * The exercise with its warm-up sets, after those trained before it today, from what is on the bar.

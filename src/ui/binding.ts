@@ -43,6 +43,7 @@ export type ActId =
   | 'page-down'
   | 'read-on'
   | 'other-day'
+  | 'less-time'
   | 'yes'
   | 'no'
   | 'back'

@@ -9,7 +9,12 @@ import type { Screen } from './ui-state.ts';
 /** What a key asks of the world outside the screens; carried out in one place. */
 export type Effect =
   /** Opens the day's session and shows the runner, at an exercise where one was chosen. */
-  | { readonly do: 'begin'; readonly day: string; readonly exercise: number | null }
+  | {
+      readonly do: 'begin';
+      readonly day: string;
+      readonly within: number | null;
+      readonly exercise: number | null;
+    }
   /** Sends commands in order, stops at the first problem, and shows `to` when there was none. */
   | { readonly do: 'send'; readonly commands: readonly SessionCommand[]; readonly to?: Screen }
   /** Keeps what the lifter says to last time's pain: progression reads it, today and next time. */

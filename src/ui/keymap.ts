@@ -93,6 +93,14 @@ export const KEYMAP: readonly Binding[] = [
     footer: 3,
   },
   {
+    act: 'less-time',
+    keys: ['k'],
+    label: 'less time',
+    screens: ['preview'],
+    when: can.lessTime,
+    footer: 3,
+  },
+  {
     act: 'read-on',
     keys: ['space'],
     label: 'read on',

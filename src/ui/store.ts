@@ -84,7 +84,7 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
   const perform = (effect: Effect): string | null => {
     switch (effect.do) {
       case 'begin': {
-        const begun = bench.begin(effect.day);
+        const begun = bench.begin(effect.day, effect.within);
         if ('what' in begun) return problemText(begun);
         const { exercise } = effect;
         const chosen: SessionCommand[] =

@@ -95,6 +95,10 @@ export const can = {
       return 'A session is open; go on with it or close it first.';
     return ui.screen.today.days.length > 1 ? true : 'The program has one day.';
   },
+  lessTime: ({ ui }) =>
+    ui.screen.kind === 'preview' && ui.screen.today.state === 'open'
+      ? 'A session is open; go on with it or close it first.'
+      : true,
   takeAdvice: ({ ui }) =>
     adviceOf(ui.screen)?.mayTake ? true : 'There is nothing here to change in the program.',
   refuse: ({ ui }) => (adviceOf(ui.screen)?.mayRefuse ? true : 'There is no advice to put aside.'),

@@ -19,6 +19,8 @@ export interface Today {
   readonly prescription: Prescription;
   /** Minutes that the session is expected to take. */
   readonly minutes: number;
+  /** Minutes that there are, where the lifter said so; also where the whole day fits into them. */
+  readonly within: number | null;
   /** Names of the program's days, in its order. */
   readonly days: readonly string[];
 }
@@ -80,10 +82,10 @@ export type Choices = Pick<
  * session's `send` and the watch's `change` change anything.
  */
 export interface Bench {
-  /** The day that is due, or the one named. */
-  readonly today: (day?: string) => Today;
+  /** The day that is due, or the one named, cut to the minutes there are (as asked at the start where left out; null: whole). */
+  readonly today: (day?: string, within?: number | null) => Today;
   /** Opens the session of a day (the one due by default), or goes on with the one that is open. */
-  readonly begin: (day?: string) => LiveSession | Problem;
+  readonly begin: (day?: string, within?: number | null) => LiveSession | Problem;
   /** The session that is open, also after it was closed in this run; null before. */
   readonly live: () => LiveSession | null;
   /** From what the sets of the live session have left on bars, handles and belt. */

@@ -45,8 +45,12 @@ const ALTERNATIVES = 8;
 /** Writes settings of this machine. Given from outside, since what writes them is slow to load. */
 export type KeepSettings = (change: Partial<Settings>) => Settings;
 
-/** What the screens ask, answered by this workbench. */
-export function openBench(workbench: Workbench, keepSettings: KeepSettings): Bench {
+/** What the screens ask, answered by this workbench; with the minutes there are, where they were given at the start. */
+export function openBench(
+  workbench: Workbench,
+  keepSettings: KeepSettings,
+  minutes: number | null = null,
+): Bench {
   const { ports } = workbench;
   let live: LiveSession | null = null;
   let settings = workbench.settings().settings;
@@ -136,10 +140,10 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
     anew(exercise, { kind: 'load', load });
 
   return {
-    today: (day) => todayOf(workbench, day ?? null),
-    begin: (day) =>
+    today: (day, within = minutes) => todayOf(workbench, day ?? null, within),
+    begin: (day, within = minutes) =>
       orProblem(() => {
-        const writer = openWriter(workbench, day ?? null, keepNow);
+        const writer = openWriter(workbench, day ?? null, within, keepNow);
         changed();
         const run = runSession(writer, () => ports.clock.read());
         live = {
@@ -222,12 +226,17 @@ export function openBench(workbench: Workbench, keepSettings: KeepSettings): Ben
   }
 }
 
-function openWriter(workbench: Workbench, day: string | null, keepSettings: KeepSettings) {
+function openWriter(
+  workbench: Workbench,
+  day: string | null,
+  within: number | null,
+  keepSettings: KeepSettings,
+) {
   const journal = workbench.journal();
   const open = openSessionOf(workbench);
   if (open) return journal.resumeSession(open.session);
   refuseErrors(workbench);
-  const { prescription } = todayOf(workbench, day);
+  const { prescription } = todayOf(workbench, day, within);
   // From now on the lifter's own copy of a shipped program is what is read and edited.
   const program = workbench.ownProgramPath();
   const writer = journal.beginSession(prescription);

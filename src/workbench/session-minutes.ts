@@ -1,27 +1,24 @@
 import type { History } from '../journal/history.ts';
+import { plannedSeconds } from '../progression/planned-seconds.ts';
 import type { Prescription } from '../progression/prescription.ts';
-import { ownPace, type PaceSample, sessionSeconds } from '../training/set-clock.ts';
-import { clockedExercise } from './clocked-exercise.ts';
+import { ownPace } from '../training/set-clock.ts';
 
 /** Minutes that a prescription takes: by the clock of sets, then at the lifter's own pace. */
 export function sessionMinutes(
   prescription: Prescription,
   history: Pick<History, 'latest'>,
 ): number {
-  return Math.round(plannedSeconds(prescription, ownPace(paceSamples(history))) / 60);
+  return Math.round(plannedSeconds(prescription, paceOf(history)) / 60);
 }
 
-function plannedSeconds({ exercises, restBetween }: Prescription, pace: number): number {
-  const between = (restBetween.from + restBetween.to) / 2;
-  return sessionSeconds(exercises.map(clockedExercise), pace, between);
-}
-
-/** Only sessions that were finished tell how long a plan takes. */
-function paceSamples({ latest }: Pick<History, 'latest'>): PaceSample[] {
-  return latest
-    .filter(({ done }) => done.how === 'closed')
-    .map(({ done, planned }) => ({
-      planned: plannedSeconds(planned, 1),
-      took: (done.end - done.start) / 1000,
-    }));
+/** The lifter's own pace. Only sessions that were finished tell how long a plan takes. */
+export function paceOf({ latest }: Pick<History, 'latest'>): number {
+  return ownPace(
+    latest
+      .filter(({ done }) => done.how === 'closed')
+      .map(({ done, planned }) => ({
+        planned: plannedSeconds(planned, 1),
+        took: (done.end - done.start) / 1000,
+      })),
+  );
 }

@@ -1,21 +1,28 @@
+import { weekLack } from '../cut/week-lack.ts';
 import type { OpenSession } from '../journal/history.ts';
 import type { Day, Program } from '../program/program.ts';
 import { dueDay } from '../progression/due-day.ts';
 import { prescribe } from '../progression/prescribe.ts';
 import type { Prescription } from '../progression/prescription.ts';
+import { shortDay } from '../progression/short-day.ts';
 import { localDate } from '../session/local-date.ts';
 import { dayWords } from '../text/day-words.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Today } from './bench.ts';
 import type { Workbench } from './open-workbench.ts';
-import { sessionMinutes } from './session-minutes.ts';
+import { paceOf, sessionMinutes } from './session-minutes.ts';
 
 /**
- * What today asks for: the session that is open, else the day named, else the day that is due.
+ * What today asks for: the session that is open, else the day named, else the day that is due, cut
+ * to the minutes there are.
  * @throws Refusal when the program has no day of that name, or cannot be read.
  */
-export function todayOf(workbench: Workbench, dayName: string | null): Today {
+export function todayOf(
+  workbench: Workbench,
+  dayName: string | null,
+  within: number | null = null,
+): Today {
   const history = workbench.journal().history();
   const open = openSessionOf(workbench);
   if (open) {
@@ -26,11 +33,12 @@ export function todayOf(workbench: Workbench, dayName: string | null): Today {
       elsewhere: open.own ? null : { device: open.device, since: sinceWords(open, workbench) },
       prescription,
       minutes: sessionMinutes(prescription, history),
+      within: prescription.short?.minutes ?? null,
       days: [prescription.day],
     };
   }
   const program = workbench.program();
-  const prescription = prescriptionFor(workbench, program, dayName);
+  const prescription = prescriptionFor(workbench, program, dayName, within);
   const date = workbench.today();
   return {
     state: history.sessions.some((done) => done.setsDone > 0 && done.date.equals(date))
@@ -40,6 +48,7 @@ export function todayOf(workbench: Workbench, dayName: string | null): Today {
     elsewhere: null,
     prescription,
     minutes: sessionMinutes(prescription, history),
+    within,
     days: program.days.map(({ name }) => name),
   };
 }
@@ -66,13 +75,20 @@ function prescriptionFor(
   workbench: Workbench,
   program: Program,
   dayName: string | null,
+  within: number | null,
 ): Prescription {
   const history = workbench.journal().history();
   const circumstances = workbench.circumstances();
-  if (dayName !== null)
-    return prescribe(program, dayNamed(program, dayName), history, circumstances);
-  const due = dueDay(program, history, circumstances.today);
-  const prescription = prescribe(program, due.day, history, circumstances);
+  const { today, gear } = circumstances;
+  const prescribed = (day: Day): Prescription => {
+    const whole = prescribe(program, day, history, circumstances);
+    if (within === null) return whole;
+    const lacks = weekLack(program, history, today);
+    return shortDay(whole, { minutes: within, pace: paceOf(history), gear, lacks });
+  };
+  if (dayName !== null) return prescribed(dayNamed(program, dayName));
+  const due = dueDay(program, history, today);
+  const prescription = prescribed(due.day);
   return due.rest
     ? { ...prescription, warnings: [due.rest, ...prescription.warnings] }
     : prescription;

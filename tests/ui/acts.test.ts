@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LEAN_SPRING } from './lean-spring.ts';
-import { PHONE, Player } from './player.ts';
+import { PHONE, Player, WIDE } from './player.ts';
 import { LAST_DAYS } from './scene.ts';
 
 const types = (player: Player) => player.scene.facts().map(({ type }) => type);
@@ -377,5 +377,30 @@ describe('before and after', () => {
     expect(player.scene.bench.choices().bell).toBe(false);
     expect(player.screen()).toContain('[ ] Bell');
     expect(player.keys('<esc>').screen()).toContain('Lean spring');
+  });
+});
+
+describe('the time there is', () => {
+  const minutes = (player: Player) =>
+    player.scene.bench.live()?.state().prescription.short?.minutes;
+
+  it('k cuts the day on the preview shorter each time, says what was cut, and makes it whole again', () => {
+    const player = new Player(WIDE);
+    expect(player.screen()).not.toContain('Cut to');
+    expect(player.keys('k').screen()).toContain('Cut to 20 min');
+    expect(player.screen()).toMatch(/Back squat: \d of \d sets, for want of time\./);
+    expect(player.keys('k').screen()).toContain('Cut to 15 min');
+    expect(player.keys('k').screen()).not.toContain('Cut to');
+  });
+
+  it('the session that is begun is the short one, and its exercises keep to it at another load', () => {
+    const player = new Player(WIDE).keys('k ');
+    expect(minutes(player)).toBe(20);
+    const [before] = player.scene.session().exercises;
+    player.keys('c70<enter>');
+    const [after] = player.scene.session().exercises;
+    expect(after?.prescribed.load).not.toBe(before?.prescribed.load);
+    expect(after?.prescribed.sets).toHaveLength(before?.prescribed.sets.length ?? 0);
+    expect(after?.prescribed.rest).toEqual(before?.prescribed.rest);
   });
 });

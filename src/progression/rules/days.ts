@@ -47,4 +47,33 @@ export const DAY_RULES = [
     OURS,
     (f) => `${f.text('name')} is left out today, as you said, because of pain.`,
   ),
+  rule('short-rests', 'ours', OURS, (f) =>
+    f.text('names') === ''
+      ? 'Rests between exercises end at their early end.'
+      : `Rests end at their early end, between exercises and in ${f.text('names')}.`,
+  ),
+  rule(
+    'short-sets',
+    'ours',
+    'sets go before exercises: ours; few hard sets keep strength for the time-poor: Iversen 2021',
+    (f) => `${f.text('name')}: ${f.number('sets')} of ${f.number('of')} sets, for want of time.`,
+  ),
+  rule('short-left-out', 'ours', 'compounds first: Iversen 2021; the order: ours', (f) => {
+    const min = f.number('left');
+    const left = min < 1 ? 'none is' : `${min} min ${min === 1 ? 'is' : 'are'}`;
+    return `${f.text('name')} is left out: it takes ${f.number('takes')} min, and ${left} left after what the week lacks most.`;
+  }),
+  rule(
+    'short-least',
+    'ours',
+    OURS,
+    (f) => `No shorter session is worth its warm-up: this one takes ${f.number('minutes')} min.`,
+  ),
+  rule(
+    'short-week-lacks',
+    'ours',
+    OURS,
+    (f) =>
+      `Cut today, in hard sets the week now lacks: ${f.text('muscles')}. The next short day takes these first; nothing is doubled up.`,
+  ),
 ] as const;

@@ -13,15 +13,32 @@ const begin =
     if (screen.kind !== 'preview') return ask(acting);
     const { today, chosen } = screen;
     const exercise = where === 'here' ? chosen : null;
-    return ask(acting, { do: 'begin', day: today.prescription.day, exercise });
+    return ask(acting, {
+      do: 'begin',
+      day: today.prescription.day,
+      within: today.within,
+      exercise,
+    });
   };
 
 const otherDay: Act = (acting) => {
   const { screen } = acting.model.ui;
   if (screen.kind !== 'preview') return ask(acting);
-  const { days, prescription } = screen.today;
+  const { days, prescription, within } = screen.today;
   const next = days[(days.indexOf(prescription.day) + 1) % days.length];
-  const today = acting.bench.today(next);
+  const today = acting.bench.today(next, within);
+  return show(acting, { kind: 'preview', today, chosen: 0 });
+};
+
+/** Minutes to cut a day to, one after the other; then it is whole again. */
+const TIMES = [60, 45, 30, 20, 15] as const;
+
+const lessTime: Act = (acting) => {
+  const { screen } = acting.model.ui;
+  if (screen.kind !== 'preview') return ask(acting);
+  const { prescription, within, minutes } = screen.today;
+  const less = TIMES.find((time) => time < Math.min(minutes, within ?? Number.POSITIVE_INFINITY));
+  const today = acting.bench.today(prescription.day, less ?? null);
   return show(acting, { kind: 'preview', today, chosen: 0 });
 };
 
@@ -61,6 +78,7 @@ export const SCREEN_ACTS = {
   begin: begin('first'),
   'begin-here': begin('here'),
   'other-day': otherDay,
+  'less-time': lessTime,
   yes: answer('doctor-first'),
   no: answer('read'),
   back,

@@ -49,6 +49,10 @@ function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: nu
       ? `This session is open on ${elsewhere.device} since ${elsewhere.since}. Space takes it over and goes on here.`
       : STATES[state],
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
+    ...(prescription.short
+      ? [`Cut to ${prescription.short.minutes} min; k cuts further, in the end it is whole again.`]
+      : []),
+    ...(prescription.short?.cut ?? []).map((reason) => bench.reasonWords(reason).text),
     ...prescription.warnings.map((reason) => bench.reasonWords(reason).text),
     state === 'open' ? null : findingsText(bench),
   ].filter((text) => text !== null);

@@ -1,0 +1,200 @@
+import { isHardSet } from '../training/effort.ts';
+import type { Gear } from '../training/gear.ts';
+import { MUSCLES, type Muscle } from '../training/muscles.ts';
+import type { Reason } from '../training/rule.ts';
+import { plannedClusterHardSets, weeklyVolume } from '../training/volume.ts';
+import { LIMITS } from './limits.ts';
+import { plannedSeconds } from './planned-seconds.ts';
+import type { PrescribedExercise, Prescription } from './prescription.ts';
+import { because } from './rules/progression-rules.ts';
+import { withWarmUps } from './warm-up.ts';
+
+/** The time there is, and what decides how it is spent. */
+export interface TimeThereIs {
+  readonly minutes: number;
+  /** The lifter's own pace; 1 is by the clock of sets. */
+  readonly pace: number;
+  readonly gear: Gear;
+  /** Hard sets that the week still lacks before today, by muscle. */
+  readonly lacks: ReadonlyMap<Muscle, number>;
+}
+
+/** What is done of an exercise: so many of its sets, none at all, and rests cut at their early end. */
+interface Kept {
+  readonly sets: number;
+  readonly early: boolean;
+}
+
+/**
+ * The best session that fits into the minutes: the whole one where it does; else with rests ended
+ * early; else built up anew, compounds of the muscles furthest under their week first, then
+ * clusters, then other isolation, each with its fewest sets before any gets more. Warm-ups and
+ * order stay. What is cut stands in `short`, and the shorter plan is the one that is judged. Ours.
+ */
+export function shortDay(whole: Prescription, time: TimeThereIs): Prescription {
+  const { exercises } = whole;
+  const fits = (plan: readonly Kept[]): boolean =>
+    secondsOf(whole, plan, time) <= time.minutes * 60;
+  const full = exercises.map(({ sets }) => ({ sets: sets.length, early: false }));
+  if (exercises.length === 0 || plannedSeconds(whole, time.pace) <= time.minutes * 60) return whole;
+  const early = full.map(({ sets }) => ({ sets, early: true }));
+  const plan = withRestsBack(fits(early) ? early : filled(exercises, time, fits), fits);
+  return told(whole, plan, time);
+}
+
+/** Takes what is wanted most and still fits, until nothing does. */
+function filled(
+  exercises: readonly PrescribedExercise[],
+  time: TimeThereIs,
+  fits: (plan: readonly Kept[]) => boolean,
+): readonly Kept[] {
+  const lacks = new Map(time.lacks);
+  let plan: readonly Kept[] = exercises.map(() => ({ sets: 0, early: true }));
+  for (;;) {
+    const steps = exercises
+      .map((exercise, at) => ({ exercise, at, from: plan[at]?.sets ?? 0 }))
+      .filter(({ exercise, from }) => from < exercise.sets.length)
+      .map((step) => ({ ...step, to: step.from === 0 ? fewestOf(step.exercise) : step.from + 1 }))
+      .sort(
+        (a, b) =>
+          a.from - b.from ||
+          RANK(a.exercise) - RANK(b.exercise) ||
+          wanted(b.exercise, lacks) - wanted(a.exercise, lacks) ||
+          a.at - b.at,
+      );
+    const after = (step: { readonly at: number; readonly to: number }): readonly Kept[] =>
+      plan.map((kept, at) => (at === step.at ? { ...kept, sets: step.to } : kept));
+    const taken =
+      steps.find((step) => fits(after(step))) ??
+      // Something is better than nothing, and its minutes are told.
+      (plan.every(({ sets }) => sets === 0) ? steps[0] : undefined);
+    if (!taken) return plan;
+    plan = after(taken);
+    const { exercise, from, to } = taken;
+    for (const [muscle, sets] of volumeOf([{ ...exercise, sets: exercise.sets.slice(from, to) }])) {
+      lacks.set(muscle, (lacks.get(muscle) ?? 0) - sets);
+    }
+  }
+}
+
+/** Compounds first; of isolation a cluster does the most in a minute. */
+const RANK = ({ kind, style }: PrescribedExercise): number => {
+  if (kind === 'compound') return 0;
+  return style === 'cluster' ? 1 : 2;
+};
+
+const fewestOf = ({ sets }: PrescribedExercise): number => Math.min(LIMITS.fewestSets, sets.length);
+
+/** How far its muscles are under their week, each as much as a set counts for it. */
+const wanted = ({ trains }: PrescribedExercise, lacks: ReadonlyMap<Muscle, number>): number =>
+  MUSCLES.reduce(
+    (sum, muscle) => sum + (trains[muscle] ?? 0) * Math.max(0, lacks.get(muscle) ?? 0),
+    0,
+  );
+
+/** Gives whole rests back, from the first exercise on, as far as the minutes go. */
+const withRestsBack = (
+  plan: readonly Kept[],
+  fits: (plan: readonly Kept[]) => boolean,
+): readonly Kept[] =>
+  plan.reduce((so, _, index) => {
+    const more = so.map((kept, at) => (at === index ? { ...kept, early: false } : kept));
+    return fits(more) ? more : so;
+  }, plan);
+
+const secondsOf = (whole: Prescription, plan: readonly Kept[], time: TimeThereIs): number =>
+  plannedSeconds(written(whole, plan, time), time.pace);
+
+/** The exercises that are kept, cut as the plan says. Between exercises rests end early. */
+function written(whole: Prescription, plan: readonly Kept[], { gear }: TimeThereIs): Prescription {
+  const exercises = whole.exercises.flatMap((exercise, at) => {
+    const { sets = 0, early = false } = plan[at] ?? {};
+    return sets === 0 ? [] : [cut(exercise, sets, early)];
+  });
+  return {
+    ...whole,
+    restBetween: { from: whole.restBetween.from, to: whole.restBetween.from },
+    exercises: withWarmUps(exercises, gear),
+  };
+}
+
+function cut(exercise: PrescribedExercise, sets: number, early: boolean): PrescribedExercise {
+  const of = exercise.sets.length;
+  const { from } = exercise.rest;
+  return {
+    ...exercise,
+    sets: exercise.sets.slice(0, sets),
+    // The rests of a cluster are seconds, and its mini-sets start at their early end anyway.
+    rest: early && exercise.style === 'straight' ? { from, to: from } : exercise.rest,
+    why: sets < of ? [...exercise.why, setsReason(exercise, sets)] : exercise.why,
+  };
+}
+
+const setsReason = ({ name, sets: { length } }: PrescribedExercise, sets: number): Reason =>
+  because('short-sets', { name, sets, of: length });
+
+function told(whole: Prescription, plan: readonly Kept[], time: TimeThereIs): Prescription {
+  const short = written(whole, plan, time);
+  const seconds = plannedSeconds(short, time.pace);
+  const left = Math.max(0, Math.floor((time.minutes * 60 - seconds) / 60));
+  const reasons = whole.exercises.flatMap((exercise, at): readonly Reason[] => {
+    const { sets = 0 } = plan[at] ?? {};
+    if (sets === exercise.sets.length) return [];
+    if (sets > 0) return [setsReason(exercise, sets)];
+    const least = plan.map((kept, index) =>
+      index === at ? { sets: fewestOf(exercise), early: true } : kept,
+    );
+    const takes = Math.ceil((secondsOf(whole, least, time) - seconds) / 60);
+    return [because('short-left-out', { name: exercise.name, takes, left })];
+  });
+  const tooLong = seconds > time.minutes * 60;
+  return {
+    ...short,
+    short: {
+      minutes: time.minutes,
+      cut: [
+        ...(tooLong ? [because('short-least', { minutes: Math.round(seconds / 60) })] : []),
+        ...restReasons(whole, plan),
+        ...reasons,
+        ...weekReasons(whole, short, time.lacks),
+      ],
+    },
+  };
+}
+
+function restReasons({ exercises }: Prescription, plan: readonly Kept[]): readonly Reason[] {
+  const early = exercises.filter(
+    ({ style, rest, sets }, at) =>
+      plan[at]?.early &&
+      plan[at].sets > 1 &&
+      sets.length > 1 &&
+      style === 'straight' &&
+      rest.from < rest.to,
+  );
+  const names = early.map(({ name }) => name).join(', ');
+  return [because('short-rests', { names })];
+}
+
+/** Of what was cut today, what the week lacks now. */
+function weekReasons(
+  whole: Prescription,
+  short: Prescription,
+  lacks: ReadonlyMap<Muscle, number>,
+): readonly Reason[] {
+  const before = volumeOf(whole.exercises);
+  const after = volumeOf(short.exercises);
+  const muscles = MUSCLES.flatMap((muscle) => {
+    const taken = (before.get(muscle) ?? 0) - (after.get(muscle) ?? 0);
+    const lacking = Math.min(taken, (lacks.get(muscle) ?? 0) - (after.get(muscle) ?? 0));
+    return lacking >= 1 ? [`${muscle} ${Math.round(lacking * 2) / 2}`] : [];
+  });
+  return muscles.length > 0 ? [because('short-week-lacks', { muscles: muscles.join(', ') })] : [];
+}
+
+const volumeOf = (exercises: readonly PrescribedExercise[]): ReadonlyMap<Muscle, number> =>
+  weeklyVolume(exercises.map((each) => ({ trains: each.trains, hardSets: hardSetsOf(each) })));
+
+function hardSetsOf({ minis, sets, range, reserve, counts }: PrescribedExercise): number {
+  if (minis) return plannedClusterHardSets(range, minis.mostSets);
+  return counts === 'seconds' || isHardSet(reserve[0]) ? sets.length : 0;
+}
