@@ -5,6 +5,7 @@ import { openWords } from '../workbench/open-words.ts';
 import { asPlannedTexts, confirming } from './as-planned.ts';
 import type { Effect } from './effect.ts';
 import { putDown } from './entry.ts';
+import { actsNow } from './keymap.ts';
 import { RUNNER } from './outcome.ts';
 import { pastChoices } from './past-choices.ts';
 import type { SheetScreen } from './program-screen.ts';
@@ -32,11 +33,14 @@ const sent = (commands: readonly SessionCommand[], to: Screen = RUNNER): readonl
 ];
 
 /** The list of a screen that is one; null for the others. */
-export function choicesOf({ ui, session, choices }: Model, bench: Bench): ChoiceList | null {
+export function choicesOf(model: Model, bench: Bench): ChoiceList | null {
+  const { ui, session, choices } = model;
   const { screen } = ui;
   switch (screen.kind) {
     case 'exercises':
       return exerciseList(session);
+    case 'acts':
+      return actList(model);
     case 'swap':
       return swapList(screen, session);
     case 'pain':
@@ -55,6 +59,13 @@ export function choicesOf({ ui, session, choices }: Model, bench: Bench): Choice
       return pastChoices(screen, bench.watch.unit());
   }
 }
+
+/** Everything that a key of the runner does now, by its words. */
+const actList = (model: Model): ChoiceList => ({
+  title: 'What can be done now',
+  words: null,
+  choices: actsNow(model).map(({ label, key }) => ({ label, detail: key, effects: [] })),
+});
 
 const unsavedList = (back: SheetScreen): ChoiceList => ({
   title: 'Save the changes?',
@@ -238,7 +249,7 @@ const SWITCHES = [
   ['flash', 'Flash of the screen', 'at the same moments'],
   ['speech', 'Spoken words', 'by the speech program of this machine'],
   ['notification', 'Desktop notification', 'where the terminal shows them'],
-  ['taps', 'Taps on the screen', 'plain text selection then needs shift'],
+  ['taps', 'Taps on the screen', 'above the boxes: all that can be done; selecting needs shift'],
 ] as const;
 
 function settingsList(choices: Choices, back: Screen): ChoiceList {

@@ -1,6 +1,7 @@
 import type { Key } from '../terminal/key.ts';
 import { type Binding, DIGITS, type KeyName } from './binding.ts';
-import type { Phase } from './phase.ts';
+import { RUNNER } from './outcome.ts';
+import { type Phase, phaseOf } from './phase.ts';
 import { PROGRAM_KEYS } from './program-keys.ts';
 import { RUNNER_KEYS } from './runner-keys.ts';
 import type { Model, ScreenKind } from './ui-state.ts';
@@ -10,6 +11,7 @@ import { can } from './when.ts';
 const LISTS: readonly ScreenKind[] = [
   'discard',
   'exercises',
+  'acts',
   'swap',
   'pain',
   'finish',
@@ -239,6 +241,7 @@ export const KEYMAP: readonly Binding[] = [
     keys: ['esc', 'q'],
     label: 'back',
     screens: [
+      'acts',
       'exercises',
       'swap',
       'pain',
@@ -321,3 +324,21 @@ const SHOWN: Readonly<Record<string, string>> = {
 
 /** A key as the footer writes it. */
 export const shownKey = (name: KeyName): string => SHOWN[name] ?? name;
+
+/** Acts of the runner that make no sense in a list: they move a mark or type. */
+const NOT_LISTED: ReadonlySet<string> = new Set(['main', 'type', 'rub-out', 'interrupt', 'help']);
+
+/** What the keys of the runner do now, for those who have only a finger. */
+export function actsNow(
+  model: Model,
+): readonly { act: Binding['act']; label: string; key: string }[] {
+  const phase = model.session ? phaseOf(model.session, model.now) : null;
+  const inRunner: Model = { ...model, ui: { ...model.ui, screen: RUNNER } };
+  return bindingsOf('runner')
+    .filter(({ act, when }) => !NOT_LISTED.has(act) && when(inRunner, phase) === true)
+    .map((row) => ({
+      act: row.act,
+      label: labelOf(row, inRunner, phase),
+      key: shownKey(row.keys[0] ?? ''),
+    }));
+}

@@ -23,8 +23,8 @@ import { ADVICE_ACTS, REVIEW_ACTS, WEIGH_ACTS, WEIGHT_QUESTION_ACTS } from './ac
 import { SCREEN_ACTS } from './acts/screen-acts.ts';
 import { SET_ACTS } from './acts/set-acts.ts';
 import { type ActId, DIGITS } from './binding.ts';
-import { bindingFor, bindingsOf, keyName } from './keymap.ts';
-import { type Act, type Acting, ask, type Outcome, tell } from './outcome.ts';
+import { actsNow, bindingFor, bindingsOf, keyName } from './keymap.ts';
+import { type Act, type Acting, ask, type Outcome, RUNNER, show, tell } from './outcome.ts';
 import { phaseOf } from './phase.ts';
 import { targetAt, targetsOf } from './taps.ts';
 import { isTooSmall } from './too-small.ts';
@@ -56,6 +56,7 @@ const SPECIAL: Readonly<Partial<Record<ScreenKind, Partial<Record<ActId, Act>>>>
   changes: CHANGES_ACTS,
   'add-lift': ADD_LIFT_ACTS,
   note: { save: SCREEN_ACTS.type },
+  acts: { choose: (acting) => chosenAct(acting) },
 };
 
 /** What a key leads to: the next state of the screens, and what is asked of the world. */
@@ -98,6 +99,16 @@ function isHeld({ ui, now }: Model, name: string, key: Key): boolean {
   );
 }
 
+/** The act that was chosen from the list, done in the runner as its key would. */
+function chosenAct(acting: Acting): Outcome {
+  const { model } = acting;
+  const { screen } = model.ui;
+  const chosen = screen.kind === 'acts' ? actsNow(model)[screen.chosen] : undefined;
+  if (!chosen) return show(acting, RUNNER);
+  const inRunner = { ...acting, model: { ...model, ui: { ...model.ui, screen: RUNNER } } };
+  return perform(inRunner, chosen.act);
+}
+
 const perform = (acting: Acting, act: ActId): Outcome =>
   (SPECIAL[acting.model.ui.screen.kind]?.[act] ?? ACTS[act])(acting);
 
@@ -113,6 +124,9 @@ function tapped(acting: Acting, column: number, row: number): Outcome {
   const { model, phase } = acting;
   if (!model.choices.taps || isTooSmall(model.size)) return ask(acting);
   const target = targetAt(targetsOf(model, phase), model.size, column, row);
+  // Above the boxes of the runner a finger finds everything else.
+  if (!target && model.ui.screen.kind === 'runner')
+    return show(acting, { kind: 'acts', chosen: 0 });
   const binding = target && bindingsOf(model.ui.screen.kind).find(({ act }) => act === target.act);
   if (!binding) return ask(acting);
   const may = binding.when(model, phase);

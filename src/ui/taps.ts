@@ -46,6 +46,7 @@ const ACTS_BY_SCREEN: Readonly<Record<ScreenKind, readonly ActId[]>> = {
   runner: ['main', 'less', 'more', 'undo'],
   load: ['choose', 'less', 'more', 'back'],
   exercises: LIST,
+  acts: LIST,
   swap: LIST,
   pain: LIST,
   finish: LIST,

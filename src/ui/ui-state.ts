@@ -44,6 +44,8 @@ export type Screen =
       readonly typed: string;
     }
   | { readonly kind: 'exercises'; readonly chosen: number }
+  /** All that can be done now, for fingers. */
+  | { readonly kind: 'acts'; readonly chosen: number }
   | {
       readonly kind: 'swap';
       readonly exercise: number;

@@ -285,6 +285,14 @@ describe('the bar', () => {
   });
 });
 
+it('a day that was begun yesterday goes on with what is left of it, and says so', () => {
+  const past = [{ ago: 1, day: 'A', sets: ['80x8@2 80x8@2 80x8@1', '-', '-', '-'] }];
+  const player = new Player(undefined, { past });
+  expect(player.screen()).toContain('A was begun: Back squat done already, so what is left comes');
+  expect(player.screen()).toMatch(/▸ Pull-up/);
+  expect(player.keys(' ').scene.session().prescription.exercises).toHaveLength(3);
+});
+
 describe('before and after', () => {
   it('cautions come first and are kept as answered', () => {
     const player = new Player(undefined, {

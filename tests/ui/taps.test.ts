@@ -58,10 +58,35 @@ describe.each(SIZES)('taps at %s', (_, size) => {
     }
   });
 
-  it('anywhere else do nothing', () => {
+  it('anywhere else change nothing, and open the list of all that can be done', () => {
     const player = resting();
-    for (let row = 1; row <= size.rows - 3; row++) player.tap(10, row);
+    player.tap(10, 4);
     expect(player.sets(0)).toBe('7@-');
+    expect(player.screen()).toContain('What can be done now');
+    // Down to the pause, with the finger.
+    for (let tries = 0; !/▸ pause/.test(player.screen()) && tries < 30; tries += 1)
+      tap(player, '↓');
+    tap(player, 'CHOOSE');
+    expect(player.screen()).toContain('PAUSED');
+  });
+
+  it('reach the reserve, the load, pain, an offer and the end of a cluster', () => {
+    const player = resting().tap(10, 4);
+    const seen = new Set<string>();
+    for (let tries = 0; tries < 40; tries += 1) {
+      seen.add(
+        /▸ ([a-z ]+?) {2,}|▸ ([a-z ]+)$/m.exec(player.screen())?.slice(1).find(Boolean) ?? '',
+      );
+      tap(player, '↓');
+    }
+    for (const act of [
+      'next number',
+      'change the load',
+      'mark pain',
+      'next rep failed',
+      'pause or go on',
+    ])
+      expect([...seen]).toContain(act);
   });
 });
 

@@ -16,6 +16,13 @@ export const DAY_RULES = [
     (f) =>
       `${f.text('day')} again: on ${f.text('date')} only ${f.number('setsDone')} of ${f.number('setsPlanned')} sets were done.`,
   ),
+  rule(
+    'begun-day',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.text('day')} was begun: ${f.text('names')} done already, so what is left comes now.`,
+  ),
   rule('rest-trained-today', 'common practice', COMMON, (f) => {
     return `You have trained today. Next good day: ${f.text('next')}.`;
   }),
