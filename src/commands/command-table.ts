@@ -166,9 +166,14 @@ export const COMMANDS: readonly CommandRow[] = [
     options: [
       { flags: '--weeks <count>', does: 'how many weeks; 12 by default' },
       { flags: '--loss <percent>', does: 'body weight lost in a week; 0.7 in a cut, else 0' },
+      { flags: '--minutes <count>', does: 'every session cut to so many minutes' },
       { flags: '--seed <number>', does: 'another run of luck; the same one gives the same' },
     ],
-    examples: ['holdfast rehearse --weeks 12', 'holdfast rehearse --loss 1 --program four-day'],
+    examples: [
+      'holdfast rehearse --weeks 12',
+      'holdfast rehearse --minutes 30',
+      'holdfast rehearse --loss 1 --program four-day',
+    ],
     load: () => import('./rehearse.ts'),
   },
   {
