@@ -1,3 +1,6 @@
+import { nearestKey } from '../text/nearest.ts';
+import { Refusal } from '../text/problem.ts';
+import { safeText } from '../text/safe-text.ts';
 import type { Run } from './call.ts';
 import { DRAFT_OPTIONS } from './draft-option-rows.ts';
 import { GEAR_OPTIONS } from './gear-option-rows.ts';
@@ -10,6 +13,8 @@ export interface OptionRow {
 
 export interface CommandRow {
   readonly name: string;
+  /** The same in at most 28 letters, for the help on one screen. */
+  readonly brief: string;
   /** Operands: `<mass>`, `[file]`; none when empty. */
   readonly operands: string;
   /** Starts with a verb; stands in help, README and man page. */
@@ -44,6 +49,7 @@ export const GLOBAL_OPTIONS: readonly OptionRow[] = [
 export const COMMANDS: readonly CommandRow[] = [
   {
     name: 'train',
+    brief: 'run the session that is due',
     operands: '',
     does: 'runs the session that is due (also what bare holdfast does)',
     options: [DAY, MINUTES],
@@ -57,6 +63,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'today',
+    brief: 'loads, plates, aims, and why',
     operands: '',
     does: "prints today's prescription: loads, plates, aims, and why",
     options: [DAY, MINUTES],
@@ -65,6 +72,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'check',
+    brief: 'what of a program fits',
     operands: '[file]',
     does: 'says what of a program fits its aim, and what does not',
     options: [{ flags: '--strict', does: 'exit 1 on advice, too, that the file does not accept' }],
@@ -73,6 +81,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'draft',
+    brief: 'make a program with you',
     operands: '',
     does: 'makes a program with you, by questions or by options, and says why',
     options: DRAFT_OPTIONS,
@@ -86,6 +95,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'load',
+    brief: 'what goes on the bar',
     operands: '<mass>',
     does: 'says what to put on the bar',
     options: [{ flags: '--bar <name>', does: 'a bar of your gear; the first one by default' }],
@@ -94,6 +104,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'estimate',
+    brief: 'one-repetition maximum',
     operands: '',
     does: 'estimates the one-repetition maximum, and loads for other reps',
     options: [
@@ -106,6 +117,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'weigh',
+    brief: 'record a weigh-in',
     operands: '<mass>',
     does: 'records a weigh-in and says what the trend makes of it',
     options: [
@@ -118,6 +130,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'review',
+    brief: 'review the cut',
     operands: '',
     does: 'reviews the cut: work done, strength kept, rate of loss, one verdict',
     options: [{ flags: '--weeks <count>', does: 'calendar weeks to look back on; 4 by default' }],
@@ -126,6 +139,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'history',
+    brief: 'results over time',
     operands: '[lift]',
     does: 'prints results over time, of one lift with a plot',
     options: [
@@ -137,6 +151,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'export',
+    brief: 'write everything out',
     operands: '',
     does: 'writes everything out, as a table, a document, a calendar or a page',
     options: [
@@ -153,6 +168,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'import',
+    brief: 'read results from a file',
     operands: '<file>',
     does: 'reads an exported csv or json file back, without doubles',
     options: [],
@@ -161,18 +177,25 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'rehearse',
+    brief: 'play a program forward',
     operands: '',
     does: 'plays the program forward with a simulated lifter, week by week',
     options: [
       { flags: '--weeks <count>', does: 'how many weeks; 12 by default' },
       { flags: '--loss <percent>', does: 'body weight lost in a week; 0.7 in a cut, else 0' },
+      { flags: '--minutes <count>', does: 'every session cut to so many minutes' },
       { flags: '--seed <number>', does: 'another run of luck; the same one gives the same' },
     ],
-    examples: ['holdfast rehearse --weeks 12', 'holdfast rehearse --loss 1 --program four-day'],
+    examples: [
+      'holdfast rehearse --weeks 12',
+      'holdfast rehearse --minutes 30',
+      'holdfast rehearse --loss 1 --program four-day',
+    ],
     load: () => import('./rehearse.ts'),
   },
   {
     name: 'gear',
+    brief: 'what you own',
     operands: '',
     does: 'shows what you own, and changes it by options or in a form',
     options: [{ flags: '--edit', does: 'open the form' }, ...Object.values(GEAR_OPTIONS)],
@@ -184,7 +207,26 @@ export const COMMANDS: readonly CommandRow[] = [
     load: () => import('./gear.ts'),
   },
   {
+    name: 'lifts',
+    brief: 'find a lift',
+    operands: '[words...]',
+    does: 'finds lifts by name or muscle: what they train and need',
+    options: [],
+    examples: ['holdfast lifts', 'holdfast lifts row', 'holdfast lifts rear delts'],
+    load: () => import('./lifts.ts'),
+  },
+  {
+    name: 'help',
+    brief: 'help for a command',
+    operands: '[command]',
+    does: 'shows help for a command',
+    options: [],
+    examples: ['holdfast help', 'holdfast help draft'],
+    load: () => import('./help.ts'),
+  },
+  {
     name: 'demo',
+    brief: 'look around, nothing is kept',
     operands: '[command...]',
     does: 'opens everything, or runs one command, on twelve invented weeks',
     options: [],
@@ -198,6 +240,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'settings',
+    brief: 'settings of this machine',
     operands: '[name] [value]',
     does: 'shows the settings of this machine, or changes one',
     options: [],
@@ -206,6 +249,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'amend',
+    brief: 'correct or delete a set',
     operands: '<id>',
     does: 'corrects a set; deletes or brings back a set, session or weigh-in',
     options: [
@@ -220,6 +264,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'doctor',
+    brief: 'check and repair the files',
     operands: '',
     does: 'checks every data file, repairs what can be, and says what it did',
     options: [],
@@ -228,6 +273,7 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'schema',
+    brief: 'JSON Schemas of documents',
     operands: '<document>',
     does: 'prints the JSON Schema of a program file, or of what a command prints',
     options: [{ flags: '--as <format>', does: 'json, or of programs text: a page to read' }],
@@ -236,10 +282,20 @@ export const COMMANDS: readonly CommandRow[] = [
   },
   {
     name: 'complete',
-    operands: '<bash|zsh|fish>',
+    brief: 'completion for your shell',
+    operands: '[bash|zsh|fish]',
     does: 'prints what makes a shell complete these commands',
-    options: [],
+    options: [{ flags: '--words <lifts|days|programs>', does: 'words that the scripts ask for' }],
     examples: ['source <(holdfast complete bash)', 'holdfast complete fish | source'],
     load: () => import('./complete.ts'),
   },
 ];
+
+export function unknownCommand(found: string): Refusal {
+  const names = COMMANDS.map((row) => row.name);
+  const near = nearestKey(found, names);
+  return new Refusal({
+    what: `There is no command "${safeText(found)}".`,
+    fix: near ? `Did you mean "${near}"?` : `Commands: ${names.join(', ')}.`,
+  });
+}

@@ -1,6 +1,10 @@
+import { readdirSync } from 'node:fs';
 import { Refusal } from '../text/problem.ts';
-import type { Run } from './call.ts';
+import { openWorkbench } from '../workbench/open-workbench.ts';
+import { programsFolder } from '../workbench/program-choice.ts';
+import type { Call, Run } from './call.ts';
 import { bashScript } from './completion/bash-script.ts';
+import type { WordList } from './completion/completed.ts';
 import { fishScript } from './completion/fish-script.ts';
 import { zshScript } from './completion/zsh-script.ts';
 
@@ -10,8 +14,41 @@ const SCRIPTS: Readonly<Record<string, () => string>> = {
   fish: fishScript,
 };
 
-/** Prints the completion of holdfast for a shell. No file of the lifter's is touched. */
-export const run: Run = ({ args: [shell = ''], print }) => {
+/** What only this machine knows, asked by the scripts while something is typed. */
+const WORDS: Readonly<Record<WordList, (call: Call) => readonly string[]>> = {
+  lifts: ({ ports, global }) => [...openWorkbench(ports, global).program().lifts.keys()],
+  days: ({ ports, global }) =>
+    openWorkbench(ports, global)
+      .program()
+      .days.map(({ name }) => name)
+      .filter((name) => !/\s/.test(name)),
+  programs: ({ ports, global }) => [
+    ...new Set(
+      [ports.shippedPrograms, programsFolder(openWorkbench(ports, global).folders.data)]
+        .flatMap(filesIn)
+        .filter((name) => /\.ya?ml$/.test(name))
+        .map((name) => name.replace(/\.ya?ml$/, '')),
+    ),
+  ],
+};
+
+function filesIn(folder: string): readonly string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return [];
+  }
+}
+
+/** Prints the completion of holdfast for a shell, or words for it. Nothing of the lifter's is touched. */
+export const run: Run = (call) => {
+  const { args, options, print } = call;
+  const [shell = ''] = args;
+  const list = options.words;
+  if (list === 'lifts' || list === 'days' || list === 'programs') {
+    print(WORDS[list](call).join('\n'));
+    return 0;
+  }
   const script = Object.hasOwn(SCRIPTS, shell) ? SCRIPTS[shell] : undefined;
   if (!script) {
     throw new Refusal({

@@ -1,7 +1,7 @@
 import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { Before } from '../program/draft/wishes.ts';
-import { writeProgramFile } from '../program/write-file.ts';
+import { whyNotWritten, writeProgramFile } from '../program/write-file.ts';
 import { Refusal } from '../text/problem.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { programsFolder } from '../workbench/program-choice.ts';
@@ -56,8 +56,11 @@ export function writeDraftFile(path: string, text: string, { ports }: Call): voi
     const shipped = join(ports.shippedPrograms, SCHEMA);
     if (!existsSync(schema) && existsSync(shipped)) copyFileSync(shipped, schema);
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    throw new Refusal({ what: `${folder} cannot be written to: ${code}.`, fix: 'Name another.' });
+    throw new Refusal({
+      what: `${folder} cannot be written to.`,
+      why: whyNotWritten(error),
+      fix: 'Name another place with --out.',
+    });
   }
   const problem = writeProgramFile(path, text, ports.clock.read().wall.toString(36));
   if (problem) throw new Refusal(problem);

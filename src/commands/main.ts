@@ -1,13 +1,13 @@
 import { Command, CommanderError } from 'commander';
-import { nearestKey } from '../text/nearest.ts';
 import { problemText, Refusal } from '../text/problem.ts';
-import { CAUTIONS, READINESS_QUESTIONS } from '../training/cautions.ts';
 import type { Ports } from '../workbench/ports.ts';
 import type { Call, ExitStatus, GlobalOptions } from './call.ts';
-import { COMMANDS, type CommandRow, GLOBAL_OPTIONS } from './command-table.ts';
+import { COMMANDS, type CommandRow, GLOBAL_OPTIONS, unknownCommand } from './command-table.ts';
 import { VERSION } from './version.ts';
 
 const HELP_WIDTH = 80;
+/** From this width on commands stand in two columns, so that all fit a screen of 24 lines. */
+const TWO_COLUMNS = 76;
 
 /**
  * Reads the command line, runs the command it names and returns the exit status: 0 fine, 1 the
@@ -17,7 +17,7 @@ export async function main(ports: Ports, argv: readonly string[]): Promise<ExitS
   const print = (text: string) => void ports.stdout.write(`${text}\n`);
   const tell = (text: string) => void ports.stderr.write(`${text}\n`);
   let status: ExitStatus = 0;
-  const root = rootCommand(print, tell);
+  const root = rootCommand(ports, print, tell);
   const runRow = async (row: CommandRow, command: Command) => {
     // The root knows --day too and reads it wherever it stands.
     const options = command.optsWithGlobals();
@@ -31,11 +31,14 @@ export async function main(ports: Ports, argv: readonly string[]): Promise<ExitS
     for (const { flags, does } of row.options) command.option(flags, does);
     if (row.passesOn) command.allowUnknownOption();
     command.allowExcessArguments(false).addHelpText('after', examplesText(row.examples));
+    command.configureHelp({ helpWidth: helpWidth(ports) }).configureOutput({
+      outputError: (text, write) => write(withExample(text, row)),
+    });
     command.action(() => runRow(row, command));
   }
   const [train] = COMMANDS;
   root.argument('[command]').action((unknown?: string) => {
-    if (unknown !== undefined) throw new Refusal(unknownCommand(unknown));
+    if (unknown !== undefined) throw unknownCommand(unknown);
     if (train) return runRow(train, root);
   });
   try {
@@ -51,7 +54,11 @@ export async function main(ports: Ports, argv: readonly string[]): Promise<ExitS
   }
 }
 
-function rootCommand(print: (text: string) => void, tell: (text: string) => void): Command {
+function rootCommand(
+  ports: Ports,
+  print: (text: string) => void,
+  tell: (text: string) => void,
+): Command {
   const root = new Command('holdfast')
     .description('Runs your strength sessions and keeps your strength while you lose fat.')
     .version(VERSION)
@@ -64,18 +71,46 @@ function rootCommand(print: (text: string) => void, tell: (text: string) => void
     });
   for (const { flags, does } of [...GLOBAL_OPTIONS]) root.option(flags, does);
   root.option('--day <name>', 'a day of the program in place of the one due');
-  const examples = COMMANDS.flatMap((row) => row.examples.slice(0, 1));
-  root.addHelpText('before', `${examplesText(examples).trimStart()}\n`);
   root.usage('[command] [options]');
-  root.addHelpText('after', `\n${cautionsText(root)}`);
+  const width = helpWidth(ports);
+  root.configureHelp({ helpWidth: width, formatHelp: () => helpText(root, width) });
   return root;
 }
 
-/** By commander's own measure: a library that knows every script is slow to load, and this is plain text. */
-function cautionsText(root: Command): string {
-  const questions = READINESS_QUESTIONS.map((question, at) => `${at + 1} ${question}`);
+const helpWidth = ({ stdout }: Ports): number => Math.min(stdout.columns || HELP_WIDTH, HELP_WIDTH);
+
+/** What holdfast does on one screen; each command tells the rest itself. */
+function helpText(root: Command, width: number): string {
   const help = root.createHelp();
-  return [...CAUTIONS, ...questions].map((text) => help.boxWrap(text, HELP_WIDTH)).join('\n');
+  const wrap = (text: string) => help.boxWrap(text, width);
+  const short = COMMANDS.map(({ name, brief }) => `${name.padEnd(9)} ${brief}`);
+  const half = Math.ceil(short.length / 2);
+  const rows =
+    width >= TWO_COLUMNS
+      ? short
+          .slice(0, half)
+          .map((left, at) => `${left.padEnd(40)}${short[at + half] ?? ''}`.trimEnd())
+      : short;
+  return [
+    wrap('holdfast runs your strength sessions and keeps your strength while you lose fat.'),
+    '',
+    ...rows,
+    '',
+    wrap('Alone it opens the session that is due. "holdfast help draft" tells more of draft.'),
+    ...GLOBAL_OPTIONS.map(({ flags, does }) =>
+      wrap(width >= TWO_COLUMNS ? `${flags.padEnd(18)} ${does}` : `${flags}: ${does}`),
+    ),
+    wrap('Not medical advice: read "holdfast help cautions" before you start.'),
+    '',
+  ].join('\n');
+}
+
+/** What is missing, with an example in place of a rule. */
+function withExample(text: string, { examples }: CommandRow): string {
+  const sentence = text.replace(/^error: /, '').trim();
+  const words = `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`;
+  const said = `${words}${/[.!?)]$/.test(words) ? '' : '.'}`;
+  return examples[0] ? `${said} For example: ${examples[0]}\n` : `${said}\n`;
 }
 
 const examplesText = (examples: readonly string[]): string =>
@@ -88,14 +123,5 @@ function globalOptions(found: Record<string, unknown>): GlobalOptions {
     program: text('program'),
     json: found.json === true,
     colour: found.color !== false,
-  };
-}
-
-function unknownCommand(found: string) {
-  const names = COMMANDS.map((row) => row.name);
-  const near = nearestKey(found, names);
-  return {
-    what: `There is no command "${found}".`,
-    fix: near ? `Did you mean "${near}"?` : `Commands: ${names.join(', ')}.`,
   };
 }

@@ -10,7 +10,7 @@ import type { RehearseJson } from './rehearse-schema.ts';
 /** A rehearsal with what it comes to. */
 export interface ToldRehearsal {
   readonly program: Program;
-  readonly options: Pick<RehearsalOptions, 'from' | 'loss' | 'seed'>;
+  readonly options: Pick<RehearsalOptions, 'from' | 'loss' | 'minutes' | 'seed'>;
   readonly model: LifterModel;
   readonly weeks: readonly RehearsedWeek[];
   readonly verdict: RehearsalVerdict;
@@ -30,6 +30,7 @@ export function rehearseJson({
     unit,
     from: options.from.toString(),
     loss: options.loss,
+    cut_to_minutes: options.minutes ?? null,
     seed: options.seed,
     model: { ...model },
     kept: rounded(verdict.kept, 4),

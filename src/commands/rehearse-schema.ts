@@ -16,6 +16,10 @@ export const rehearseSchema = z.object({
   unit: z.enum(['kg', 'lb']),
   from: z.iso.date(),
   loss: z.number().meta({ description: '% of body weight a week' }),
+  cut_to_minutes: z
+    .int()
+    .nullable()
+    .meta({ description: 'minutes that every session is cut to; null: whole days' }),
   seed: z.int(),
   model: z.object(
     Object.fromEntries(modelKeys.map((key) => [key, z.number()])) as Record<

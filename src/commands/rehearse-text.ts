@@ -22,6 +22,7 @@ export function rehearseText(told: ToldRehearsal, width: number): string {
     program.name,
     `${weeks.length} weeks from ${dayWords(options.from)}`,
     options.loss > 0 ? `losing ${options.loss} % a week` : 'body weight steady',
+    ...(options.minutes === undefined ? [] : [`sessions cut to ${options.minutes} min`]),
     `seed ${options.seed}`,
   ].join(' · ');
   const muscles = verdict.muscles.map(({ muscle, mean }) => ({

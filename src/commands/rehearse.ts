@@ -8,6 +8,7 @@ import { Refusal } from '../text/problem.ts';
 import { kilograms } from '../training/mass.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
+import { minutesOption } from './minutes-option.ts';
 import { rehearseJson, type ToldRehearsal } from './rehearse-json.ts';
 import { rehearseText } from './rehearse-text.ts';
 import { tellProblems } from './tell-problems.ts';
@@ -29,8 +30,10 @@ export const run: Run = (call) => {
   const before = workbench.journal().history();
   const today = workbench.today();
   const from = today.add({ days: (8 - today.dayOfWeek) % 7 });
+  const minutes = minutesOption(call);
   const options = {
     from,
+    ...(minutes === null ? {} : { minutes }),
     weeks: wholeNumber(String(call.options.weeks ?? WEEKS), '--weeks', 1, 104),
     loss: lossOption(call) ?? (program.aim === 'cut' ? LOSS : 0),
     seed: wholeNumber(String(call.options.seed ?? 1), '--seed', 0, 2 ** 31 - 1),

@@ -50,6 +50,10 @@ export const SCHEMAS: Readonly<
     title: 'What "holdfast check --json" prints',
     load: async () => (await import('./check-schema.ts')).checkSchema,
   },
+  lifts: {
+    title: 'What "holdfast lifts --json" prints',
+    load: async () => (await import('./lifts-schema.ts')).liftsSchema,
+  },
   doctor: {
     title: 'What "holdfast doctor --json" prints',
     load: async () => (await import('./doctor-schema.ts')).doctorSchema,

@@ -1,5 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { whyNotWritten } from '../program/write-file.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Call } from './call.ts';
 
@@ -20,7 +21,11 @@ export function writeOut({ options, ports, print, tell }: Call, text: string): v
     throw new Refusal(
       code === 'EEXIST'
         ? { what: `${path} is there already.`, fix: 'Name another file, or add --replace.' }
-        : { what: `${path} could not be written: ${code}.`, fix: 'Name another place.' },
+        : {
+            what: `${path} could not be written.`,
+            why: whyNotWritten(error),
+            fix: 'Name another place.',
+          },
     );
   }
   tell(`Written to ${path}.`);

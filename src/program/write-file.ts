@@ -80,13 +80,17 @@ function removeQuietly(disk: ProgramDisk, path: string): void {
 }
 
 function trouble(path: string, error: unknown): Problem {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-  const why = CAUSES[code] ?? `The system says ${code}.`;
   return {
     what: `${path} could not be written and is as it was.`,
-    why,
+    why: whyNotWritten(error),
     fix: 'Mend that and try again.',
   };
+}
+
+/** Why the system refused to write, in a sentence. */
+export function whyNotWritten(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+  return CAUSES[code] ?? `The system says ${code}.`;
 }
 
 const CAUSES: Readonly<Record<string, string>> = {
@@ -95,4 +99,7 @@ const CAUSES: Readonly<Record<string, string>> = {
   EPERM: 'You may not write in that folder.',
   EROFS: 'The disk is read-only.',
   ENOENT: 'There is no such folder.',
+  ENOTDIR: 'A part of the path is a file and no folder.',
+  EISDIR: 'It is a folder.',
+  EEXIST: 'A part of the path is a file and no folder.',
 };

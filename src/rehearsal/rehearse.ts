@@ -1,10 +1,13 @@
 import { Temporal } from 'temporal-polyfill';
 import type { WeighIn } from '../cut/daily-mass.ts';
+import { weekLack } from '../cut/week-lack.ts';
 import type { Program } from '../program/program.ts';
 import { dueDay } from '../progression/due-day.ts';
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
 import type { Decision, Past, Result, SessionDone } from '../progression/past.ts';
 import { prescribe } from '../progression/prescribe.ts';
+import type { Prescription } from '../progression/prescription.ts';
+import { shortDay } from '../progression/short-day.ts';
 import type { SessionEvent } from '../session/events.ts';
 import { resultsOf } from '../session/results.ts';
 import { sessionDoneOf } from '../session/session-done.ts';
@@ -43,6 +46,8 @@ export interface RehearsalOptions {
   readonly before?: Past;
   /** Days, counted from the first, on which nothing is trained: from the one to before the other. */
   readonly away?: readonly (readonly [from: number, before: number])[];
+  /** Minutes that there are for each session; whole days where left out. */
+  readonly minutes?: number;
   /** Minutes that local time is ahead of UTC. */
   readonly zone?: number;
 }
@@ -158,7 +163,13 @@ function play(program: Program, past: GrowingPast, evening: Evening): RehearsedS
   const startsAt = { wall: wall - zone * 60_000, up: null, boot: null };
   const { day } = dueDay(program, past, date);
   const circumstances = { today: date, gear };
-  let prescription = prescribe(program, day, past, circumstances);
+  const prescribed = (): Prescription => {
+    const whole = prescribe(program, day, past, circumstances);
+    if (options.minutes === undefined) return whole;
+    const lacks = weekLack(program, past, date);
+    return shortDay(whole, { minutes: options.minutes, pace: 1, gear, lacks });
+  };
+  let prescription = prescribed();
   if (prescription.warnings.some(({ rule }) => rule === LIGHTER_WEEK)) {
     past.decisions.push({
       rule: LIGHTER_WEEK,
@@ -167,7 +178,7 @@ function play(program: Program, past: GrowingPast, evening: Evening): RehearsedS
       at: startsAt.wall,
       date,
     });
-    prescription = prescribe(program, day, past, circumstances);
+    prescription = prescribed();
   }
   const trueBodyMass = body.trueOn(date);
   const { events, state } = playSession({

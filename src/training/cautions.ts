@@ -4,20 +4,17 @@
  */
 export const CAUTIONS: readonly string[] = [
   'This is a training log that does arithmetic, not medical advice. Local rules and the word of a licensed professional come first.',
-  'See a doctor before you start if any of the seven questions below is a yes, if you are pregnant or gave birth in the last months, if you are under 18, or if you live with, or have had, an eating disorder. Weight-loss targets are not for these; training works without them.',
+  'See a doctor before you start if any of the questions is a yes, if you are pregnant or gave birth in the last months, if you are under 18, or if you live with, or have had, an eating disorder. Weight-loss targets are not for these; training works without them.',
   'Stop, and get help, at chest pain or pressure, fainting or dizziness, unusual breathlessness, or a sharp or spreading pain. Pain is not effort: mark it.',
   'Squat and bench press alone only inside safeties set to catch the bar; without them, choose another lift. Lifters training alone have died under the bar.',
 ];
 
-/** The seven questions of the PAR-Q (Canadian Society for Exercise Physiology), in our words. */
+/** What a doctor should be asked about first; each is answered yes where any of it is so. */
 export const READINESS_QUESTIONS: readonly string[] = [
-  'Has a doctor said that you have a heart condition, or should train only under supervision?',
-  'Do you feel pain in your chest when you are active?',
-  'Have you had chest pain while at rest in the past month?',
-  'Do you lose your balance from dizziness, or ever lose consciousness?',
-  'Do you have a bone or joint problem that training could make worse?',
-  'Do you take medicine for blood pressure or a heart condition?',
-  'Do you know of any other reason why you should not train?',
+  'Heart or blood pressure: is there a diagnosis, a medicine you take for it, or a limit that a doctor set?',
+  'Lately: chest pain or pressure, fainting, or dizzy spells, at rest or in motion?',
+  'Is there a bone, joint or muscle that effort makes worse?',
+  'Is there anything else about your health that a doctor should hear of before you train hard?',
 ];
 
 /** Asked before anything is said about how fast to lose weight; no reason is ever kept. */

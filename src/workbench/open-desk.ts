@@ -10,13 +10,13 @@ import {
   withSets,
 } from '../program/edit-program.ts';
 import { fileProblemText } from '../program/file-problem.ts';
+import { findLifts } from '../program/find-lifts.ts';
 import type { Program } from '../program/program.ts';
 import { readProgram } from '../program/read-program.ts';
 import { writeProgramFile } from '../program/write-file.ts';
 import { lineDiff } from '../text/line-diff.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { findingsOf } from './findings-of.ts';
-import { liftsLike } from './lifts-like.ts';
 import { lastOf } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
 import type { SettingsDesk } from './past-changer.ts';
@@ -59,7 +59,7 @@ export function openDesk(workbench: Workbench, settings: SettingsDesk): ProgramD
       const text = edited(sheet, edit, workbench);
       return typeof text === 'string' ? sheetOf(sheet.before, text, sheet.program.file) : text;
     },
-    lifts: ({ program }, query) => liftsLike(program.lifts, query, workbench.gear()),
+    lifts: ({ program }, query) => findLifts(program.lifts, query, workbench.gear()),
     changes: ({ before, text }) => lineDiff(before, text),
     save: ({ before, text }) => {
       const shipped = workbench.programPath();

@@ -84,6 +84,8 @@ describe.each([
     expect(offered('gear', '--belt', '').toSorted()).toEqual(['no', 'yes']);
     expect(offered('schema', 're').toSorted()).toEqual(['rehearse', 'review']);
     expect(offered('settings', 'be')).toEqual(['bell']);
+    expect(offered('settings', 'bell', '').toSorted()).toEqual(['no', 'yes']);
+    expect(offered('draft', '--hurts', 'k')).toEqual(['knee']);
   });
 
   test.skipIf(!isHere(shell))(
@@ -114,4 +116,12 @@ test.skipIf(!isHere('zsh'))('zsh takes its script', () => {
 test('another shell is refused in a sentence', async () => {
   const { status, err } = await home.run('complete', 'csh');
   expect([status, err]).toEqual([2, expect.stringContaining('bash, zsh, fish')]);
+});
+
+test('tells the scripts the lifts, days and programs of this machine', async () => {
+  expect((await home.run('complete', '--words', 'lifts')).out).toContain('back-squat\n');
+  expect((await home.run('complete', '--words', 'days')).out.split('\n')).toContain('A');
+  expect((await home.run('complete', '--words', 'programs')).out.split('\n')).toContain(
+    'three-day',
+  );
 });

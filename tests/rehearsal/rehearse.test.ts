@@ -57,6 +57,23 @@ describe('a rehearsal', () => {
     }
   });
 
+  it('of short days plays shorter sessions through to their end, judged as planned for the day', () => {
+    const minutes = (cut?: number) => {
+      const short = rehearse(threeDay, options(cut === undefined ? {} : { minutes: cut }));
+      for (const { state, results } of short.sessions) {
+        expect(state.stage).toEqual({ kind: 'closed', how: 'finished' });
+        expect(results.every(({ finished }) => finished)).toBe(true);
+      }
+      const names = short.sessions.map(({ done }) => done.day);
+      expect(names.slice(0, 4)).toEqual(['A', 'B', 'C', 'A']);
+      const weeks = weeksOf(threeDay, short, FROM).map((week) => week.minutes ?? 0);
+      return weeks.reduce((sum, each) => sum + each, 0) / weeks.length;
+    };
+    const [whole, half, third] = [minutes(), minutes(30), minutes(20)];
+    expect(half).toBeLessThan(whole * 0.7);
+    expect(third).toBeLessThan(half * 0.8);
+  });
+
   it('rests between sets as the program says', () => {
     const [first] = played.sessions;
     const squat = first?.state.exercises[0];

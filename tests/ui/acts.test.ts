@@ -314,7 +314,7 @@ describe('before and after', () => {
       pages += 1;
     }
     expect(pages).toBeLessThanOrEqual(5);
-    expect(player.screen()).toContain('Is any of the seven a yes?');
+    expect(player.screen()).toContain('Is any of these a yes?');
     expect(player.keys(' ').screen()).toContain('Answer with y or n.');
     expect(player.keys('n').screen()).toContain('space begin');
   });

@@ -3,6 +3,7 @@ import {
   type CompletedCommand,
   type CompletedOption,
   EVERYWHERE,
+  SETTING_VALUES,
   type Values,
 } from './completed.ts';
 
@@ -11,7 +12,7 @@ export function bashScript(): string {
   return `# Completion of holdfast for bash. To load it: source <(holdfast complete bash)
 _holdfast() {
   local current="\${COMP_WORDS[COMP_CWORD]}" before="\${COMP_WORDS[COMP_CWORD-1]}"
-  local command="" operands=0 index word
+  local command="" first="" operands=0 index word
   for ((index = 1; index < COMP_CWORD; index++)); do
     word="\${COMP_WORDS[index]}"
     case "$command $word" in
@@ -19,7 +20,7 @@ _holdfast() {
       *" -"*) ;;
       ${passingOn().join('|')}) ;;
       " "*) command="$word" ;;
-      *) operands=$((operands + 1)) ;;
+      *) operands=$((operands + 1)); [[ -n "$first" ]] || first="$word" ;;
     esac
   done
   COMPREPLY=()
@@ -36,6 +37,11 @@ ${optionNames().join('\n')}
     COMPREPLY=($(compgen -W "${COMPLETED.map(({ name }) => name).join(' ')}" -- "$current"))
     return
   fi
+  if [[ "$command $operands" == "settings 1" ]]; then
+    case "$first" in
+${settingValues().join('\n')}
+    esac
+  fi
   [[ "$operands" == 0 ]] || return
   case "$command" in
 ${operandValues().join('\n')}
@@ -48,6 +54,12 @@ _holdfast_paths() {
 }
 complete -F _holdfast holdfast`;
 }
+
+const settingValues = (): string[] =>
+  SETTING_VALUES.map(
+    ([name, values]) =>
+      `      "${name}") COMPREPLY=($(compgen -W "${values.join(' ')}" -- "$current")) ;;`,
+  );
 
 /** Every option that takes a value, with the command it belongs to: what follows it is no operand. */
 const valueTakers = (): string =>
@@ -95,6 +107,8 @@ function reply(values: Values | null): string {
   switch (values?.kind) {
     case 'words':
       return `COMPREPLY=($(compgen -W "${values.words.join(' ')}" -- "$current"))`;
+    case 'asked':
+      return `COMPREPLY=($(compgen -W "$(holdfast complete --words ${values.of} 2>/dev/null)" -- "$current"))`;
     case 'files':
       return '_holdfast_paths -f "$current"';
     case 'folders':

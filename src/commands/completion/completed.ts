@@ -1,3 +1,5 @@
+import { JOINTS } from '../../training/lift.ts';
+import { MUSCLES } from '../../training/muscles.ts';
 import { COMMANDS, GLOBAL_OPTIONS, type OptionRow } from '../command-table.ts';
 import { SCHEMAS } from '../schemas.ts';
 import { SETTING_ROWS } from '../setting-rows.ts';
@@ -7,8 +9,13 @@ export type Values =
   | { readonly kind: 'words'; readonly words: readonly string[] }
   | { readonly kind: 'files' }
   | { readonly kind: 'folders' }
+  /** Asked of holdfast while something is typed. */
+  | { readonly kind: 'asked'; readonly of: WordList }
   /** A mass, a name, a number: nothing that a shell can offer. */
   | { readonly kind: 'anything' };
+
+/** Words that change with the program and the folder. */
+export type WordList = 'lifts' | 'days' | 'programs';
 
 export interface CompletedOption {
   /** `--day`. */
@@ -32,9 +39,29 @@ const words = (...names: readonly string[]): Values => ({ kind: 'words', words: 
 
 /** Operands that the table names without listing them. */
 const OPERANDS: Readonly<Record<string, Values>> = {
+  help: words(...COMMANDS.map(({ name }) => name), 'cautions'),
+  history: { kind: 'asked', of: 'lifts' },
+  lifts: { kind: 'asked', of: 'lifts' },
+  check: { kind: 'asked', of: 'programs' },
   schema: words('program', ...Object.keys(SCHEMAS)),
   settings: words(...SETTING_ROWS.map(({ name }) => name)),
 };
+
+/** Values of options that are asked for. */
+const ASKED: Readonly<Record<string, Values>> = {
+  '--day': { kind: 'asked', of: 'days' },
+  '--program': { kind: 'asked', of: 'programs' },
+  '--from': { kind: 'asked', of: 'programs' },
+  '--like': { kind: 'asked', of: 'lifts' },
+  '--without': { kind: 'asked', of: 'lifts' },
+  '--focus': words(...MUSCLES),
+  '--hurts': words(...JOINTS),
+  '--aim': words('cut', 'maintain', 'build'),
+};
+
+/** What each setting may be. */
+export const SETTING_VALUES: readonly (readonly [name: string, values: readonly string[]])[] =
+  SETTING_ROWS.map(({ name, values }) => [name, values]);
 
 const HELP: CompletedOption = { name: '--help', does: 'shows help', takes: null };
 
@@ -57,7 +84,7 @@ export const COMPLETED: readonly CompletedCommand[] = COMMANDS.map(
 
 function completedOption({ flags, does }: OptionRow): CompletedOption {
   const [name = '', value = ''] = flags.split(' ');
-  return { name, does, takes: valuesOf(value) };
+  return { name, does, takes: ASKED[name] ?? valuesOf(value) };
 }
 
 /** What a placeholder asks for: `<file>`, `<kg|lb>`, `[lift]`; null for none. */

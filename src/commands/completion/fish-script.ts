@@ -1,4 +1,10 @@
-import { COMPLETED, type CompletedOption, EVERYWHERE, type Values } from './completed.ts';
+import {
+  COMPLETED,
+  type CompletedOption,
+  EVERYWHERE,
+  SETTING_VALUES,
+  type Values,
+} from './completed.ts';
 
 /** The completion of holdfast as a script for fish. */
 export function fishScript(): string {
@@ -21,6 +27,10 @@ end
 function __holdfast_in
     set -l words (__holdfast_command)
     test "$words[1]" = "$argv[1]"; and test (count $words) -le $argv[2]
+end
+function __holdfast_second
+    set -l words (__holdfast_command)
+    test "$words[2]" = "$argv[1]"
 end
 complete -c holdfast -f
 ${EVERYWHERE.map((option) => optionLine(option, null)).join('\n')}
@@ -45,15 +55,25 @@ function optionLine({ name, does, takes }: CompletedOption, command: string | nu
 function operandLine(name: string, operand: Values): string[] {
   const where = `-n '__holdfast_in "${name}" 1'`;
   if (operand.kind === 'words') {
-    return [`complete -c holdfast ${where} -a '${operand.words.join(' ')}'`];
+    const values = name === 'settings' ? SETTING_VALUES.map(settingLine) : [];
+    return [`complete -c holdfast ${where} -a '${operand.words.join(' ')}'`, ...values];
   }
+  if (operand.kind === 'asked') return [`complete -c holdfast ${where} -a '${askedOf(operand)}'`];
   return operand.kind === 'anything' ? [] : [`complete -c holdfast ${where} -F`];
 }
+
+const settingLine = ([name, values]: (typeof SETTING_VALUES)[number]): string =>
+  `complete -c holdfast -n '__holdfast_in settings 2; and __holdfast_second ${name}' -a '${values.join(' ')}'`;
+
+const askedOf = ({ of }: Extract<Values, { kind: 'asked' }>): string =>
+  `(holdfast complete --words ${of} 2>/dev/null)`;
 
 function taken(values: Values): string {
   switch (values.kind) {
     case 'words':
       return `-x -a '${values.words.join(' ')}'`;
+    case 'asked':
+      return `-x -a '${askedOf(values)}'`;
     case 'files':
       return '-r -F';
     case 'folders':

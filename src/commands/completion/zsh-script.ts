@@ -1,4 +1,10 @@
-import { COMPLETED, type CompletedOption, EVERYWHERE, type Values } from './completed.ts';
+import {
+  COMPLETED,
+  type CompletedOption,
+  EVERYWHERE,
+  SETTING_VALUES,
+  type Values,
+} from './completed.ts';
 
 /** The completion of holdfast as a script for zsh, to be sourced or kept as `_holdfast` in the function path. */
 export function zshScript(): string {
@@ -23,7 +29,7 @@ ${EVERYWHERE.map((option) => `    ${argument(option)}`).join('\n')}
 ${COMPLETED.map(({ name, operand, options, passesOn }) =>
   passesOn
     ? `        ${name}) _holdfast ;;`
-    : `        ${name}) ${['_arguments "$everywhere[@]"', ...options.map(argument), ...operandOf(operand)].join(' ')} ;;`,
+    : `        ${name}) ${['_arguments "$everywhere[@]"', ...options.map(argument), ...operandOf(operand), ...(name === 'settings' ? [SETTINGS] : [])].join(' ')} ;;`,
 ).join('\n')}
       esac ;;
   esac
@@ -35,6 +41,11 @@ else
 fi`;
 }
 
+/** The value of a setting, by the name before it. */
+const SETTINGS = `'2:value:->setting'; case "$line[1]" in ${SETTING_VALUES.map(
+  ([name, values]) => `${name}) compadd -- ${values.join(' ')} ;;`,
+).join(' ')} esac`;
+
 const argument = ({ name, does, takes }: CompletedOption): string =>
   quoted(`${name}[${does.replace(/[[\]\\]/g, '\\$&')}]${takes ? `:value:${action(takes)}` : ''}`);
 
@@ -45,6 +56,8 @@ function action(values: Values): string {
   switch (values.kind) {
     case 'words':
       return `(${values.words.join(' ')})`;
+    case 'asked':
+      return `{compadd -- $(holdfast complete --words ${values.of} 2>/dev/null)}`;
     case 'files':
       return '_files';
     case 'folders':

@@ -14,7 +14,7 @@ export const cautionLines = (columns: number): Line[] => [
     paragraph(`${index + 1}  ${text}`, columns, 'plain', 3),
   ),
   BLANK,
-  ...paragraph('Is any of the seven a yes? y or n', columns, 'strong'),
+  ...paragraph('Is any of these a yes? y or n', columns, 'strong'),
 ];
 
 /** Why each number is what it is: sentence, numbers used, source. */

@@ -1,0 +1,84 @@
+import { CATALOGUE } from '../program/catalogue.ts';
+import { missingFor } from '../program/check/rules/gear.ts';
+import { keyWords } from '../program/check/words.ts';
+import { findLifts, nearestLift } from '../program/find-lifts.ts';
+import { textTable } from '../report/table.ts';
+import { wrapped } from '../report/wrap.ts';
+import { jsonText } from '../text/json-text.ts';
+import { Refusal } from '../text/problem.ts';
+import { safeText } from '../text/safe-text.ts';
+import type { Gear } from '../training/gear.ts';
+import type { Lift } from '../training/lift.ts';
+import { directMuscles } from '../training/muscles.ts';
+import { openWorkbench } from '../workbench/open-workbench.ts';
+import type { Run } from './call.ts';
+import type { LiftsJson } from './lifts-schema.ts';
+import { textSize } from './text-size.ts';
+
+/** Lists the lifts that fit some words: what programs call them, what they train and need. */
+export const run: Run = ({ args, global, ports, print, tell }) => {
+  const workbench = openWorkbench(ports, global);
+  const lifts = global.program ? workbench.program().lifts : CATALOGUE;
+  const gear = workbench.gear();
+  const query = args.join(' ');
+  const found = findLifts(lifts, query, gear);
+  const near = found.length === 0 ? nearestLift(lifts, query) : null;
+  if (found.length === 0 && !near) {
+    throw new Refusal({
+      what: `There is no lift like "${safeText(query)}".`,
+      fix: 'Try one word of its name or a muscle, such as "holdfast lifts row".',
+    });
+  }
+  if (near) tell(`There is no lift like "${safeText(query)}"; the nearest is this one.`);
+  const listed = near ? [near] : found;
+  if (global.json) {
+    print(
+      jsonText({ schema: 1, lifts: listed.map((lift) => jsonOf(lift, gear)) } satisfies LiftsJson),
+    );
+    return 0;
+  }
+  const columns = [
+    { heading: 'lift', align: 'left' },
+    { heading: 'trains', align: 'left', dropFirst: 1 },
+    { heading: 'needs', align: 'left', dropFirst: 2 },
+  ] as const;
+  const rows = listed.map((lift) => [
+    lift.key,
+    directMuscles(lift.trains).map(keyWords).join(', '),
+    needsText(lift, gear),
+  ]);
+  const { width } = textSize(ports);
+  print(textTable(columns, rows, width).join('\n'));
+  const [only] = listed;
+  if (only && listed.length === 1) {
+    const said = [only.form, only.caution].filter((text) => text !== null);
+    print(['', ...said.flatMap((text) => wrapped(text, width, '  '))].join('\n'));
+  }
+  return 0;
+};
+
+const jsonOf = (lift: Lift, gear: Gear): LiftsJson['lifts'][number] => ({
+  key: lift.key,
+  name: lift.name,
+  pattern: lift.pattern,
+  loading: lift.loading,
+  kind: lift.kind,
+  direct: directMuscles(lift.trains),
+  joints: [...lift.joints],
+  needs: [...lift.needs],
+  missing: missingFor({ lift, step: null }, gear),
+});
+
+const LOADED_BY: Readonly<Record<Lift['loading'], string>> = {
+  barbell: 'bar',
+  dumbbell: 'dumbbells',
+  stack: 'machine',
+  bodyweight: '',
+  free: 'other load',
+};
+
+function needsText(lift: Lift, gear: Gear): string {
+  const needs = [LOADED_BY[lift.loading], ...lift.needs].filter(Boolean).join(', ') || 'nothing';
+  const missing = missingFor({ lift, step: null }, gear);
+  return missing === null ? needs : `${needs} (you lack ${missing})`;
+}

@@ -1,0 +1,95 @@
+import { nearestKey } from '../text/nearest.ts';
+import type { Gear } from '../training/gear.ts';
+import type { Lift } from '../training/lift.ts';
+import { missingFor } from './check/rules/gear.ts';
+
+/** What else lifts are called in gyms, by the words as they are said. */
+const EVERYDAY_NAMES: Readonly<Record<string, readonly string[]>> = {
+  'back-squat': ['barbell squat'],
+  'bench-press': ['flat bench', 'chest press'],
+  'overhead-press': ['military press', 'shoulder press', 'strict press', 'ohp'],
+  'romanian-deadlift': ['rdl'],
+  'dumbbell-romanian-deadlift': ['rdl'],
+  'single-leg-romanian-deadlift': ['rdl'],
+  'rear-foot-elevated-split-squat': ['bulgarian split squat'],
+  'single-leg-squat': ['pistol squat'],
+  'knees-forward-squat': ['sissy squat'],
+  'triceps-extension': ['skull crusher', 'french press'],
+  'overhead-triceps-extension': ['french press'],
+  'dumbbell-side-raise': ['lateral raise', 'side lateral'],
+  'cable-side-raise': ['lateral raise'],
+  'machine-side-raise': ['lateral raise'],
+  'dumbbell-rear-raise': ['rear delt fly', 'reverse fly', 'rear lateral'],
+  'machine-rear-fly': ['reverse pec deck', 'rear delt machine'],
+  'machine-fly': ['pec deck', 'butterfly'],
+  'push-up': ['press-up'],
+  'barbell-row': ['bent-over row'],
+  'dead-stop-row': ['pendlay row'],
+  'rotating-dumbbell-press': ['arnold press'],
+  'back-extension': ['hyperextension'],
+  'two-hand-carry': ['farmer walk', 'farmers carry'],
+  'one-hand-carry': ['suitcase carry'],
+  'anti-rotation-press': ['pallof press'],
+  'lowering-pull-up': ['negative pull-up'],
+  'sliding-leg-curl': ['slider leg curl'],
+  'trap-bar-deadlift': ['hex bar deadlift'],
+  'inverted-row': ['body row', 'australian pull-up'],
+  'cable-pushdown': ['triceps pressdown'],
+  'straight-arm-pulldown': ['cable pullover'],
+};
+
+const wordsIn = (text: string): readonly string[] =>
+  text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean);
+
+/** How near a lift is to what was typed, 0 the nearest; null where it does not fit. */
+function nearness(lift: Lift, asked: readonly string[]): number | null {
+  const names = [`${lift.name} ${lift.key}`, ...(EVERYDAY_NAMES[lift.key] ?? [])];
+  const fits = (text: string) => {
+    const words = wordsIn(text);
+    return asked.every((start) => words.some((word) => word.startsWith(start)));
+  };
+  const at = names.findIndex(fits);
+  if (at >= 0) return at === 0 ? 0 : 1;
+  const muscles = Object.keys(lift.trains).filter(
+    (muscle) => lift.trains[muscle as keyof typeof lift.trains] === 1,
+  );
+  return fits([lift.name, lift.pattern, lift.loading, ...muscles].join(' ')) ? 2 : null;
+}
+
+/**
+ * Lifts in which every word of the query begins a word of the name, an everyday name, or the
+ * movement, the loading or a muscle trained directly: names before muscles, what the gear can do
+ * before the rest.
+ */
+export function findLifts(
+  lifts: ReadonlyMap<string, Lift>,
+  query: string,
+  gear: Gear,
+): readonly Lift[] {
+  const asked = wordsIn(query);
+  return [...lifts.values()]
+    .flatMap((lift) => {
+      const near = nearness(lift, asked);
+      const isAble = missingFor({ lift, step: null }, gear) === null;
+      return near === null ? [] : [{ lift, rank: near * 2 + (isAble ? 0 : 1) }];
+    })
+    .sort((a, b) => a.rank - b.rank)
+    .map(({ lift }) => lift);
+}
+
+/** The lift that was most likely meant by words that fit none; null where nothing is near. */
+export function nearestLift(lifts: ReadonlyMap<string, Lift>, query: string): Lift | null {
+  const named = [...lifts.values()].flatMap((lift) =>
+    [lift.key, lift.name, ...(EVERYDAY_NAMES[lift.key] ?? [])].map(
+      (name) => [name.toLowerCase().replace(/\s+/g, '-'), lift] as const,
+    ),
+  );
+  const near = nearestKey(
+    query,
+    named.map(([name]) => name),
+  );
+  return named.find(([name]) => name === near)?.[1] ?? null;
+}
