@@ -1,6 +1,8 @@
+import { andText } from '../program/check/words.ts';
 import type { Day, Program } from '../program/program.ts';
 import type { Reason } from '../training/rule.ts';
 import type { Circumstances, Past, SessionDone } from './past.ts';
+import type { PrescribedExercise, Prescription } from './prescription.ts';
 import { restAdvice } from './rest-advice.ts';
 import { because } from './rules/progression-rules.ts';
 
@@ -91,4 +93,14 @@ function begunOf(
     .filter(({ session, finished }) => finished && sessions.has(session))
     .map(({ exercise }) => exercise.track);
   return tracks.length === 0 ? null : { session: last.session, tracks: [...new Set(tracks)] };
+}
+
+/** What was done when the day was begun is not done again; the rest of it is what is due. */
+export function leftOfDay(whole: Prescription, { tracks }: Begun): Prescription {
+  const isDone = ({ track }: PrescribedExercise) => tracks.includes(track);
+  const names = whole.exercises.filter(isDone).map(({ name }) => name);
+  const exercises = whole.exercises.filter((exercise) => !isDone(exercise));
+  if (names.length === 0 || exercises.length === 0) return whole;
+  const told = because('begun-day', { day: whole.day, names: andText(names) });
+  return { ...whole, exercises, warnings: [told, ...whole.warnings] };
 }

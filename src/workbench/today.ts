@@ -1,11 +1,9 @@
 import { weekLack } from '../cut/week-lack.ts';
 import type { OpenSession } from '../journal/history.ts';
-import { andText } from '../program/check/words.ts';
 import type { Day, Program } from '../program/program.ts';
-import { type Begun, dueDay } from '../progression/due-day.ts';
+import { dueDay, leftOfDay } from '../progression/due-day.ts';
 import { prescribe } from '../progression/prescribe.ts';
-import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
-import { because } from '../progression/rules/progression-rules.ts';
+import type { Prescription } from '../progression/prescription.ts';
 import { shortDay } from '../progression/short-day.ts';
 import { localDate } from '../session/local-date.ts';
 import { dayWords } from '../text/day-words.ts';
@@ -88,22 +86,13 @@ function prescriptionFor(
     const lacks = weekLack(program, history, today);
     return shortDay(whole, { minutes: within, pace: paceOf(history), gear, lacks });
   };
-  if (dayName !== null) return prescribed(dayNamed(program, dayName));
   const due = dueDay(program, history, today);
+  const named = dayName === null ? due.day : dayNamed(program, dayName);
+  if (named !== due.day) return prescribed(named);
   const prescription = prescribed(due.day);
   const { begun } = due;
-  const left = begun ? withoutDone(prescription, begun) : prescription;
+  const left = begun ? leftOfDay(prescription, begun) : prescription;
   return due.rest ? { ...left, warnings: [due.rest, ...left.warnings] } : left;
-}
-
-/** What was done when the day was begun is not done again; the rest of it is what is due. */
-function withoutDone(whole: Prescription, { tracks }: Begun): Prescription {
-  const isDone = ({ track }: PrescribedExercise) => tracks.includes(track);
-  const names = whole.exercises.filter(isDone).map(({ name }) => name);
-  const exercises = whole.exercises.filter((exercise) => !isDone(exercise));
-  if (names.length === 0 || exercises.length === 0) return whole;
-  const told = because('begun-day', { day: whole.day, names: andText(names) });
-  return { ...whole, exercises, warnings: [told, ...whole.warnings] };
 }
 
 function dayNamed({ days, name: program }: Program, name: string): Day {
