@@ -5,6 +5,7 @@ import type { Aim } from '../program/program.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
+import { KITS, type Kit } from '../training/kits.ts';
 import { JOINTS, type Joint, type Lift } from '../training/lift.ts';
 import { massOf, readQuantity, type Unit } from '../training/mass.ts';
 import { MUSCLES, type Muscle } from '../training/muscles.ts';
@@ -31,6 +32,11 @@ export const readAnswer = {
   aim: (text: string): Aim => {
     if (text === 'cut' || text === 'maintain' || text === 'build') return text;
     throw wrong('aim', text, 'Write cut, maintain or build.');
+  },
+  kit: (text: string): Kit => {
+    const kit = KITS[Number(text) - 1];
+    if (kit) return kit;
+    throw wrong('what you own', text, `Write a number from 1 to ${KITS.length}.`);
   },
   unit: (text: string): Unit => {
     if (text === 'kg' || text === 'lb') return text;

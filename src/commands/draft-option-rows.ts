@@ -1,10 +1,17 @@
+import { KITS } from '../training/kits.ts';
 import type { OptionRow } from './command-table.ts';
+
+/** `1 body weight and bands, 2 …`. */
+export const KIT_LIST = KITS.map(({ name }, at) => `${at + 1} ${name}`).join('; ');
+
+const KIT_WORDS = `what you own, kept as your gear: ${KIT_LIST}`;
 
 /** What a draft can be told without being asked. */
 export const DRAFT_OPTIONS: readonly OptionRow[] = [
   { flags: '--days <count>', does: 'days a week, 2 to 4; 3 by default' },
   { flags: '--minutes <count>', does: 'minutes a session at most; 60 by default' },
   { flags: '--aim <aim>', does: 'cut, maintain or build; cut by default' },
+  { flags: '--kit <number>', does: KIT_WORDS },
   { flags: '--like <lifts...>', does: 'lifts that should be in it' },
   { flags: '--without <lifts...>', does: 'lifts that you cannot or will not do' },
   {

@@ -2,6 +2,7 @@ import { createInterface } from 'node:readline/promises';
 import { problemText, Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
 import type { Call } from './call.ts';
+import { KIT_LIST } from './draft-option-rows.ts';
 
 /** One question of a draft, and the option that answers it, too. */
 interface Question {
@@ -12,6 +13,11 @@ interface Question {
 }
 
 const QUESTIONS: readonly Question[] = [
+  {
+    option: 'kit',
+    asks: `What you own ("holdfast gear --edit" corrects it): ${KIT_LIST}`,
+    usual: '6',
+  },
   { option: 'days', asks: 'How many days a week, 2 to 4', usual: '3' },
   { option: 'minutes', asks: 'Minutes a session at most', usual: '60' },
   { option: 'aim', asks: 'Aim: cut, maintain or build', usual: 'cut' },
@@ -35,12 +41,14 @@ export async function askForDraft(
   { ports, tell }: Pick<Call, 'ports' | 'tell'>,
   usual: Readonly<Record<string, string>>,
   check: (option: string, answer: string) => void,
+  isKnown: (option: string) => boolean,
 ): Promise<Record<string, string>> {
   const lines = createInterface({ input: ports.stdin, output: ports.stdout });
   const answers: Record<string, string> = {};
   try {
     tell('A few questions; enter alone takes what stands in brackets, or nothing.');
     for (const { option, asks, usual: normal } of QUESTIONS) {
+      if (isKnown(option)) continue;
       const given = usual[option] ?? normal;
       const prompt = given === null ? `${asks}: ` : `${asks} [${safeText(given)}]: `;
       for (;;) {
@@ -55,6 +63,17 @@ export async function askForDraft(
       }
     }
     return answers;
+  } finally {
+    lines.close();
+  }
+}
+
+/** Is the draft to be the program in use? Enter alone says yes. */
+export async function askToUse({ ports }: Pick<Call, 'ports'>): Promise<boolean> {
+  const lines = createInterface({ input: ports.stdin, output: ports.stdout });
+  try {
+    const answer = (await lines.question('Use it from now on, yes or no? [yes]: ')).trim();
+    return answer === '' || /^y/i.test(answer);
   } finally {
     lines.close();
   }

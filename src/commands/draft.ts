@@ -1,18 +1,22 @@
 import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
-import type { Before, Wishes } from '../program/draft/wishes.ts';
+import type { Before, Best, Wishes } from '../program/draft/wishes.ts';
 import { wrapped } from '../report/wrap.ts';
+import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
 import { findingsOf } from '../workbench/findings-of.ts';
+import { keepGear } from '../workbench/keep-gear.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { reasonWords } from '../workbench/reason-words.ts';
+import { recentBests } from '../workbench/recent-bests.ts';
 import type { Call, Run } from './call.ts';
 import { KNOWN_LIFTS, type Reading, readAnswer } from './draft-answers.ts';
 import { draftPath, programBefore, writeDraftFile } from './draft-file.ts';
-import { askForDraft } from './draft-questions.ts';
+import { askForDraft, askToUse } from './draft-questions.ts';
 import { textSize } from './text-size.ts';
 
 /** Options that answer a question; any of them given, nothing is asked. */
 const ANSWERS = [
+  'kit',
   'days',
   'minutes',
   'like',
@@ -33,7 +37,10 @@ export const run: Run = async (call) => {
     lifts: from?.program.lifts ?? KNOWN_LIFTS,
     unit: unitOf(call, workbench, from),
   };
-  const answered = await answersOf(call, reading, from);
+  const answered = await answersOf(call, reading, workbench, from);
+  if (answered.kit !== undefined && call.options.print !== true) {
+    await keepKit(readAnswer.kit(answered.kit).gear(reading.unit), workbench);
+  }
   const wishes = wishesOf(answered, reading, workbench, from);
   const path = call.options.print === true ? null : draftPath(call, workbench, wishes.name);
   const draft = draftProgram(wishes);
@@ -45,7 +52,8 @@ export const run: Run = async (call) => {
   }
   writeDraftFile(path, draft.text, call);
   call.print([...why, '', `Written to ${path}.`].join('\n'));
-  if (call.options.use === true) {
+  const isUsed = call.options.use === true || (isAsked(call) && (await askToUse(call)));
+  if (isUsed) {
     const { writeSettings } = await import('../settings/write-settings.ts');
     writeSettings(workbench.folders.config, { program: path });
     call.print('It is the program in use now.');
@@ -55,6 +63,12 @@ export const run: Run = async (call) => {
   return 0;
 };
 
+/** Were the questions asked, so that one more is in place? */
+const isAsked = ({ options, ports: { stdin, stdout } }: Call): boolean =>
+  ANSWERS.every((option) => options[option] === undefined) &&
+  stdin.isTTY === true &&
+  stdout.isTTY === true;
+
 type Answered = Readonly<Record<string, string>>;
 
 function unitOf({ options }: Call, workbench: Workbench, from: Before | null) {
@@ -63,7 +77,12 @@ function unitOf({ options }: Call, workbench: Workbench, from: Before | null) {
 }
 
 /** What was typed, or what is asked for where there is a terminal and nothing was typed. */
-async function answersOf(call: Call, reading: Reading, from: Before | null): Promise<Answered> {
+async function answersOf(
+  call: Call,
+  reading: Reading,
+  workbench: Workbench,
+  from: Before | null,
+): Promise<Answered> {
   const typed = Object.fromEntries(
     ANSWERS.flatMap((option) => {
       const found = call.options[option];
@@ -76,12 +95,17 @@ async function answersOf(call: Call, reading: Reading, from: Before | null): Pro
   const usual = from
     ? { days: String(daysOf(from)), aim: from.program.aim }
     : ({} as Record<string, string>);
-  return askForDraft(call, usual, (option, answer) => {
-    READ[option]?.(answer, reading);
-  });
+  // What is known already is not asked again.
+  const isKnown = (option: string) => option === 'kit' && isGearSaid(workbench);
+  const check = (option: string, answer: string) => void READ[option]?.(answer, reading);
+  return askForDraft(call, usual, check, isKnown);
 }
 
+const isGearSaid = (workbench: Workbench): boolean =>
+  workbench.journal().history().gear !== null || workbench.settings().settings.gear !== null;
+
 const READ: Readonly<Record<string, (text: string, reading: Reading) => unknown>> = {
+  kit: readAnswer.kit,
   days: readAnswer.days,
   minutes: readAnswer.minutes,
   aim: readAnswer.aim,
@@ -98,23 +122,35 @@ function wishesOf(
   workbench: Workbench,
   from: Before | null,
 ): Wishes {
-  const { days, minutes, aim, name, like, without, hurts, focus, best } = answered;
+  const { kit, days, minutes, aim, name, like, without, hurts, focus, best } = answered;
   const wished = days === undefined ? (from ? daysOf(from) : 3) : readAnswer.days(days);
   return {
     name: name === undefined ? (from?.program.name ?? NAMES[wished]) : readAnswer.name(name),
     days: wished,
     minutes: minutes === undefined ? 60 : readAnswer.minutes(minutes),
-    gear: workbench.gear(),
+    gear: kit === undefined ? workbench.gear() : readAnswer.kit(kit).gear(reading.unit),
     like: readAnswer.lifts(like ?? '', reading),
     without: readAnswer.lifts(without ?? '', reading),
     hurts: readAnswer.joints(hurts ?? ''),
     focus: readAnswer.muscles(focus ?? ''),
-    bests: readAnswer.bests(best ?? '', reading),
+    bests: withHistory(readAnswer.bests(best ?? '', reading), workbench),
     unit: reading.unit,
     aim: aim === undefined ? (from?.program.aim ?? 'cut') : readAnswer.aim(aim),
     bodyMass: workbench.journal().history().bodyMassOn(workbench.today()),
     from,
   };
+}
+
+/** Gear of a kit is what the lifter owns from now on. */
+async function keepKit(gear: Gear, workbench: Workbench): Promise<void> {
+  const { writeSettings } = await import('../settings/write-settings.ts');
+  keepGear(workbench, gear, (change) => writeSettings(workbench.folders.config, change));
+}
+
+/** What was told, and of other lifts the strongest set of the last eight weeks. */
+function withHistory(told: readonly Best[], workbench: Workbench): readonly Best[] {
+  const bests = recentBests(workbench.journal().history(), workbench.today());
+  return [...told, ...bests.filter(({ lift }) => !told.some((best) => best.lift === lift))];
 }
 
 const NAMES: Readonly<Record<Wishes['days'], string>> = {

@@ -15,7 +15,7 @@ export function longPage(model: Model, bench: Bench, columns: number): readonly 
     case 'cautions':
       return cautionLines(columns);
     case 'why':
-      return whyLines(screen.exercises, screen.unit, bench, columns);
+      return whyLines(screen, bench, columns);
     case 'summary':
       return summaryLines(model, bench, columns);
     case 'weight-question':

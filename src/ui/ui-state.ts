@@ -2,6 +2,7 @@ import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Unit } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
+import type { Reason } from '../training/rule.ts';
 import type { Choices, Offer, Today } from '../workbench/bench.ts';
 import type { ProgramScreen } from './program-screen.ts';
 import type { WatchScreen } from './watch-screen.ts';
@@ -63,6 +64,8 @@ export type Screen =
   | {
       readonly kind: 'why';
       readonly unit: Unit;
+      /** What was cut from a day for want of time. */
+      readonly cut: readonly Reason[];
       readonly exercises: readonly PrescribedExercise[];
       readonly back: Screen;
       readonly scroll: number;

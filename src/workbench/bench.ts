@@ -82,7 +82,7 @@ export type Choices = Pick<
  * session's `send` and the watch's `change` change anything.
  */
 export interface Bench {
-  /** The day that is due, or the one named, cut to the minutes there are (as asked at the start where left out; null: whole). */
+  /** The day that is due, or the one named, cut to the minutes there are (as asked for last where left out; null: whole). */
   readonly today: (day?: string, within?: number | null) => Today;
   /** Opens the session of a day (the one due by default), or goes on with the one that is open. */
   readonly begin: (day?: string, within?: number | null) => LiveSession | Problem;

@@ -53,6 +53,7 @@ export function openBench(
 ): Bench {
   const { ports } = workbench;
   let live: LiveSession | null = null;
+  let asked = minutes;
   let settings = workbench.settings().settings;
   /** What lies behind the live session: its own sets are no part of it until it is closed. */
   let behind: { readonly history: History; readonly circumstances: Circumstances } | null = null;
@@ -140,8 +141,11 @@ export function openBench(
     anew(exercise, { kind: 'load', load });
 
   return {
-    today: (day, within = minutes) => todayOf(workbench, day ?? null, within),
-    begin: (day, within = minutes) =>
+    today: (day, within = asked) => {
+      asked = within;
+      return todayOf(workbench, day ?? null, within);
+    },
+    begin: (day, within = asked) =>
       orProblem(() => {
         const writer = openWriter(workbench, day ?? null, within, keepNow);
         changed();

@@ -87,7 +87,7 @@ test('at a terminal it asks, and asks again what it cannot read', async () => {
   const stdin = Object.assign(new PassThrough(), { isTTY: true, setRawMode: () => {} });
   const stdout = Object.assign(new PassThrough(), { isTTY: true, columns: 80 });
   const said: string[] = [];
-  const answers = ['7', '2', '45', '', 'dip', 'deadlift', 'knee', 'biceps', ''];
+  const answers = ['6', '7', '2', '45', '', 'dip', 'deadlift', 'knee', 'biceps', '', ''];
   stdout.on('data', (bytes: Buffer) => {
     said.push(String(bytes));
     if (/[:\]] ?: ?$|: $/.test(String(bytes))) {
@@ -105,5 +105,8 @@ test('at a terminal it asks, and asks again what it cannot read', async () => {
   const text = said.join('');
   expect(text).toContain('"7" is no answer for days a week. Write 2, 3 or 4.');
   expect(readFileSync(plan('my-two-days'), 'utf8')).toContain('days_per_week: 2');
-  expect(text).toContain('Dip is in, as you wished.');
+  // The kit has no dip station, and enter alone takes the program into use.
+  expect(text).toContain('Dip is not in: your gear holds nothing for it.');
+  expect(text).toContain('It is the program in use now.');
+  expect((await home.run('gear')).out).toContain('bench, rack, chin-up bar');
 });

@@ -1,11 +1,13 @@
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, test, vi } from 'vitest';
 import { CATALOGUE } from '../../src/program/catalogue.ts';
 import { checkProgram } from '../../src/program/check/check-program.ts';
 import { programFigures } from '../../src/program/check/figures.ts';
 import { draftProgram } from '../../src/program/draft/draft-program.ts';
 import { DRAFT_RULES } from '../../src/program/draft/draft-rules.ts';
 import { readProgram } from '../../src/program/read-program.ts';
+import { KITS } from '../../src/training/kits.ts';
+import { JOINTS } from '../../src/training/lift.ts';
 import { isLoadable, loadsFor } from '../../src/training/loads.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { directMuscles, MUSCLES } from '../../src/training/muscles.ts';
@@ -202,4 +204,59 @@ describe('whatever is wished', () => {
       { numRuns: 6 },
     );
   });
+});
+
+describe('what hurts', () => {
+  test.each(JOINTS)('%s: no lift loads it hard, and what goes has that cause', (joint) => {
+    const gear = { ...KITS[5]!.gear('kg'), safeties: true };
+    const draft = draftProgram(someWishes({ gear, hurts: [joint] }));
+    const loading = liftsOf(draft)
+      .flat()
+      .filter(({ joints }) => joints.includes(joint));
+    expect(loading).toEqual([]);
+    const causes = draft.givenUp.filter(({ rule }) => rule === 'draft-movement-out');
+    expect(causes.map(({ facts }) => facts.cause)).not.toContain('gear');
+  });
+
+  test('is said as common practice, and leads to someone licensed', () => {
+    const gear = { ...KITS[2]!.gear('kg'), safeties: true };
+    const draft = draftProgram(someWishes({ gear, hurts: ['knee'] }));
+    expect(sentences(draft.givenUp).join(' ')).toMatch(
+      /No squat or lunge: .*common practice; see someone who is licensed if it lasts/,
+    );
+  });
+});
+
+test('the best of a lift like it gives a first load at 90 % of the usual ratio', () => {
+  const gear = KITS[3]!.gear('kg');
+  const best = { lift: 'bench-press', load: kilograms(60), reps: 5, reserve: 0 };
+  const draft = draftProgram(someWishes({ gear, bests: [best] }));
+  // 60 kg × 5 is a maximum of 67.5 kg; a dumbbell 40 % of it, 27; at 9.5 reps to failure 76 %,
+  // 20.6; 90 % of that 18.5: the pair of 18 kg.
+  expect(sentences(draft.chosen).join(' ')).toMatch(
+    /Dumbbell bench press starts at 18 kg: 90 % of what 60 kg × 5 with 0 in reserve of Bench press/,
+  );
+});
+
+test('a changed program names every lift that it leaves out, with the cause', () => {
+  const text = `name: Before
+unit: kg
+days:
+  - name: A
+    exercises:
+      - {lift: back-squat, sets: 3, reps: 5-8}
+      - {lift: dip, sets: 3, reps: 6-10}
+      - {lift: good-morning, sets: 3, reps: 6-10}
+`;
+  const read = readProgram(text, 'before.yaml');
+  if (!read.ok) throw new Error('It can be read.');
+  const gear = { ...KITS[5]!.gear('kg'), safeties: true };
+  const from = { text, program: read.program };
+  const draft = draftProgram(someWishes({ gear, from, without: ['good-morning'] }));
+  expect(sentences(draft.givenUp)).toEqual(
+    expect.arrayContaining([
+      'Dip goes: your gear holds nothing for it.',
+      'Good morning goes: you left it out.',
+    ]),
+  );
 });

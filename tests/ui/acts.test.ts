@@ -396,9 +396,16 @@ describe('the time there is', () => {
     const player = new Player(WIDE);
     expect(player.screen()).not.toContain('Cut to');
     expect(player.keys('k').screen()).toContain('Cut to 20 min');
-    expect(player.screen()).toMatch(/Back squat: \d of \d sets, for want of time\./);
+    expect(player.screen()).toContain('without Plank; fewer sets of Back squat; shorter rests');
+    expect(player.keys('w').screen()).toMatch(/Plank is left out: it takes \d min/);
+    player.keys('<esc>');
     expect(player.keys('k').screen()).toContain('Cut to 15 min');
     expect(player.keys('k').screen()).not.toContain('Cut to');
+  });
+
+  it('stays cut after a look at another screen', () => {
+    const player = new Player(WIDE).keys('ki<esc>');
+    expect(player.screen()).toContain('Cut to 20 min');
   });
 
   it('the session that is begun is the short one, and its exercises keep to it at another load', () => {

@@ -36,17 +36,19 @@ const why: Act = (acting) => {
   if (screen.kind === 'preview') {
     const { exercises } = screen.today.prescription;
     const chosen = exercises[screen.chosen];
-    const { unit } = screen.today.prescription;
+    const { unit, short } = screen.today.prescription;
+    const cut = short?.cut ?? [];
     const shown = chosen ? [chosen] : exercises;
-    return show(acting, { kind: 'why', exercises: shown, unit, back, scroll: 0 });
+    return show(acting, { kind: 'why', exercises: shown, unit, cut, back, scroll: 0 });
   }
   const here = hereOf(acting);
   const { session } = acting.model;
   const state = here === null ? undefined : session?.exercises[here];
   if (!session || !state) return tell(acting, NO_EXERCISE);
   const exercises = [state.prescribed];
-  const { unit } = session.prescription;
-  return show(acting, { kind: 'why', exercises, unit, back: RUNNER, scroll: 0 });
+  const { unit, short } = session.prescription;
+  const cut = short?.cut ?? [];
+  return show(acting, { kind: 'why', exercises, unit, cut, back: RUNNER, scroll: 0 });
 };
 
 /** Moves the choice of a list or of the preview, around the ends. */

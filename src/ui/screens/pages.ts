@@ -1,9 +1,8 @@
-import type { PrescribedExercise } from '../../progression/prescription.ts';
 import { CAUTIONS, READINESS_QUESTIONS } from '../../training/cautions.ts';
-import type { Unit } from '../../training/mass.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
 import { detailTexts, planText } from '../plan-words.ts';
+import type { Screen } from '../ui-state.ts';
 
 /** Once, before the first session. */
 export const cautionLines = (columns: number): Line[] => [
@@ -19,12 +18,11 @@ export const cautionLines = (columns: number): Line[] => [
 
 /** Why each number is what it is: sentence, numbers used, source. */
 export function whyLines(
-  exercises: readonly PrescribedExercise[],
-  unit: Unit,
+  { exercises, unit, cut }: Extract<Screen, { kind: 'why' }>,
   bench: Bench,
   columns: number,
 ): Line[] {
-  return exercises.flatMap((exercise) => [
+  const asked = exercises.flatMap((exercise) => [
     line(exercise.name, 'strong'),
     ...paragraph(planText(exercise, unit), columns),
     ...detailTexts(exercise, unit, bench).flatMap((text) => paragraph(text, columns, 'plain', 2)),
@@ -43,6 +41,11 @@ export function whyLines(
       text ? [BLANK, ...paragraph(text, columns)] : [],
     ),
   ]);
+  if (cut.length === 0) return asked;
+  const words = cut.flatMap((reason) =>
+    paragraph(bench.reasonWords(reason).text, columns, 'plain', 2),
+  );
+  return [...asked, BLANK, line('Cut for want of time', 'strong'), ...words];
 }
 
 /** Heading of a page, and a line under it. */

@@ -1,4 +1,4 @@
-import type { PrescribedExercise } from '../../progression/prescription.ts';
+import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import type { Bench, Today } from '../../workbench/bench.ts';
@@ -49,10 +49,7 @@ function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: nu
       ? `This session is open on ${elsewhere.device} since ${elsewhere.since}. Space takes it over and goes on here.`
       : STATES[state],
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
-    ...(prescription.short
-      ? [`Cut to ${prescription.short.minutes} min; k cuts further, in the end it is whole again.`]
-      : []),
-    ...(prescription.short?.cut ?? []).map((reason) => bench.reasonWords(reason).text),
+    prescription.short ? shortText(prescription.short) : null,
     ...prescription.warnings.map((reason) => bench.reasonWords(reason).text),
     state === 'open' ? null : findingsText(bench),
   ].filter((text) => text !== null);
@@ -62,6 +59,20 @@ function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: nu
     ...(said.length > 0 ? [BLANK] : []),
     ...said.flatMap((text) => paragraph(`! ${text}`, columns, 'alert', 2)),
   ];
+}
+
+/** What a short day is without, in a line; the key for why lists it with the reasons. */
+function shortText({ minutes, cut }: NonNullable<Prescription['short']>): string {
+  const named = (key: string) =>
+    cut.filter(({ rule }) => rule === key).map(({ facts }) => String(facts.name));
+  const out = named('short-left-out');
+  const fewer = named('short-sets');
+  const what = [
+    ...(out.length > 0 ? [`without ${out.join(', ')}`] : []),
+    ...(fewer.length > 0 ? [`fewer sets of ${fewer.join(', ')}`] : []),
+    'shorter rests',
+  ];
+  return `Cut to ${minutes} min: ${what.join('; ')}. w says why, k cuts further.`;
 }
 
 /** How much the check has to say of the program. */
