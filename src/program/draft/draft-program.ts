@@ -10,6 +10,7 @@ import { chosenReasons } from './explain-draft.ts';
 import { givenUp, givenUpReasons, type Lost } from './given-up.ts';
 import { type Plan, planDays } from './plan-days.ts';
 import { redraft } from './redraft.ts';
+import { LARGE } from './skeleton.ts';
 import type { Wishes } from './wishes.ts';
 import { writeDraft } from './write-draft.ts';
 
@@ -65,8 +66,12 @@ function roomiest(
 }
 
 const weightOf = (lost: readonly Lost[]): number =>
-  lost.reduce((sum, { what }) => sum + WEIGHT[what], 0);
+  lost.reduce((sum, { what, facts: { muscle, low, sets } }) => {
+    const share = what === 'sets' ? (Number(low) - Number(sets)) / Number(low) : 1;
+    return sum + WEIGHT[what] * share * (LARGE.some((large) => large === muscle) ? 2 : 1);
+  }, 0);
 
+/** Sets weigh by the share of them that is missing, large muscles twice. */
 const WEIGHT: Readonly<Record<Lost['what'], number>> = { movement: 4, direct: 2, sets: 1 };
 
 const introduction = ({ days, minutes }: Wishes): readonly string[] => [
