@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { todaySchema } from '../../src/commands/today-schema.ts';
 import { AHome } from './a-home.ts';
 
 let home: AHome;
@@ -30,6 +31,13 @@ test.each(['A', 'B', 'C'])(
     }
   },
 );
+
+test('what it prints as JSON keeps to its schema, cut or whole', async () => {
+  for (const minutes of ['20', '180']) {
+    const printed = await home.json('today', '--minutes', minutes);
+    expect(todaySchema.parse(printed)).toEqual(printed);
+  }
+});
 
 test('a day that fits is whole', async () => {
   const { short, minutes } = await home.json('today', '--minutes', '90');
