@@ -70,8 +70,9 @@ export function draftFaults({ program, findings }: Draft, wishes: Wishes): reado
     !lift.joints.some((joint) => wishes.hurts.includes(joint)) &&
     (wishes.gear.safeties || !isUnderTheBar(lift));
   const secondsLeft = (day: Day) => minutes * 60 - secondsOf(day, program.restBetween);
-  /** The least that another lift costs: a set more is two with their rest, and its way in. */
-  const hasTimeFor = (needed: number) => program.days.some((day) => secondsLeft(day) >= needed);
+  /** Has a day the time, and fewer than the eight lifts that are enough for any? */
+  const hasTimeFor = (needed: number) =>
+    program.days.some((day) => day.exercises.length < 8 && secondsLeft(day) >= needed);
   const faults: string[] = [];
   for (const { severity, rule } of findings) if (severity === 'error') faults.push(`error ${rule}`);
   for (const day of program.days) if (secondsLeft(day) < 0) faults.push(`over on ${day.name}`);
@@ -86,8 +87,7 @@ export function draftFaults({ program, findings }: Draft, wishes: Wishes): reado
     const isOf = ({ trains }: Lift) => trains[muscle] === 1;
     const able = USUAL.filter((lift) => isOf(lift) && isAble(lift));
     const hasTime = able.some(({ perSide }) => hasTimeFor(clusterSeconds(perSide)));
-    const isFull = lifts.every((day) => day.length >= 8);
-    if (!lifts.flat().some(isOf) && hasTime && !isFull) {
+    if (!lifts.flat().some(isOf) && hasTime) {
       faults.push(`nothing for ${muscle}`);
     }
   }
