@@ -20,3 +20,11 @@ export interface Draft {
   readonly why: readonly Reason[];
   readonly askPain: boolean;
 }
+
+/** What the lifter asks for in place of what the rules give. */
+export type Change =
+  | { readonly kind: 'load'; readonly load: Mass }
+  /** Because of pain: at most 80 %. */
+  | { readonly kind: 'lighter' }
+  /** Last time's pain is gone. */
+  | { readonly kind: 'go-on' };

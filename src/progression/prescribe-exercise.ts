@@ -1,6 +1,6 @@
 import type { Exercise, Plan } from '../program/program.ts';
-import type { Mass } from '../training/mass.ts';
 import { boutsOf } from './bout.ts';
+import type { Change } from './draft.ts';
 import { draftFirst } from './draft-first.ts';
 import { draftLater } from './draft-later.ts';
 import { finishDraft } from './finish-draft.ts';
@@ -10,14 +10,6 @@ import type { PrescribedExercise } from './prescription.ts';
 import { rackFor } from './rack.ts';
 import { readCase } from './read-case.ts';
 import { trackOf } from './track.ts';
-
-/** What the lifter asks for in place of what the rules give. */
-export type Change =
-  | { readonly kind: 'load'; readonly load: Mass }
-  /** Because of pain: at most 80 %. */
-  | { readonly kind: 'lighter' }
-  /** Last time's pain is gone. */
-  | { readonly kind: 'go-on' };
 
 export interface PrescribeOptions {
   readonly change?: Change;

@@ -1,16 +1,11 @@
-import type { Problem } from '../text/problem.ts';
 import type { Reading } from '../training/reading.ts';
 import { apply } from './apply.ts';
 import { clusterFacts } from './cluster-progress.ts';
 import type { SessionCommand } from './command.ts';
-import { refused } from './decisions/decided.ts';
+import { type Decided, refused } from './decisions/decided.ts';
 import { DECISIONS } from './decisions/decisions.ts';
 import type { SessionFact } from './events.ts';
 import type { SessionState } from './state.ts';
-
-export type Decided =
-  | { readonly ok: true; readonly facts: readonly SessionFact[] }
-  | { readonly ok: false; readonly problem: Problem };
 
 /**
  * What becomes of a command given at an instant: the facts to write, those that a rule adds

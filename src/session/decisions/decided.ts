@@ -1,6 +1,11 @@
-import type { Decided } from '../decide.ts';
+import type { Problem } from '../../text/problem.ts';
 import type { SessionFact } from '../events.ts';
 import type { ExerciseState, SessionState } from '../state.ts';
+
+/** What becomes of a command: the facts to write, or the sentence why not. */
+export type Decided =
+  | { readonly ok: true; readonly facts: readonly SessionFact[] }
+  | { readonly ok: false; readonly problem: Problem };
 
 export const accepted = (...facts: readonly SessionFact[]): Decided => ({ ok: true, facts });
 

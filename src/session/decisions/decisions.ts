@@ -1,7 +1,7 @@
 import type { Reading } from '../../training/reading.ts';
 import type { SessionCommand } from '../command.ts';
-import type { Decided } from '../decide.ts';
 import type { SessionState } from '../state.ts';
+import type { Decided } from './decided.ts';
 import { redo, undo } from './going-back.ts';
 import { amend, close, confirm, putDown, start, withdrawStart } from './lifting.ts';
 import { addSet, chooseExercise, endCluster, replace } from './planning.ts';

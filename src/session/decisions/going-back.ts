@@ -1,8 +1,7 @@
-import type { Decided } from '../decide.ts';
 import type { SessionEvent } from '../events.ts';
 import { inForce, isRuleMade, undoneIds } from '../in-force.ts';
 import type { SessionState } from '../state.ts';
-import { accepted, refused } from './decided.ts';
+import { accepted, type Decided, refused } from './decided.ts';
 
 /** The last act that stands and can be taken back; null where there is none. */
 export function lastAct({ events }: Pick<SessionState, 'events'>): SessionEvent | null {

@@ -1,14 +1,13 @@
 import type { Reading } from '../../training/reading.ts';
 import { aimOf } from '../aim.ts';
 import type { SessionCommand } from '../command.ts';
-import type { Decided } from '../decide.ts';
 import { openSets, setsDone } from '../done-sets.ts';
 import type { SetNumbers } from '../events.ts';
 import { stageNow } from '../stage-now.ts';
 import type { SessionState } from '../state.ts';
 import { untilMeant } from '../too-soon.ts';
 import { numbersProblem } from './check-numbers.ts';
-import { accepted, refused } from './decided.ts';
+import { accepted, type Decided, refused } from './decided.ts';
 
 type Command<Name extends SessionCommand['do']> = Extract<SessionCommand, { do: Name }>;
 

@@ -1,8 +1,7 @@
 import type { SessionCommand } from '../command.ts';
-import type { Decided } from '../decide.ts';
 import { isCluster, isOver, nextSet } from '../next-set.ts';
 import type { SessionState } from '../state.ts';
-import { accepted, forExercise, refused } from './decided.ts';
+import { accepted, type Decided, forExercise, refused } from './decided.ts';
 
 type Command<Name extends SessionCommand['do']> = Extract<SessionCommand, { do: Name }>;
 

@@ -1,7 +1,6 @@
 import type { SessionCommand } from '../command.ts';
-import type { Decided } from '../decide.ts';
 import type { SessionState } from '../state.ts';
-import { accepted, forExercise, refused } from './decided.ts';
+import { accepted, type Decided, forExercise, refused } from './decided.ts';
 
 type Command<Name extends SessionCommand['do']> = Extract<SessionCommand, { do: Name }>;
 

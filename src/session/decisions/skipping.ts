@@ -1,11 +1,10 @@
 import type { Reading } from '../../training/reading.ts';
 import type { SessionCommand } from '../command.ts';
-import type { Decided } from '../decide.ts';
 import type { SetPlace } from '../events.ts';
 import { isOver } from '../next-set.ts';
 import { stageNow } from '../stage-now.ts';
 import type { SessionState } from '../state.ts';
-import { accepted, forExercise, refused } from './decided.ts';
+import { accepted, type Decided, forExercise, refused } from './decided.ts';
 
 type Command<Name extends SessionCommand['do']> = Extract<SessionCommand, { do: Name }>;
 
