@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import { dateOfDay, dayNumber } from '../cut/day-number.ts';
+import { dateOfDay, dayNumber } from '../training/day-number.ts';
 import { dayAndMonth, monthWord } from '../text/day-words.ts';
 
 export interface Tick {

@@ -1,4 +1,4 @@
-import { dayNumber } from '../cut/day-number.ts';
+import { dayNumber } from '../training/day-number.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Result } from '../progression/past.ts';
 import { safeText } from '../text/safe-text.ts';

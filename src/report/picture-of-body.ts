@@ -1,5 +1,5 @@
 import { dailyMasses } from '../cut/daily-mass.ts';
-import { dayNumber } from '../cut/day-number.ts';
+import { dayNumber } from '../training/day-number.ts';
 import type { Review } from '../cut/review.ts';
 import { weightBand } from '../cut/weight-band.ts';
 import { mondayOf } from '../cut/work-done.ts';

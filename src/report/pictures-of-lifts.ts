@@ -1,5 +1,5 @@
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
-import { dayNumber } from '../cut/day-number.ts';
+import { dayNumber } from '../training/day-number.ts';
 import type { Review } from '../cut/review.ts';
 import type { Past } from '../progression/past.ts';
 import { safeText } from '../text/safe-text.ts';
