@@ -57,7 +57,8 @@ export function keptByLift(
     const of = { lift, name, kind, sessions: strength?.sessions ?? 0 };
     const body = past.bodyMassOn(on);
     if (loading === 'bodyweight' && body === null) return { ...of, state: 'weigh-in-missing' };
-    if (!strength || strength.sessions < CUT_LIMITS.keptSessions) return { ...of, state: 'not-yet' };
+    if (!strength || strength.sessions < CUT_LIMITS.keptSessions)
+      return { ...of, state: 'not-yet' };
     const { change, alone, level } = strength;
     const now = Math.exp(level.mean);
     const then = Math.exp(level.mean - change.mean);

@@ -38,6 +38,8 @@ export const LIMITS = {
   slipOdds: 0.9,
   slipDays: 56,
   slipSessions: 4,
+  /** Of two lifts one alone would make the mean. Ours. */
+  liftsTogether: 3,
   /** So many days before a change begins still tell where it began. Ours. */
   strengthDaysBefore: 28,
   /** Direct hard sets a week that a dropped set must leave each muscle (Iversen 2021's minimum; as the floor: ours). */

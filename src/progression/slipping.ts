@@ -28,7 +28,7 @@ export function slipOf(past: Past, lift: string, on: Temporal.PlainDate): Slip |
   return found && found.sessions >= LIMITS.slipSessions ? slipIn(found.change) : null;
 }
 
-/** The same of several lifts together, which is told sooner than of any one: null under two that are known. */
+/** The same of several lifts together, which is told sooner than of any one: null under three that are known. */
 export function slipTogether(
   past: Past,
   lifts: ReadonlySet<string>,
@@ -38,7 +38,7 @@ export function slipTogether(
     ([lift, { sessions }]) => lifts.has(lift) && sessions >= LIMITS.slipSessions,
   );
   const change = changeTogether(known.map(([, each]) => each.alone));
-  return change && known.length > 1 ? slipIn(change) : null;
+  return change && known.length >= LIMITS.liftsTogether ? slipIn(change) : null;
 }
 
 /** The program's compound lifts, by key. */

@@ -34,8 +34,10 @@ export class GaussianState {
   add(to: number, from: number, factor: number): void {
     const { size, covariance, mean } = this;
     mean[to] = (mean[to] ?? 0) + factor * (mean[from] ?? 0);
-    for (let j = 0; j < size; j += 1) this.raise(to, j, factor * (covariance[from * size + j] ?? 0));
-    for (let j = 0; j < size; j += 1) this.raise(j, to, factor * (covariance[j * size + from] ?? 0));
+    for (let j = 0; j < size; j += 1)
+      this.raise(to, j, factor * (covariance[from * size + j] ?? 0));
+    for (let j = 0; j < size; j += 1)
+      this.raise(j, to, factor * (covariance[j * size + from] ?? 0));
   }
 
   /** `state[to] = state[from]`. */

@@ -73,7 +73,12 @@ function towardsEachOther(changes: ReadonlyMap<string, Change>): ReadonlyMap<str
       const weight = others.reduce((sum, each) => sum + each.weight, 0);
       if (weight === 0) return [lift, withRepeating(own)];
       const mean = others.reduce((sum, each) => sum + each.weight * each.mean, 0) / weight;
-      const [mine, theirs] = [1 / own.error ** 2, 1 / (STRENGTH_MODEL.apart ** 2 + 1 / weight)];
+      const around = STRENGTH_MODEL.apart ** 2 + 1 / weight;
+      // A lift that goes its own way, far from the others, is let go.
+      const { tails } = STRENGTH_MODEL;
+      const far = (own.mean - mean) ** 2 / (around + own.error ** 2);
+      const hold = Math.min(1, (tails + 1) / (tails + far));
+      const [mine, theirs] = [1 / own.error ** 2, hold / around];
       return [
         lift,
         withRepeating({

@@ -104,7 +104,7 @@ describe('the story of the demo', () => {
     // Helms 2014: 0.5–1 % of body weight a week.
     expect(rate.percentAWeek).toBeGreaterThan(0.5);
     expect(rate.percentAWeek).toBeLessThan(1);
-    expect(evidence.kept).toBeGreaterThan(0.95);
+    expect(evidence.kept?.share).toBeGreaterThan(0.95);
     const slipping = new Set(
       evidence.exercises.flatMap(({ slip, exercise }) => (slip ? [exercise.lift.key] : [])),
     );

@@ -36,7 +36,7 @@ const { program } = read;
 const gear = { ...defaultGear('kg'), safeties: true };
 
 /** What was told of one lift of one lifter. */
-export interface Told {
+interface Told {
   readonly course: Course;
   /** Kept after the last week − truth, in points. */
   readonly error: number | null;
@@ -47,7 +47,7 @@ export interface Told {
   readonly delay?: number | null;
 }
 
-export interface Played {
+interface Played {
   readonly lifts: readonly Told[];
   /** Was any lift ever said to slip? */
   readonly cried: boolean;
@@ -65,7 +65,7 @@ const KINDS: Readonly<Record<string, (course: Course, random: SeededRandom) => M
 };
 
 /** A made lifter trains sixteen weeks of a cut by what the program prescribes. */
-export function play(kind: string, course: Course, seed: number): Played {
+function play(kind: string, course: Course, seed: number): Played {
   const lifter = (KINDS[kind] ?? plainLifter)(course, seededRandom(seed));
   const results: Result[] = [];
   const sessions: SessionDone[] = [];
@@ -107,7 +107,13 @@ export function play(kind: string, course: Course, seed: number): Played {
           leave: exercise.reserve[0],
           done,
         });
-        return { load, count: reps, reserve, entered: 'typed' as const };
+        return {
+          id: `${exercise.lift} ${done}`,
+          load,
+          count: reps,
+          reserve,
+          entered: 'typed' as const,
+        };
       });
       results.push({
         session,
@@ -143,12 +149,17 @@ export function play(kind: string, course: Course, seed: number): Played {
     if (together === null && losesTogether(evidence)) together = day;
   }
   const last = FROM.add({ days: WEEKS * 7 });
-  const { lifts } = evidenceOf({ program, past: past(), weighIns: [], today: last, weightAdvice: true });
+  const { lifts } = evidenceOf({
+    program,
+    past: past(),
+    weighIns: [],
+    today: last,
+    weightAdvice: true,
+  });
   return {
     lifts: lifts.map((lift): Told => {
       const known = lift.state === 'known' ? lift : null;
-      const truth =
-        (lifter.strength(lift.lift, WEEKS * 7) / lifter.strength(lift.lift, 0)) * 100;
+      const truth = (lifter.strength(lift.lift, WEEKS * 7) / lifter.strength(lift.lift, 0)) * 100;
       const [low, high] = intervalOf(known);
       return {
         course,
@@ -190,7 +201,9 @@ const say = (line: string) => process.stdout.write(`${line}\n`);
 export function strengthFigures(lifters: number, firstSeed = 1): void {
   for (const kind of Object.keys(KINDS)) {
     say(`\nStrength kept after ${WEEKS} weeks, ${lifters} ${kind} lifters a course, six lifts`);
-    say('  course          error sd   bias  inside 90 %  ± width  told of slipping  sets dropped  half/90 % told after (days)  all together  loads mean, sd');
+    say(
+      '  course          error sd   bias  inside 90 %  ± width  told of slipping  sets dropped  half/90 % told after (days)  all together  loads mean, sd',
+    );
     for (const course of Object.keys(COURSES) as Course[]) {
       const played = Array.from({ length: lifters }, (_, i) => play(kind, course, firstSeed + i));
       say(`  ${rowOf(course, played)}`);
@@ -217,7 +230,9 @@ function rowOf(course: Course, played: readonly Played[]): string {
     number(mean(errors), 2).padStart(6),
     (inside.length === 0 ? '–' : `${number(mean(inside.map(Number)) * 100, 0)} %`).padStart(12),
     number(mean(widths)).padStart(8),
-    `${played.filter(({ cried }) => cried).length}, ${played.filter(({ criedTogether }) => criedTogether).length} of ${played.length}`.padStart(17),
+    `${played.filter(({ cried }) => cried).length}, ${played.filter(({ criedTogether }) => criedTogether).length} of ${played.length}`.padStart(
+      17,
+    ),
     number(mean(played.map(({ drops }) => drops))).padStart(13),
     of(delays).padStart(28),
     of(all).padStart(13),
@@ -235,5 +250,3 @@ function spread(list: readonly number[]): number {
 
 const quantile = (list: readonly number[], share: number): number =>
   [...list].sort((a, b) => a - b)[Math.ceil(list.length * share) - 1] ?? 0;
-
-if (import.meta.main) strengthFigures(Number(process.argv[2] ?? 40), Number(process.argv[3] ?? 1));

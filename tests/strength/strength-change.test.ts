@@ -61,7 +61,10 @@ describe('a change of strength', () => {
 
   it('is not another rep range, whose curve may be the lifter’s own', () => {
     const half = sessions(steady);
-    const other = sessions(steady.map(() => 0.94), 'squat 12-15');
+    const other = sessions(
+      steady.map(() => 0.94),
+      'squat 12-15',
+    );
     const mixed = [...half.slice(0, 12), ...other.slice(12)];
     const { mean, error } = changeOf(mixed);
     expect(Math.abs(mean)).toBeLessThan(2 * error);
@@ -86,8 +89,22 @@ describe('a change of strength', () => {
             ...session,
             sets: session.sets.map((set) => ({ ...set, value: set.value + Math.log(unit) })),
           }));
-          const first = estimateStrength(new Map([['a', one], ['b', two]]), 0, 84).get('a');
-          const second = estimateStrength(new Map([['b', two], ['a', inUnit]]), 0, 84).get('a');
+          const first = estimateStrength(
+            new Map([
+              ['a', one],
+              ['b', two],
+            ]),
+            0,
+            84,
+          ).get('a');
+          const second = estimateStrength(
+            new Map([
+              ['b', two],
+              ['a', inUnit],
+            ]),
+            0,
+            84,
+          ).get('a');
           expect(second?.change.mean).toBeCloseTo(first?.change.mean ?? Number.NaN, 6);
           expect(second?.change.error).toBeCloseTo(first?.change.error ?? Number.NaN, 6);
         },
@@ -107,7 +124,10 @@ describe('a change of strength', () => {
   it('has odds of one half at the loss itself', () => {
     expect(oddsOfLoss({ mean: Math.log(0.98), error: 0.02 }, 0.02)).toBeCloseTo(0.5, 6);
     // Tables of the normal distribution: 1.2816 standard deviations leave a tenth above.
-    expect(oddsOfLoss({ mean: Math.log(0.98) - 1.2816 * 0.02, error: 0.02 }, 0.02)).toBeCloseTo(0.9, 4);
+    expect(oddsOfLoss({ mean: Math.log(0.98) - 1.2816 * 0.02, error: 0.02 }, 0.02)).toBeCloseTo(
+      0.9,
+      4,
+    );
   });
 
   it('takes little time: eight lifts of a long cut in well under 100 ms', () => {

@@ -9,22 +9,19 @@ export const DOING_LESS_RULES = [
     'slipping-cut',
     'ours',
     OURS,
-    (f) =>
-      `Slipping: ${lossWords(f)}. In a cut the load stays and the work gets less.`,
+    (f) => `Slipping: ${lossWords(f)}. In a cut the load stays and the work gets less.`,
   ),
   rule(
     'slipping-maintain',
     'ours',
     OURS,
-    (f) =>
-      `Slipping: ${lossWords(f)}. Check sleep and food before the load.`,
+    (f) => `Slipping: ${lossWords(f)}. Check sleep and food before the load.`,
   ),
   rule(
     'slipping-build',
     'ours',
     OURS,
-    (f) =>
-      `Slipping: ${lossWords(f)}. To build, eat and sleep more.`,
+    (f) => `Slipping: ${lossWords(f)}. To build, eat and sleep more.`,
   ),
   rule('one-set-fewer', 'ours', CARRIED, (f) => {
     const sets = f.text('style') === 'cluster' ? 'mini-set' : 'set';
