@@ -20,12 +20,12 @@ export function countedBouts(bouts: readonly Bout[]): readonly Bout[] {
 }
 
 /**
- * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 90 %?
+ * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 95 %?
  * (Ours.) Null where it is not, or with fewer than four sessions that tell.
  */
 export function slipOf(past: Past, lift: string, on: Temporal.PlainDate): Slip | null {
   const found = recentStrength(past, on).get(lift);
-  return found && found.sessions >= LIMITS.slipSessions ? slipIn(found.change) : null;
+  return found && found.sessions >= LIMITS.slipSessions ? slipIn(found.change, LIMITS.slipOdds) : null;
 }
 
 /** The same of several lifts together, which is told sooner than of any one: null under three that are known. */
@@ -38,7 +38,7 @@ export function slipTogether(
     ([lift, { sessions }]) => lifts.has(lift) && sessions >= LIMITS.slipSessions,
   );
   const change = changeTogether(known.map(([, each]) => each.alone));
-  return change && known.length >= LIMITS.liftsTogether ? slipIn(change) : null;
+  return change && known.length >= LIMITS.liftsTogether ? slipIn(change, LIMITS.slipOddsTogether) : null;
 }
 
 /** The program's compound lifts, by key. */
@@ -53,7 +53,7 @@ function recentStrength(past: Past, on: Temporal.PlainDate): ReadonlyMap<string,
   return strengthOfLifts(past, on.subtract({ days: LIMITS.slipDays }), on);
 }
 
-function slipIn(change: Change): Slip | null {
+function slipIn(change: Change, least: number): Slip | null {
   const odds = oddsOfLoss(change, LIMITS.slip);
-  return odds >= LIMITS.slipOdds ? { by: 1 - sharesOf(change).share, odds } : null;
+  return odds >= least ? { by: 1 - sharesOf(change).share, odds } : null;
 }
