@@ -25,7 +25,9 @@ export function countedBouts(bouts: readonly Bout[]): readonly Bout[] {
  */
 export function slipOf(past: Past, lift: string, on: Temporal.PlainDate): Slip | null {
   const found = recentStrength(past, on).get(lift);
-  return found && found.sessions >= LIMITS.slipSessions ? slipIn(found.change, LIMITS.slipOdds) : null;
+  return found && found.sessions >= LIMITS.slipSessions
+    ? slipIn(found.change, LIMITS.slipOdds)
+    : null;
 }
 
 /** The same of several lifts together, which is told sooner than of any one: null under three that are known. */
@@ -38,7 +40,9 @@ export function slipTogether(
     ([lift, { sessions }]) => lifts.has(lift) && sessions >= LIMITS.slipSessions,
   );
   const change = changeTogether(known.map(([, each]) => each.alone));
-  return change && known.length >= LIMITS.liftsTogether ? slipIn(change, LIMITS.slipOddsTogether) : null;
+  return change && known.length >= LIMITS.liftsTogether
+    ? slipIn(change, LIMITS.slipOddsTogether)
+    : null;
 }
 
 /** The program's compound lifts, by key. */
