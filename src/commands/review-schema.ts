@@ -25,13 +25,17 @@ export const reviewSchema = z.object({
   cut_from: z.iso.date().nullable(),
   verdict: finding,
   below: z.array(finding),
-  kept: z.number().nullable().meta({ description: 'median over compound lifts' }),
+  kept: z.number().nullable().meta({ description: 'of the compound lifts together' }),
+  kept_low: z.number().nullable().meta({ description: '90 % interval, low end' }),
+  kept_high: z.number().nullable(),
   lifts: z.array(
     z.object({
       lift: z.string(),
       name: z.string(),
       state: z.enum(['known', 'not-yet', 'weigh-in-missing']),
       kept: z.number().nullable(),
+      kept_low: z.number().nullable(),
+      kept_high: z.number().nullable(),
       e1rm_then: z.number().nullable(),
       e1rm_now: z.number().nullable(),
     }),

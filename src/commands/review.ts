@@ -45,7 +45,9 @@ function reviewJson(review: Review, words: Words, unit: Unit): ReviewJson {
     cut_from: evidence.cutFrom?.toString() ?? null,
     verdict: findingJson(verdict.headline, words),
     below: verdict.below.map((finding) => findingJson(finding, words)),
-    kept: evidence.kept,
+    kept: evidence.kept?.share ?? null,
+    kept_low: evidence.kept?.low ?? null,
+    kept_high: evidence.kept?.high ?? null,
     lifts: evidence.lifts.map((lift) => liftJson(lift, unit)),
     body_mass: body && inUnit(body.now, unit),
     rate:
@@ -90,6 +92,8 @@ function liftJson(lift: LiftKept, unit: Unit): ReviewJson['lifts'][number] {
     name: lift.name,
     state: lift.state,
     kept: known?.share ?? null,
+    kept_low: known?.low ?? null,
+    kept_high: known?.high ?? null,
     e1rm_then: estimate(known?.then),
     e1rm_now: estimate(known?.now),
   };

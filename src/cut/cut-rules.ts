@@ -1,4 +1,4 @@
-import { COMMON, OURS, rule } from '../progression/rules/facts.ts';
+import { COMMON, lossWords, OURS, rule } from '../progression/rules/facts.ts';
 import type { Facts, Reason, Rule } from '../training/rule.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { missingText, muscleWords, stayText } from './verdict-words.ts';
@@ -52,7 +52,7 @@ const RULES = [
   rule('do-less', 'ours', LESS, (f) =>
     f.has('since')
       ? `Do less: ${f.text('name')} does one set fewer since ${f.day('since')}, until it holds again.`
-      : `Do less: ${f.text('name')} slips, ${f.percent('by')} under your best of eight weeks. It does one set fewer from the next session on.`,
+      : `Do less: ${f.text('name')} slips: ${lossWords(f)}. It does one set fewer from the next session on.`,
   ),
   rule(
     'may-do-more-under',

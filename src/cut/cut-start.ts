@@ -1,8 +1,8 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Program } from '../program/program.ts';
 import type { SessionDone } from '../progression/past.ts';
+import { dayNumber } from '../training/day-number.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
-import { dayNumber } from './day-number.ts';
 
 /**
  * First day of the cut that the program is in: the day it names, else the first session under

@@ -3,14 +3,13 @@ import type { Exercise, Program } from '../program/program.ts';
 import { boutsOf } from '../progression/bout.ts';
 import { lighterWeekOf } from '../progression/lighter-week.ts';
 import type { Past } from '../progression/past.ts';
-import { type Slip, slipOf } from '../progression/slipping.ts';
+import { compoundsOf, type Slip, slipOf, slipTogether } from '../progression/slipping.ts';
 import { trackOf } from '../progression/track.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { cutStart, daysBetween } from './cut-start.ts';
 import type { WeighIn } from './daily-mass.ts';
 import { type JudgedRate, judgeRate } from './judge-rate.ts';
-import { keptByLift, keptHeadline, type LiftKept } from './kept.ts';
-import { strengthTracks } from './strength-tracks.ts';
+import { type Kept, keptByLift, keptTogether, type LiftKept } from './kept.ts';
 import { type WorkDone, workDone } from './work-done.ts';
 
 /** What a weekly review is made from. */
@@ -48,8 +47,10 @@ export interface Evidence {
   /** Null outside a cut, and where nothing may be said about losing weight. */
   readonly rate: JudgedRate | null;
   readonly lifts: readonly LiftKept[];
-  /** Median over the compound lifts; null while none is known. */
-  readonly kept: number | null;
+  /** Of the compound lifts together; null while none is known. */
+  readonly kept: Kept | null;
+  /** Are the compound lifts together slipping, whatever each of them tells? */
+  readonly together: Slip | null;
   /** Of the last 14 days. */
   readonly work: WorkDone;
   readonly exercises: readonly Watched[];
@@ -62,7 +63,7 @@ export function evidenceOf(question: ReviewQuestion): Evidence {
   const { program, weighIns, today, weightAdvice } = question;
   const cutFrom = cutStart(program, question.past.sessions);
   const past = recent(question.past, today, cutFrom);
-  const lifts = cutFrom ? keptByLift(strengthTracks(past, cutFrom), today, past.bodyMassOn) : [];
+  const lifts = cutFrom ? keptByLift(past, cutFrom, today) : [];
   const first = question.past.sessions.find(({ setsDone }) => setsDone > 0)?.date;
   return {
     program,
@@ -85,7 +86,8 @@ export function evidenceOf(question: ReviewQuestion): Evidence {
           )
         : null,
     lifts,
-    kept: keptHeadline(lifts),
+    kept: keptTogether(lifts),
+    together: slipTogether(past, compoundsOf(program), today),
     work: workDone(past, today.subtract({ days: CUT_LIMITS.workDays - 1 }), today),
     exercises: watched(program, past, today),
     daysTrained: first ? daysBetween(first, today) + 1 : 0,
@@ -119,8 +121,7 @@ function watched(program: Program, past: Past, today: Temporal.PlainDate): Watch
 
 /** A track that was left for four weeks does not slip any more. */
 function presentSlip(past: Past, track: string, today: Temporal.PlainDate): Slip | null {
-  const bouts = boutsOf(past, track);
-  const last = bouts.at(-1)?.result.date;
-  if (!last || daysBetween(last, today) >= CUT_LIMITS.presentDays) return null;
-  return slipOf(bouts, past.bodyMassOn, today);
+  const last = boutsOf(past, track).at(-1)?.result;
+  if (!last || daysBetween(last.date, today) >= CUT_LIMITS.presentDays) return null;
+  return slipOf(past, last.exercise.lift, today);
 }

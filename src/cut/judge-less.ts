@@ -42,7 +42,7 @@ export function judgeLess(evidence: Evidence): Finding[] {
     }
     if (since) return [finding(because('do-less', { lift, name, since: since.toString() }), track)];
     if (!slip || !maySpareSet(program, exercise, dropped)) return [];
-    return [finding(because('do-less', { lift, name, by: slip.by }), track)];
+    return [finding(because('do-less', { lift, name, by: slip.by, odds: slip.odds }), track)];
   });
 }
 

@@ -29,8 +29,8 @@ export function judgePause(evidence: Evidence): Finding[] {
   if (!rate || !cutFrom) return [];
   const pause = pauseOf(evidence);
   if (pause !== null && daysBetween(pause, today) < CUT_LIMITS.presentDays) return [];
-  if (kept !== null && kept < CUT_LIMITS.pauseUnderKept && isAtFloor(evidence)) {
-    return [finding(because('pause-cut', { kept }))];
+  if (kept !== null && kept.share < CUT_LIMITS.pauseUnderKept && isAtFloor(evidence)) {
+    return [finding(because('pause-cut', { kept: kept.share }))];
   }
   const since = pause ? pause.add({ days: CUT_LIMITS.pauseDays }) : cutFrom;
   const days = daysBetween(since, today);

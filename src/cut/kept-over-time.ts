@@ -1,14 +1,13 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Past } from '../progression/past.ts';
 import type { Mass } from '../training/mass.ts';
-import { keptByLift, keptHeadline } from './kept.ts';
-import { strengthTracks } from './strength-tracks.ts';
+import { type Kept, keptByLift, keptTogether } from './kept.ts';
 
 /** Where the cut stood on a day. */
 export interface KeptOn {
   readonly date: Temporal.PlainDate;
-  /** Median over the compound lifts; null while none is known. */
-  readonly kept: number | null;
+  /** Of the compound lifts together; null while none is known. */
+  readonly kept: Kept | null;
   /** Trend; null before the first weigh-in. */
   readonly body: Mass | null;
 }
@@ -27,10 +26,9 @@ export function keptOverTime(
   ) {
     dates.push(date);
   }
-  const tracks = strengthTracks(past, cutFrom);
   return [...dates, today].map((date) => ({
     date,
-    kept: keptHeadline(keptByLift(tracks, date, past.bodyMassOn)),
+    kept: keptTogether(keptByLift(past, cutFrom, date)),
     body: past.bodyMassOn(date),
   }));
 }

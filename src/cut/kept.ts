@@ -1,101 +1,98 @@
-import { bisector, bisectRight } from 'd3-array';
-import type { Temporal } from 'temporal-polyfill';
-import type { Range } from '../program/program.ts';
+import { Temporal } from 'temporal-polyfill';
+import { strengthOfLifts } from '../progression/lift-strength.ts';
 import type { Past } from '../progression/past.ts';
-import { median } from '../training/median.ts';
+import type { PrescribedExercise } from '../progression/prescription.ts';
+import { type Change, changeTogether, sharesOf } from '../strength/strength-change.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
-import { dayNumber } from './day-number.ts';
-import type { Shown, StrengthTrack } from './strength-tracks.ts';
+import { daysBetween } from './cut-start.ts';
+
+/** Present ÷ earlier strength, 1 = all of it, with the ends of its 90 % interval. */
+export interface Kept {
+  readonly share: number;
+  readonly low: number;
+  readonly high: number;
+}
 
 interface OfLift {
   readonly lift: string;
   readonly name: string;
   readonly kind: 'compound' | 'isolation';
-  /** The lift's track with the most counted sessions. */
-  readonly track: string;
-  readonly range: Range;
   /** Counted sessions that tell. */
   readonly sessions: number;
 }
 
+interface Known extends OfLift, Kept {
+  readonly state: 'known';
+  /** From the results of this lift alone. */
+  readonly alone: Change;
+  /** Estimated one-repetition maxima, in micrograms of system load. */
+  readonly then: number;
+  readonly now: number;
+  /** The latter ÷ body weight trend on that day; null before the first weigh-in. */
+  readonly perBodyMass: number | null;
+}
+
 /** How much of a lift's strength is still there. */
-export type LiftKept = OfLift &
-  (
-    | { readonly state: 'not-yet' }
-    /** A body weight lift, and no weigh-in: weigh in once. */
-    | { readonly state: 'weigh-in-missing' }
-    | {
-        readonly state: 'known';
-        /** Present ÷ earlier strength, 1 = all of it. */
-        readonly share: number;
-        /** Estimated one-repetition maxima, in micrograms of system load. */
-        readonly then: number;
-        readonly now: number;
-        /** The latter ÷ body weight trend on that day; null before the first weigh-in. */
-        readonly perBodyMass: number | null;
-      }
-  );
-
-const byDay = bisector(({ day }: Shown) => day);
-
-type Told = Shown & { readonly strength: number };
+export type LiftKept =
+  | Known
+  | (OfLift & {
+      /** `weigh-in-missing`: a body weight lift, and no weigh-in: weigh in once. */
+      readonly state: 'not-yet' | 'weigh-in-missing';
+    });
 
 /**
- * Strength kept up to a day, a line for each lift trained in the 28 days before it: the best e1RM
- * of the track's last two counted sessions ÷ that of its first two.
+ * Strength kept since the cut began, a line for each lift trained in the 28 days before `on`, from
+ * results up to that day. Timed holds have no one-repetition maximum and are left out.
  */
 export function keptByLift(
-  tracks: readonly StrengthTrack[],
+  past: Past,
+  cutFrom: Temporal.PlainDate,
   on: Temporal.PlainDate,
-  bodyMassOn: Past['bodyMassOn'],
 ): LiftKept[] {
-  const byLift = new Map<string, StrengthTrack[]>();
-  for (const track of tracks) {
-    const { lift } = track.exercise;
-    byLift.set(lift, [...(byLift.get(lift) ?? []), track]);
-  }
-  return [...byLift.values()]
-    .filter((ofLift) => ofLift.some((track) => isPresent(track, on)))
-    .map((ofLift) => keptOf(ofLift, on, bodyMassOn));
+  const exercises = presentLifts(past, cutFrom, on);
+  const strengths = strengthOfLifts(past, cutFrom, on);
+  return [...exercises.values()].map((exercise): LiftKept => {
+    const { lift, name, kind, loading } = exercise;
+    const strength = strengths.get(lift);
+    const of = { lift, name, kind, sessions: strength?.sessions ?? 0 };
+    const body = past.bodyMassOn(on);
+    if (loading === 'bodyweight' && body === null) return { ...of, state: 'weigh-in-missing' };
+    if (!strength || strength.sessions < CUT_LIMITS.keptSessions)
+      return { ...of, state: 'not-yet' };
+    const { change, alone, level } = strength;
+    const now = Math.exp(level.mean);
+    const then = Math.exp(level.mean - change.mean);
+    const perBodyMass = body === null ? null : now / body;
+    return { ...of, state: 'known', ...sharesOf(change), alone, then, now, perBodyMass };
+  });
 }
 
-/** The headline: median over the compound lifts, or null while none is known. */
-export function keptHeadline(lifts: readonly LiftKept[]): number | null {
-  return median(
+/** The headline: all compound lifts together, or null while none is known. */
+export function keptTogether(lifts: readonly LiftKept[]): Kept | null {
+  const change = changeTogether(
     lifts.flatMap((lift) =>
-      lift.kind === 'compound' && lift.state === 'known' ? [lift.share] : [],
+      lift.kind === 'compound' && lift.state === 'known' ? [lift.alone] : [],
     ),
   );
+  return change && sharesOf(change);
 }
 
-function isPresent({ trained }: StrengthTrack, on: Temporal.PlainDate): boolean {
-  const last = trained[bisectRight(trained, dayNumber(on)) - 1];
-  return last !== undefined && dayNumber(on) - last < CUT_LIMITS.presentDays;
-}
-
-function keptOf(
-  ofLift: readonly StrengthTrack[],
+function presentLifts(
+  past: Past,
+  cutFrom: Temporal.PlainDate,
   on: Temporal.PlainDate,
-  bodyMassOn: Past['bodyMassOn'],
-): LiftKept {
-  const until = ofLift.map(({ exercise, sessions }) => ({
-    exercise,
-    counted: sessions.slice(0, byDay.right(sessions, dayNumber(on))),
-  }));
-  const { exercise, counted } = until.reduce((a, b) =>
-    b.counted.length > a.counted.length ? b : a,
-  );
-  const told = counted.filter((each): each is Told => each.strength !== null);
-  const { lift, name, kind, range, track } = exercise;
-  const of: OfLift = { lift, name, kind, track, range, sessions: told.length };
-  const last = told.at(-1);
-  if (exercise.loading === 'bodyweight' && counted.length > 0 && bodyMassOn(on) === null) {
-    return { ...of, state: 'weigh-in-missing' };
+): ReadonlyMap<string, PrescribedExercise> {
+  const since = cutFrom.subtract({ days: CUT_LIMITS.daysBefore });
+  const present = new Map<string, { exercise: PrescribedExercise; date: Temporal.PlainDate }>();
+  for (const { exercise, date, sets } of past.results) {
+    if (exercise.counts !== 'reps' || sets.length === 0) continue;
+    if (Temporal.PlainDate.compare(date, since) < 0) continue;
+    if (Temporal.PlainDate.compare(date, on) > 0) continue;
+    present.set(exercise.lift, { exercise, date });
   }
-  if (told.length < CUT_LIMITS.keptSessions || !last) return { ...of, state: 'not-yet' };
-  const best = (some: readonly Told[]) => Math.max(...some.map(({ strength }) => strength));
-  const [then, now] = [best(told.slice(0, 2)), best(told.slice(-2))];
-  const body = bodyMassOn(last.date);
-  const perBodyMass = body === null ? null : now / body;
-  return { ...of, state: 'known', share: now / then, then, now, perBodyMass };
+  return new Map(
+    [...present].flatMap(([lift, { exercise, date }]) =>
+      daysBetween(date, on) < CUT_LIMITS.presentDays ? [[lift, exercise] as const] : [],
+    ),
+  );
 }

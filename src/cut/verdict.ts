@@ -48,7 +48,7 @@ function stay(evidence: Evidence): Finding {
   const { kept, rate } = evidence;
   return finding(
     because('stay-the-course', {
-      kept,
+      kept: kept?.share ?? null,
       rate: rate?.now.kind === 'known' ? rate.now.percentAWeek : null,
       ...sessionsOf(evidence),
     }),

@@ -103,7 +103,7 @@ const SLIPPING = {
 function aboutSets(each: TrainedBefore, dropped: boolean): readonly Reason[] {
   const { drop, slip, aim, exercise } = each;
   const why: Reason[] = [];
-  if (slip) why.push(because(SLIPPING[aim], { by: slip.by }));
+  if (slip) why.push(because(SLIPPING[aim], { by: slip.by, odds: slip.odds }));
   if (dropped) why.push(because('one-set-fewer', { style: exercise.style }));
   if (drop.kind === 'ends') why.push(because('set-comes-back'));
   if (slip && aim === 'cut' && !dropped && !each.spare) why.push(because('volume-at-floor'));

@@ -1,12 +1,10 @@
-import type { Temporal } from 'temporal-polyfill';
+import { Temporal } from 'temporal-polyfill';
 import type { Program } from '../program/program.ts';
 import type { Reason } from '../training/rule.ts';
-import { boutsOf } from './bout.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';
 import { because } from './rules/progression-rules.ts';
-import { slipOf } from './slipping.ts';
-import { trackOf } from './track.ts';
+import { compoundsOf, slipOf, slipTogether } from './slipping.ts';
 
 /** What the lifter says yes or no to when a lighter week is proposed, or asks for by themselves. */
 export const LIGHTER_WEEK = 'lighter-week-proposed';
@@ -34,8 +32,9 @@ function lighterWeeks(past: Past): readonly Temporal.PlainDate[] {
 }
 
 /**
- * Proposes a lighter week when half of the program's compound lifts, and at least two, are
- * slipping; at most once in four weeks, and not for a week after the lifter said no.
+ * Proposes a lighter week when the compound lifts trained within a week are slipping: all of them
+ * taken together, or half of the program's, and at least two, each by itself; at most once in four
+ * weeks, and not for a week after the lifter said no.
  */
 export function lighterWeekProposal(
   program: Program,
@@ -43,24 +42,19 @@ export function lighterWeekProposal(
   today: Temporal.PlainDate,
 ): Reason | null {
   if (isAnsweredLately(past, today)) return null;
-  const tracks = new Map<string, Set<string>>();
-  for (const exercise of program.days.flatMap(({ exercises }) => exercises)) {
-    if (exercise.lift.kind !== 'compound') continue;
-    const known = tracks.get(exercise.lift.key) ?? new Set();
-    tracks.set(exercise.lift.key, known.add(trackOf(exercise)));
+  const compounds = compoundsOf(program);
+  const weekAgo = today.subtract({ days: LIMITS.lighterWeekDays });
+  const trained = new Set<string>();
+  for (const { exercise, date } of past.results) {
+    if (!compounds.has(exercise.lift)) continue;
+    if (Temporal.PlainDate.compare(date, weekAgo) >= 0) trained.add(exercise.lift);
   }
-  const slipping = [...tracks.values()].filter((each) =>
-    [...each].some((track) => slipsThisWeek(past, track, today)),
-  ).length;
-  if (slipping < 2 || slipping * 2 < tracks.size) return null;
-  return because(LIGHTER_WEEK, { slipping, compounds: tracks.size });
-}
-
-function slipsThisWeek(past: Past, track: string, today: Temporal.PlainDate): boolean {
-  const bouts = boutsOf(past, track);
-  const last = bouts.at(-1)?.result.date;
-  if (!last || last.until(today, { largestUnit: 'days' }).days > 7) return false;
-  return slipOf(bouts, past.bodyMassOn, today) !== null;
+  const slipping = [...trained].filter((lift) => slipOf(past, lift, today) !== null).length;
+  if (slipping >= 2 && slipping * 2 >= compounds.size) {
+    return because(LIGHTER_WEEK, { slipping, compounds: compounds.size });
+  }
+  const together = slipTogether(past, trained, today);
+  return together && because(LIGHTER_WEEK, { by: together.by, odds: together.odds });
 }
 
 function isAnsweredLately(past: Past, today: Temporal.PlainDate): boolean {

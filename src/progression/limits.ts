@@ -7,8 +7,6 @@ export const LIMITS = {
   smallestStep: 0.01,
   /** A jump is at most this share, or one step where the step is larger (ACSM 2009: 2–10 %). */
   largestJump: 0.1,
-  /** Sets with more in reserve than this tell nothing about strength kept or slipping. Ours. */
-  reserveForStrength: 3,
   /** A first set with so many in reserve was too light. Ours. */
   tooEasyReserve: 4,
   /** Where the next load is far away, set 1 aims on to this many reps at most. Ours. */
@@ -35,11 +33,17 @@ export const LIMITS = {
   secondsPerRep: 5,
   /** A new rep range starts at this share of what the estimate gives. Ours. */
   newRangeTo: 0.95,
-  /** Strength this far under its reference in both of the last two sessions is slipping. Ours. */
-  slip: 0.05,
-  slipTimed: 0.2,
+  /** A loss over this share, with these odds, is slipping: asked at every session of every lift, 0.9 cried wolf. Ours. */
+  slip: 0.02,
+  slipOdds: 0.95,
+  /** The same of all lifts together: one question, not one for each lift. Ours. */
+  slipOddsTogether: 0.9,
   slipDays: 56,
-  slipSessions: 5,
+  slipSessions: 4,
+  /** Of two lifts one alone would make the mean. Ours. */
+  liftsTogether: 3,
+  /** So many days before a change begins still tell where it began. Ours. */
+  strengthDaysBefore: 28,
   /** Direct hard sets a week that a dropped set must leave each muscle (Iversen 2021's minimum; as the floor: ours). */
   fewestWeeklySets: 4,
   /** A session never has fewer sets of an exercise than this, lighter weeks and returns aside. Ours. */

@@ -37,7 +37,7 @@ export function readCase(
   const range = landing ? ([landingLow(planned[0]), planned[1]] as const) : planned;
   const reserve = reserveOf(exercise, gear);
   const timed = exercise.lift.counts === 'seconds';
-  const slip = slipOf(bouts, past.bodyMassOn, today);
+  const slip = slipOf(past, exercise.lift.key, today);
   const spare =
     maySpareSet(program, exercise, new Set([...tracksWithDrop(program, past), ...dropped])) &&
     !droppedLately(past, exercise.lift.key, today);

@@ -68,12 +68,11 @@ function isSteady({ bouts, past, setsPlanned, low }: DropQuestion): boolean {
   const latest = bouts.slice(-LIMITS.steadySessions);
   return (
     latest.length === LIMITS.steadySessions &&
-    latest.every((bout, index) => {
-      const until = bouts.slice(0, bouts.length - latest.length + index + 1);
+    latest.every((bout) => {
       return (
         hasDrop(bout, setsPlanned) &&
         (bout.sets[0]?.count ?? 0) >= low &&
-        slipOf(until, past.bodyMassOn, bout.result.date) === null
+        slipOf(past, bout.result.exercise.lift, bout.result.date) === null
       );
     })
   );

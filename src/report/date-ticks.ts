@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
-import { dateOfDay, dayNumber } from '../cut/day-number.ts';
 import { dayAndMonth, monthWord } from '../text/day-words.ts';
+import { dateOfDay, dayNumber } from '../training/day-number.ts';
 
 export interface Tick {
   readonly at: number;

@@ -1,7 +1,7 @@
-import { dayNumber } from '../cut/day-number.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Result } from '../progression/past.ts';
 import { safeText } from '../text/safe-text.ts';
+import { dayNumber } from '../training/day-number.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { dateTicks } from './date-ticks.ts';
 import type { LiftRow } from './lift-rows.ts';

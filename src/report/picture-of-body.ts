@@ -1,9 +1,9 @@
 import { dailyMasses } from '../cut/daily-mass.ts';
-import { dayNumber } from '../cut/day-number.ts';
 import type { Review } from '../cut/review.ts';
 import { weightBand } from '../cut/weight-band.ts';
 import { mondayOf } from '../cut/work-done.ts';
 import type { History } from '../journal/history.ts';
+import { dayNumber } from '../training/day-number.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 import type { BodyPicture } from './page-view.ts';
 

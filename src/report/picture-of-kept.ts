@@ -10,7 +10,7 @@ export function pictureOfKept(past: Past, { body, evidence, today }: Review): Ke
   const weeks = keptOverTime(past, evidence.cutFrom, today).flatMap(({ date, kept, body: mass }) =>
     kept === null || mass === null
       ? []
-      : [{ date, kept: kept * 100, lost: (1 - mass / atStart) * 100 }],
+      : [{ date, kept: kept.share * 100, lost: (1 - mass / atStart) * 100 }],
   );
   if (weeks.length === 0) return null;
   return {

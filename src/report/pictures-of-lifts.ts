@@ -1,8 +1,8 @@
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
-import { dayNumber } from '../cut/day-number.ts';
 import type { Review } from '../cut/review.ts';
 import type { Past } from '../progression/past.ts';
 import { safeText } from '../text/safe-text.ts';
+import { dayNumber } from '../training/day-number.ts';
 import { type Mass, massNumber, type Unit } from '../training/mass.ts';
 import { countsText, e1rmPoints, loadsText } from './history-text.ts';
 import { type LiftRow, liftRows } from './lift-rows.ts';

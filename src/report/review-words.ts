@@ -1,4 +1,4 @@
-import type { LiftKept } from '../cut/kept.ts';
+import type { Kept, LiftKept } from '../cut/kept.ts';
 import type { RateOfLoss } from '../cut/rate-of-loss.ts';
 import type { Review } from '../cut/review.ts';
 import { dayAndMonth } from '../text/day-words.ts';
@@ -22,8 +22,8 @@ export function reviewFigures(review: Review, unit: Unit): Figure[] {
       ({ kind, state }) => kind === 'compound' && state === 'known',
     ).length;
     const about =
-      compounds === 1 ? 'of one compound lift' : `median of ${compounds} compound lifts`;
-    figures.push({ name: 'Strength kept', value: percent(evidence.kept), about });
+      compounds === 1 ? 'of one compound lift' : `of ${compounds} compound lifts together`;
+    figures.push({ name: 'Strength kept', value: intervalWords(evidence.kept), about });
   }
   if (body) {
     const { now, atStart } = body;
@@ -61,8 +61,12 @@ function rateFigure(rate: RateOfLoss): Figure {
   };
 }
 
-/** `97 %`, or why it is not told. */
+/** `98 % (96–100)`: the likeliest share and the ends of its 90 % interval. */
+const intervalWords = ({ share, low, high }: Kept): string =>
+  `${percent(share)} (${Math.round(low * 100)}–${Math.round(high * 100)})`;
+
+/** `98 % (96–100)`, or why it is not told. */
 export function keptWords(lift: LiftKept, weightAdvice: boolean): string {
-  if (lift.state === 'known') return percent(lift.share);
+  if (lift.state === 'known') return intervalWords(lift);
   return lift.state === 'not-yet' || !weightAdvice ? 'not yet' : 'weigh in once';
 }

@@ -9,6 +9,7 @@ const FLOW = [
   'text',
   'training',
   'program',
+  'strength',
   'progression',
   'session',
   'journal',

@@ -7,8 +7,8 @@ import { defaultGear } from '../training/default-gear.ts';
 import { kilograms } from '../training/mass.ts';
 
 /**
- * An invented lifter of 84.6 kg who loses 0.65 % a week: one week was missed, one lift slips and
- * does a set fewer for it, two sessions carry a note.
+ * An invented lifter of 84.6 kg who loses 0.65 % a week and keeps their strength: one week was
+ * missed, one muscle may have a set more, two sessions carry a note.
  */
 const STORY = {
   weeks: 12,

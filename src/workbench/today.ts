@@ -80,18 +80,18 @@ function prescriptionFor(
   const history = workbench.journal().history();
   const circumstances = workbench.circumstances();
   const { today, gear } = circumstances;
-  const prescribed = (day: Day): Prescription => {
-    const whole = prescribe(program, day, history, circumstances);
+  const prescribed = (day: Day): Prescription => prescribe(program, day, history, circumstances);
+  const fitted = (whole: Prescription): Prescription => {
     if (within === null) return whole;
     const lacks = weekLack(program, history, today);
     return shortDay(whole, { minutes: within, pace: paceOf(history), gear, lacks });
   };
   const due = dueDay(program, history, today);
   const named = dayName === null ? due.day : dayNamed(program, dayName);
-  if (named !== due.day) return prescribed(named);
+  if (named !== due.day) return fitted(prescribed(named));
   const prescription = prescribed(due.day);
   const { begun } = due;
-  const left = begun ? leftOfDay(prescription, begun) : prescription;
+  const left = fitted(begun ? leftOfDay(prescription, begun) : prescription);
   return due.rest ? { ...left, warnings: [due.rest, ...left.warnings] } : left;
 }
 

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { todaySchema } from '../../src/commands/today-schema.ts';
 import { AHome } from './a-home.ts';
+import { doSession } from './a-session.ts';
 
 let home: AHome;
 beforeEach(() => {
@@ -37,6 +38,18 @@ test('what it prints as JSON keeps to its schema, cut or whole', async () => {
     const printed = await home.json('today', '--minutes', minutes);
     expect(todaySchema.parse(printed)).toEqual(printed);
   }
+});
+
+test('of a day that was begun, the minutes go to what is left of it', async () => {
+  const warmUps = 3;
+  doSession(home, { sets: warmUps + 4 });
+  home.wall += 24 * 3_600_000;
+  const { minutes, exercises } = await home.json('today', '--minutes', '30');
+  const lifts = (exercises as readonly { readonly lift: string }[]).map(({ lift }) => lift);
+  expect(lifts).not.toContain('back-squat');
+  expect(lifts).toEqual(expect.arrayContaining(['bench-press', 'barbell-row']));
+  expect(minutes).toBeGreaterThan(25);
+  expect(minutes).toBeLessThanOrEqual(30);
 });
 
 test('a day that fits is whole', async () => {

@@ -88,8 +88,8 @@ function reviewed(story: Story = {}) {
   };
 }
 
-/** The last of two squat sessions in each week is far under the best of eight weeks. */
-const squatSlips = (lift: string, at: number) => (lift === 'back-squat' && at > 17 ? 90 : 100);
+/** From the fifth week on the squat is a fifth weaker. */
+const squatSlips = (lift: string, at: number) => (lift === 'back-squat' && at > 11 ? 80 : 100);
 
 describe('the verdict of the week', () => {
   it('is to stay the course when all goes as planned, with the numbers that say so', () => {
@@ -143,7 +143,9 @@ describe('the verdict of the week', () => {
   it('is to do less of a lift that slips, without touching the file', () => {
     const { headline, says, changes, subject } = reviewed({ load: squatSlips });
     expect(headline).toBe('do-less');
-    expect(says).toMatch(/^Do less: Back squat slips, \d+ % under your best of eight weeks\./);
+    expect(says).toMatch(
+      /^Do less: Back squat slips: .*more than 2 % of strength were lost in eight weeks, about \d+ %\./,
+    );
     expect(changes).toEqual([]);
     expect(subject).toBe('back-squat straight 5-8');
   });
@@ -186,7 +188,7 @@ describe('the verdict of the week', () => {
 
   it('is a lighter week when half of the compound lifts slip', () => {
     const { headline, keys } = reviewed({
-      load: (lift, at) => (lift !== 'barbell-row' && at > 17 ? 90 : 100),
+      load: (lift, at) => (lift !== 'barbell-row' && at > 11 ? 80 : 100),
     });
     expect(headline).toBe('lighter-week-proposed');
     expect(keys).toContain('do-less');
@@ -202,7 +204,7 @@ describe('the verdict of the week', () => {
     });
     expect(headline).toBe('pause-cut');
     expect(says).toMatch(
-      /^91 % of your strength is left and no set can go any more: pause the cut for two weeks/,
+      /^9[0-4] % of your strength is left and no set can go any more: pause the cut for two weeks/,
     );
   });
 

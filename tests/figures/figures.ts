@@ -11,6 +11,7 @@ import { kilograms } from '../../src/training/mass.ts';
 import { type Doses, dosesOf, isInOrder } from './doses.ts';
 import { forCuts, shippedPrograms, tooMuch } from './programs.ts';
 import { sampleOfLifters } from './sample-of-lifters.ts';
+import { strengthFigures } from './strength-figures.ts';
 
 /**
  * The figures of the rehearsal, at full size: `npm run figures`, or `npm run figures -- 50` for a
@@ -111,5 +112,7 @@ must(
   `who truly gains is never held at one load for ever (longest: ${longest} sessions at a load outgrown)`,
 );
 for (const line of worst.slice(0, 40)) say(`  ${line}`);
+
+strengthFigures(Math.ceil(lifters * 0.08));
 
 process.exitCode = failures.length > 0 ? 1 : 0;

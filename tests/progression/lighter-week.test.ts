@@ -82,9 +82,10 @@ describe('the proposal of a lighter week', () => {
   const program = aProgram(lifts);
   const slipping = (count: number) =>
     lifts.flatMap((exercise, at) =>
-      [15, 12, 9, 6, 3].map((daysAgo) =>
-        aResult(exercise, { kg: 100, reps: [at < count && daysAgo < 9 ? 6 : 8], rir: 1, daysAgo }),
-      ),
+      Array.from({ length: 15 }, (_, nth) => 45 - 3 * nth).map((daysAgo) => {
+        const reps = at < count && daysAgo < 22 ? [6, 6, 5] : [8, 8, 7];
+        return aResult(exercise, { kg: 100, reps, rir: 1, daysAgo });
+      }),
     );
   const proposed = (count: number, decisions: readonly Decision[] = []) =>
     lighterWeekProposal(program, aPast(slipping(count), { decisions }), TODAY);

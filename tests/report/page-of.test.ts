@@ -16,7 +16,7 @@ describe('the page of a history', () => {
       'Side raise',
     ]);
     expect(view.lifts[0]?.points).toHaveLength(20);
-    expect(view.lifts[0]?.note).toMatch(/^\d+ % kept$/);
+    expect(view.lifts[0]?.note).toMatch(/^\d+ % \(\d+–\d+\) kept$/);
   });
 
   it('shows body weight from the first to the last weigh-in, and the planned range from the second week on', () => {

@@ -11,24 +11,24 @@ describe('the review in text', () => {
     expect(lines.join('\n')).toMatchInlineSnapshot(`
       "Lean spring · Sun 18 Oct 2026
 
-      Stay the course: 103 % of your strength kept, 0.7 % of body weight a week, 6 of
+      Stay the course: 101 % of your strength kept, 0.7 % of body weight a week, 6 of
       6 sessions in two weeks.
       (common practice)
 
       - Lats had more than 10 hard sets a week in the last two weeks.
 
-      Strength kept     103 %  median of 4 compound lifts
-      Body weight     83.7 kg  trend; 4.3 kg lost
-      Rate of loss      0.7 %  a week, ± 0.1; 16 days weighed since 29 Sep
-      Sessions       17 of 18  done and planned, 6 weeks
+      Strength kept  101 % (100–103)  of 4 compound lifts together
+      Body weight            83.7 kg  trend; 4.3 kg lost
+      Rate of loss             0.7 %  a week, ± 0.1; 16 days weighed since 29 Sep
+      Sessions              17 of 18  done and planned, 6 weeks
 
       Strength of each lift
-      lift          kept      e1RM  × body weight
-      Back squat   103 %  124.1 kg           1.48
-      Bench press  103 %   93.1 kg           1.11
-      Barbell row  115 %   96.2 kg           1.15
-      Pull-up       96 %  110.4 kg           1.32
-      Side raise   100 %     12 kg
+      lift                    kept      e1RM  × body weight
+      Back squat    100 % (98–103)  122.4 kg           1.46
+      Bench press   100 % (98–103)   91.8 kg           1.10
+      Barbell row  108 % (105–111)   93.5 kg           1.12
+      Pull-up        97 % (95–100)  110.9 kg           1.33
+      Side raise    100 % (98–103)     12 kg
 
       Hard sets a week (two weeks)
       chest       ████████████████████████░░│                9
@@ -71,7 +71,7 @@ describe('the review in text', () => {
     expect(lines.join('\n')).toMatchInlineSnapshot(`
       "Lean spring · Sun 18 Oct 2026
 
-      Stay the course: 103 % of your
+      Stay the course: 101 % of your
       strength kept, 0.7 % of body
       weight a week, 6 of 6 sessions in
       two weeks.
@@ -80,18 +80,18 @@ describe('the review in text', () => {
       - Lats had more than 10 hard sets
         a week in the last two weeks.
 
-      Strength kept     103 %
-      Body weight    184.4 lb
-      Rate of loss      0.7 %
-      Sessions       17 of 18
+      Strength kept  101 % (100–103)
+      Body weight           184.4 lb
+      Rate of loss             0.7 %
+      Sessions              17 of 18
 
       Strength of each lift
-      lift          kept      e1RM
-      Back squat   103 %  273.7 lb
-      Bench press  103 %  205.3 lb
-      Barbell row  115 %  212.1 lb
-      Pull-up       96 %  243.4 lb
-      Side raise   100 %   26.5 lb
+      lift                    kept
+      Back squat    100 % (98–103)
+      Bench press   100 % (98–103)
+      Barbell row  108 % (105–111)
+      Pull-up        97 % (95–100)
+      Side raise    100 % (98–103)
 
       Hard sets a week (two weeks)
       chest       ##########=|         9

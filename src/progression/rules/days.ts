@@ -1,4 +1,4 @@
-import { COMMON, OURS, rule } from './facts.ts';
+import { COMMON, lossWords, OURS, rule } from './facts.ts';
 
 /** Rules about which day is due, rest days and lighter weeks. */
 export const DAY_RULES = [
@@ -46,7 +46,11 @@ export const DAY_RULES = [
     'ours',
     OURS,
     (f) =>
-      `${f.number('slipping')} of ${f.number('compounds')} big lifts are slipping: a lighter week is due. Half the sets, the same loads, for seven days?`,
+      `${
+        f.has('odds')
+          ? `All big lifts together: ${lossWords(f)}`
+          : `${f.number('slipping')} of ${f.number('compounds')} big lifts are slipping`
+      }: a lighter week is due. Half the sets, the same loads, for seven days?`,
   ),
   rule(
     'left-out-for-pain',

@@ -1,4 +1,4 @@
-import { OURS, rule } from './facts.ts';
+import { lossWords, OURS, rule } from './facts.ts';
 
 const CARRIED =
   'ours, carried over from maintenance in energy balance (Bickel 2011; Spiering 2021); in a deficit evidence is insufficient (Roth 2022)';
@@ -9,22 +9,19 @@ export const DOING_LESS_RULES = [
     'slipping-cut',
     'ours',
     OURS,
-    (f) =>
-      `Slipping: the last two sessions were ${f.percent('by')} or more under your best of the last eight weeks. In a cut the load stays and the work gets less.`,
+    (f) => `Slipping: ${lossWords(f)}. In a cut the load stays and the work gets less.`,
   ),
   rule(
     'slipping-maintain',
     'ours',
     OURS,
-    (f) =>
-      `Slipping: the last two sessions were ${f.percent('by')} or more under your best of the last eight weeks. Check sleep and food before the load.`,
+    (f) => `Slipping: ${lossWords(f)}. Check sleep and food before the load.`,
   ),
   rule(
     'slipping-build',
     'ours',
     OURS,
-    (f) =>
-      `Slipping: the last two sessions were ${f.percent('by')} or more under your best of the last eight weeks. To build, eat and sleep more.`,
+    (f) => `Slipping: ${lossWords(f)}. To build, eat and sleep more.`,
   ),
   rule('one-set-fewer', 'ours', CARRIED, (f) => {
     const sets = f.text('style') === 'cluster' ? 'mini-set' : 'set';

@@ -2,6 +2,7 @@ import { dayWords } from '../../text/day-words.ts';
 import type { Basis } from '../../training/lift.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import type { Facts, Rule, Standing } from '../../training/rule.ts';
+import { LIMITS } from '../limits.ts';
 import { loadWords } from '../load-words.ts';
 
 /** The facts of one reason, read as the sentences need them. */
@@ -57,3 +58,15 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 export const COMMON = 'common practice';
 export const OURS = 'ours';
+
+const ODDS = [
+  { from: 0.99, words: 'almost surely' },
+  { from: 0.95, words: 'very likely (19 in 20)' },
+  { from: 0, words: 'likely (9 in 10)' },
+] as const;
+
+/** `likely (9 in 10) more than 2 % of strength were lost in eight weeks, about 4 %`. */
+export function lossWords({ number, percent }: Told): string {
+  const words = ODDS.find(({ from }) => number('odds') >= from)?.words ?? '';
+  return `${words} more than ${Math.round(LIMITS.slip * 100)} % of strength were lost in eight weeks, about ${percent('by')}`;
+}

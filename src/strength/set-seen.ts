@@ -1,0 +1,30 @@
+import { EFFORT } from '../training/effort.ts';
+import { oneRepMax, shareOfMax } from '../training/strength.ts';
+import type { SetSeen } from './lift-filter.ts';
+import { STRENGTH_MODEL } from './strength-model.ts';
+
+/** What a set tells of strength, before it is put into logarithms. */
+export interface SetTold {
+  /** What was really lifted, in any unit that stays the same; over 0. */
+  readonly lifted: number;
+  readonly reps: number;
+  readonly reserve: number;
+  /** The reserve was not told. */
+  readonly assumed: boolean;
+  readonly place: number;
+}
+
+/** Null where nothing can be read from it: no rep done, no load, or far from failure (over 5 in reserve). */
+export function setSeen({ lifted, reps, reserve, assumed, place }: SetTold): SetSeen | null {
+  if (!(lifted > 0) || reps <= 0 || reserve > EFFORT.trustedReserve) return null;
+  const toFailure = reps + reserve;
+  const { toldReps, toldRepsPerReserve, unratedReps } = STRENGTH_MODEL;
+  const error = assumed ? unratedReps : Math.hypot(toldReps, toldRepsPerReserve * reserve);
+  // How much a rep more or less changes the estimate, there on the curve.
+  const perRep = Math.log(shareOfMax(toFailure - 0.5) / shareOfMax(toFailure + 0.5));
+  return {
+    value: Math.log(oneRepMax(lifted, toFailure)),
+    variance: (error * perRep) ** 2,
+    place,
+  };
+}

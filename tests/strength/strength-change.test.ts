@@ -1,0 +1,141 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { SessionSeen } from '../../src/strength/lift-filter.ts';
+import {
+  changeTogether,
+  estimateStrength,
+  oddsOfLoss,
+  sharesOf,
+} from '../../src/strength/strength-change.ts';
+
+/** Twice a week, three sets, at these shares of 100 kg. */
+const sessions = (shares: readonly number[], track = 'squat 5-8'): SessionSeen[] =>
+  shares.map((share, at) => ({
+    day: Math.floor(at * 3.5),
+    track,
+    sets: [0, 1, 2].map((place) => ({
+      value: Math.log(100e9 * share * 0.975 ** place),
+      variance: 0.02 ** 2,
+      place,
+    })),
+  }));
+
+const steady = Array.from({ length: 24 }, () => 1);
+const changeOf = (of: readonly SessionSeen[], until = 84) => {
+  const found = estimateStrength(new Map([['squat', of]]), 0, until).get('squat');
+  if (!found) throw new Error('sessions tell');
+  return found.change;
+};
+
+describe('a change of strength', () => {
+  it('is none where every session shows the same', () => {
+    expect(sharesOf(changeOf(sessions(steady))).share).toBeCloseTo(1, 3);
+  });
+
+  it('is found within its interval, of a slow loss and of a step', () => {
+    const slow = steady.map((_, at) => 1 - 0.09 * (at / 23));
+    const step = steady.map((_, at) => (at < 12 ? 1 : 0.93));
+    for (const [course, truth] of [
+      [slow, 0.91],
+      [step, 0.93],
+    ] as const) {
+      const { low, high } = sharesOf(changeOf(sessions(course)));
+      expect(low).toBeLessThan(truth);
+      expect(high).toBeGreaterThan(truth);
+    }
+  });
+
+  it('is hardly moved by one bad day, and by two at the end more than twice as much', () => {
+    const bad = (n: number) => changeOf(sessions(steady.map((_, at) => (at >= 24 - n ? 0.9 : 1))));
+    expect(bad(1).mean).toBeGreaterThan(-0.03);
+    expect(bad(4).mean).toBeLessThan(bad(1).mean * 2);
+  });
+
+  it('is not a set dropped: the third set was weaker because it was the third', () => {
+    const dropped = sessions(steady).map((session, at) => ({
+      ...session,
+      sets: at < 12 ? session.sets : session.sets.slice(0, 2),
+    }));
+    expect(changeOf(dropped).mean).toBeCloseTo(0, 2);
+  });
+
+  it('is not another rep range, whose curve may be the lifter’s own', () => {
+    const half = sessions(steady);
+    const other = sessions(
+      steady.map(() => 0.94),
+      'squat 12-15',
+    );
+    const mixed = [...half.slice(0, 12), ...other.slice(12)];
+    const { mean, error } = changeOf(mixed);
+    expect(Math.abs(mean)).toBeLessThan(2 * error);
+    expect(error).toBeGreaterThan(changeOf(half).error);
+  });
+
+  it('grows less certain while nothing is trained', () => {
+    const of = sessions(steady);
+    expect(changeOf(of, 140).error).toBeGreaterThan(changeOf(of, 84).error);
+  });
+
+  it('does not depend on the unit, nor on the order of lifts', () => {
+    const share = fc.double({ min: 0.85, max: 1.15, noNaN: true });
+    fc.assert(
+      fc.property(
+        fc.array(share, { minLength: 4, maxLength: 12 }),
+        fc.array(share, { minLength: 4, maxLength: 12 }),
+        fc.double({ min: 0.01, max: 1000, noNaN: true }),
+        (a, b, unit) => {
+          const [one, two] = [sessions(a), sessions(b, 'bench 5-8')];
+          const inUnit = one.map((session) => ({
+            ...session,
+            sets: session.sets.map((set) => ({ ...set, value: set.value + Math.log(unit) })),
+          }));
+          const first = estimateStrength(
+            new Map([
+              ['a', one],
+              ['b', two],
+            ]),
+            0,
+            84,
+          ).get('a');
+          const second = estimateStrength(
+            new Map([
+              ['b', two],
+              ['a', inUnit],
+            ]),
+            0,
+            84,
+          ).get('a');
+          expect(second?.change.mean).toBeCloseTo(first?.change.mean ?? Number.NaN, 6);
+          expect(second?.change.error).toBeCloseTo(first?.change.error ?? Number.NaN, 6);
+        },
+      ),
+      { numRuns: 20 },
+    );
+  });
+
+  it('of all lifts together is more certain than of each', () => {
+    const each = { mean: -0.03, error: 0.02 };
+    const together = changeTogether([each, each, each, each]);
+    expect(together?.error).toBeLessThan(each.error);
+    expect(oddsOfLoss(together ?? each, 0.02)).toBeGreaterThan(oddsOfLoss(each, 0.02));
+    expect(changeTogether([])).toBeNull();
+  });
+
+  it('has odds of one half at the loss itself', () => {
+    expect(oddsOfLoss({ mean: Math.log(0.98), error: 0.02 }, 0.02)).toBeCloseTo(0.5, 6);
+    // Tables of the normal distribution: 1.2816 standard deviations leave a tenth above.
+    expect(oddsOfLoss({ mean: Math.log(0.98) - 1.2816 * 0.02, error: 0.02 }, 0.02)).toBeCloseTo(
+      0.9,
+      4,
+    );
+  });
+
+  it('takes little time: eight lifts of a long cut in well under 100 ms', () => {
+    const long = sessions(Array.from({ length: 48 }, (_, at) => 1 - 0.001 * at));
+    const lifts = new Map(Array.from({ length: 8 }, (_, at) => [`lift ${at}`, long]));
+    estimateStrength(lifts, 0, 168);
+    const from = performance.now();
+    estimateStrength(lifts, 0, 168);
+    expect(performance.now() - from).toBeLessThan(100);
+  });
+});
