@@ -50,7 +50,7 @@ const allDone = inTurn(
     ['d', /left out[\s\S]*left out/],
     [DOWN, '▸ Barbell row'],
     ['d', /left out[\s\S]*left out[\s\S]*left out/],
-    ['q', 'Every set is done'],
+    ['q', '1 of 6 sets done'],
   ),
 );
 
@@ -70,10 +70,19 @@ const SCENES: Readonly<Record<string, { play: Play; says: readonly string[]; unr
     play: inTurn(clusterRest, wait(12, 'put down')),
     says: ['LIFT', 'mini-set 1 of 4', 'put down'],
   },
-  amend: { play: inTurn(rest, press(['5', '‹5›'], ['\t', '‹1›'])), says: ['5', 'enter saves'] },
-  'all-done': { play: allDone, says: ['DONE', 'Back squat', '6 reps', 'finish'] },
-  summary: { play: inTurn(allDone, press([' ', 'Done · A'])), says: ['did', '80 kg', 'plan'] },
-  help: { play: inTurn(rest, press(['?', 'The keys of here'])), says: ['space', 'lift now'] },
+  amend: { play: inTurn(rest, press(['5', '‹5›'], ['\t', '‹–›'])), says: ['5', 'enter saves'] },
+  'all-done': {
+    play: inTurn(allDone, wait(2, 'finish')),
+    says: ['DONE', 'Back squat', '6 reps', 'finish'],
+  },
+  summary: {
+    play: inTurn(allDone, wait(2, 'finish'), press([' ', 'Done · A'])),
+    says: ['did', '80 kg', 'plan'],
+  },
+  help: {
+    play: inTurn(rest, wait(2, 'lift now'), press(['?', 'The keys of here'])),
+    says: ['space', 'lift now'],
+  },
   why: { play: inTurn(ready, press(['w', 'First time'])), says: ['80 kg, as the program says'] },
 };
 
