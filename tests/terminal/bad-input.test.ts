@@ -170,7 +170,7 @@ describe('the command line', () => {
     const help = await run(aHome(), ['--help']);
     expect(help).toMatchObject({ status: 0, stderr: '' });
     expect(help.stdout).toMatch(/^holdfast runs your strength sessions/);
-    expect(help.stdout).toContain('not medical advice');
+    expect(help.stdout).toContain('Not medical advice');
     expect((await run(aHome(), ['today', '--help'])).stdout).toContain('--day');
     const version = await run(aHome(), ['--version']);
     expect(version).toMatchObject({ status: 0, stderr: '' });
