@@ -16,9 +16,9 @@ const LIMITS =
   'An estimate, most accurate up to 10 reps to failure (bench press, 220 men: Mayhew 1995) and shown up to 15. Reps in reserve are judged to about one rep near failure and poorly far from it (Hackett 2017).';
 
 /** Estimates the one-repetition maximum from one set, and the loads for other reps. */
-export const run: Run = async (call) => {
-  const gear = await gearInUse(call);
-  const { amount, unit } = massOperand(required(call, 'load'), gear.unit);
+export const run: Run = (call) => {
+  const { gear, unit: own } = gearInUse(call);
+  const { amount, unit } = massOperand(required(call, 'load'), own);
   const reps = wholeNumber(required(call, 'reps'), '--reps', 1, 30);
   const reserve = wholeNumber(String(call.options.reserve ?? '0'), '--reserve', 0, 10);
   const bar = loadsFor(gear, { loading: 'barbell', hands: 1, bar: null, step: null });

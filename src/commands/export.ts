@@ -23,7 +23,7 @@ type Maker = (workbench: Workbench, call: Call) => string | Promise<string>;
 const FORMATS: Readonly<Record<string, Maker>> = {
   csv: (workbench, call) => {
     const history = workbench.journal().history();
-    const { unit } = workbench.program();
+    const unit = workbench.unit();
     return call.options.weighIns === true
       ? weighInsCsv(history.weighIns, unit)
       : setsCsv(history, unit);
@@ -31,7 +31,7 @@ const FORMATS: Readonly<Record<string, Maker>> = {
   json: (workbench) => {
     const history = workbench.journal().history();
     const whole = { ...history, events: history.events() };
-    return `${jsonText(historyJson(whole, workbench.program().unit, workbench.today()))}\n`;
+    return `${jsonText(historyJson(whole, workbench.unit(), workbench.today()))}\n`;
   },
   ics: (workbench, call) => {
     const { sessions, results, ...rest } = workbench.journal().history();
@@ -45,7 +45,7 @@ const FORMATS: Readonly<Record<string, Maker>> = {
     );
   },
   html: async (workbench) => {
-    const { unit } = workbench.program();
+    const unit = workbench.unit();
     const { pageHtml } = await import('../report/svg/page.tsx');
     const words = (reason: Parameters<typeof reasonWords>[0]) => reasonWords(reason, unit);
     const history = workbench.journal().history();

@@ -1,11 +1,10 @@
 import type { Gear } from '../training/gear.ts';
-import { openRecords } from '../workbench/open-records.ts';
+import type { Unit } from '../training/mass.ts';
+import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Call } from './call.ts';
 
-/** The lifter's gear, or a usual home gym in the program's unit. Only that needs the program read. */
-export async function gearInUse({ ports, global }: Call): Promise<Gear> {
-  const known = openRecords(ports, global).knownGear();
-  if (known) return known;
-  const { openWorkbench } = await import('../workbench/open-workbench.ts');
-  return openWorkbench(ports, global).gear();
+/** The lifter's gear, or a usual home gym, and the unit of bare loads: the program's. */
+export function gearInUse({ ports, global }: Call): { readonly gear: Gear; readonly unit: Unit } {
+  const workbench = openWorkbench(ports, global);
+  return { gear: workbench.gear(), unit: workbench.unit() };
 }

@@ -17,7 +17,7 @@ import { textSize } from './text-size.ts';
 export const run: Run = (call) => {
   const workbench = openWorkbench(call.ports, call.global);
   const history = workbench.journal().history();
-  const { unit } = workbench.program();
+  const unit = workbench.unit();
   const lift = liftAsked(call, history);
   const found = searchHistory(history.results, searchAsked(call), sessionNotes(history));
   const rows = liftRows(found, lift, history.bodyMassOn);

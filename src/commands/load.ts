@@ -13,10 +13,10 @@ import type { LoadJson } from './load-schema.ts';
 import { massOperand } from './mass-operand.ts';
 
 /** Says what to put on the bar. Exit 1 when the load cannot be made exactly. */
-export const run: Run = async (call) => {
-  const gear = await gearInUse(call);
+export const run: Run = (call) => {
+  const { gear, unit: own } = gearInUse(call);
   const bar = barAsked(call, gear);
-  const { amount, unit } = massOperand(call.args[0] ?? '', gear.unit);
+  const { amount, unit } = massOperand(call.args[0] ?? '', own);
   const wish = massOf({ amount, unit });
   const exact = loadBar(gear, bar.name, wish);
   const near = exact ? { below: null, above: null } : nearestBelowAndAbove(gear, bar.name, wish);

@@ -44,7 +44,7 @@ export const run: Run = (call) => {
 
 function unitAsked({ options }: Call, workbench: Workbench): Unit {
   const asked = options.unit;
-  if (asked === undefined) return workbench.program().unit;
+  if (asked === undefined) return workbench.unit();
   if (asked === 'kg' || asked === 'lb') return asked;
   throw new Refusal({ what: `--unit is "${asked}".`, why: 'It is kg or lb.' });
 }

@@ -80,6 +80,14 @@ export const PROGRAM_KEYS: readonly Binding[] = [
     footer: 4,
   },
   {
+    act: 'take-back',
+    keys: ['u'],
+    label: 'undo',
+    screens: ['program'],
+    when: can.undoEdit,
+    footer: 7,
+  },
+  {
     act: 'save',
     keys: ['s', 'enter'],
     label: 'look and save',

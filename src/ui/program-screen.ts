@@ -9,6 +9,8 @@ export interface SheetScreen {
   readonly kind: 'program';
   readonly sheet: Sheet;
   readonly chosen: number;
+  /** The same before each change, the latest last. */
+  readonly past: readonly SheetScreen[];
   /** The screen that it was opened from. */
   readonly back: Screen;
 }

@@ -5,6 +5,7 @@ import { problemText } from '../text/problem.ts';
 import type { Bench } from '../workbench/bench.ts';
 import type { Clock } from '../workbench/clock.ts';
 import { isStale } from '../workbench/open-words.ts';
+import { orProblem } from '../workbench/or-problem.ts';
 import { cuesBetween } from './cues-between.ts';
 import type { Effect } from './effect.ts';
 import { nextWake } from './next-wake.ts';
@@ -85,7 +86,12 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
     switch (effect.do) {
       case 'begin': {
         const begun = bench.begin(effect.day, effect.within);
-        if ('what' in begun) return problemText(begun);
+        if ('what' in begun) {
+          // What the program asks for now, where that is why; it may be another day.
+          const screen = screenAfter('preview', model.ui.screen, bench);
+          set({ ...model, ui: { ...model.ui, screen } });
+          return problemText(begun);
+        }
         const { exercise } = effect;
         const chosen: SessionCommand[] =
           exercise === null ? [] : [{ do: 'choose-exercise', exercise }];
@@ -157,9 +163,14 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
       return () => void listeners.delete(listener);
     },
     key: (key) => {
-      const { ui, effects } = press({ ...model, now: clock.read() }, key, bench);
-      if (ui !== model.ui) set({ ...model, ui, now: clock.read() });
-      carryOut(effects);
+      // The program file may be gone, or hold mistakes, at any moment: that is said, and all stays.
+      const problem = orProblem(() => {
+        const { ui, effects } = press({ ...model, now: clock.read() }, key, bench);
+        if (ui !== model.ui) set({ ...model, ui, now: clock.read() });
+        carryOut(effects);
+        return null;
+      });
+      if (problem) set({ ...model, ui: { ...model.ui, message: problemText(problem) } });
     },
     resize: (next) => set({ ...model, size: next }),
     note: (text) => {

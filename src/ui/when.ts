@@ -114,6 +114,10 @@ export const can = {
     ui.screen.kind === 'program' && ui.screen.sheet.text === ui.screen.sheet.before
       ? 'Nothing was changed.'
       : true,
+  undoEdit: ({ ui }) =>
+    ui.screen.kind === 'program' && ui.screen.past.length === 0
+      ? 'There is nothing to undo yet.'
+      : true,
   correct: ({ ui }) =>
     ui.screen.kind === 'past-session' && ui.screen.past.row.result.sets[ui.screen.chosen]
       ? true

@@ -1,47 +1,126 @@
-import { readFileSync } from 'node:fs';
+import { accessSync, constants, readFileSync, statSync } from 'node:fs';
 import type { ProgramChange } from '../cut/finding.ts';
 import { withSets } from '../program/edit-program.ts';
+import { fileProblemText } from '../program/file-problem.ts';
 import type { Program } from '../program/program.ts';
-import { writeProgramFile } from '../program/write-file.ts';
+import { readProgram } from '../program/read-program.ts';
+import { whyNotWritten, writeProgramFile } from '../program/write-file.ts';
+import { setsOf } from '../progression/weekly-sets.ts';
 import { lineDiff } from '../text/line-diff.ts';
-import type { Problem } from '../text/problem.ts';
+import { type Problem, Refusal } from '../text/problem.ts';
 import type { Workbench } from './open-workbench.ts';
+import type { SettingsDesk } from './past-changer.ts';
 import type { ProgramEdit } from './watch.ts';
 
-/** What some changes do to the lifter's own copy of the program. They are not written yet. */
-export function programEdit(
-  workbench: Workbench,
-  changes: readonly ProgramChange[],
-): ProgramEdit | Problem {
-  // Of a shipped program the lifter's own copy: that is what would be written.
-  const path = workbench.ownProgramPath();
-  const before = readFileSync(path, 'utf8');
-  const after = changed(before, workbench.program(), changes);
-  return typeof after === 'string' ? { path, lines: lineDiff(before, after) } : after;
+/** @throws Refusal when the file is gone or cannot be read. */
+export function programText(path: string): string {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch (error) {
+    throw new Refusal({
+      what: `The program ${path} cannot be read any more.`,
+      why: whyNotWritten(error),
+      fix: 'Put it back, or name another with --program.',
+    });
+  }
 }
 
-/** Writes the changes into the lifter's own copy of the program; gives its path. */
-export function changeProgram(
+/**
+ * What some changes do to the program in use. They are not written yet.
+ * @throws Refusal when the text holds something else by now where a change belongs.
+ */
+export function programEdit(workbench: Workbench, changes: readonly ProgramChange[]): ProgramEdit {
+  const before = programText(workbench.programPath());
+  const path = ownPath(workbench);
+  if (programText(path) !== before) throw new Refusal(otherCopy(path));
+  const where: string[] = [];
+  const after = changes.reduce((text, change) => {
+    const read = readProgram(text, path);
+    if (!read.ok)
+      throw new Refusal(...read.problems.map((each) => ({ what: fileProblemText(each) })));
+    const at = placeOf(read.program, change);
+    if (!at) {
+      workbench.forgetProgram();
+      throw new Refusal(CHANGED_MEANWHILE);
+    }
+    where.push(`${change.day}, ${at.name}: ${change.from} → ${change.to} sets.`);
+    const edited = withSets(text, at, change.to);
+    if (typeof edited !== 'string') throw new Refusal(edited);
+    return edited;
+  }, before);
+  return { path, before, after, where, lines: lineDiff(before, after) };
+}
+
+/** The very exercise that a change names, as the text has it now. */
+function placeOf({ days }: Program, { day: name, index: exercise, lift, from }: ProgramChange) {
+  const day = days.findIndex((each) => each.name === name);
+  const found = days[day]?.exercises[exercise];
+  return found?.lift.key === lift && setsOf(found) === from
+    ? { day, exercise, name: found.lift.name }
+    : null;
+}
+
+/**
+ * The one way into a program file: writes `after` into the lifter's own copy, where `before` is what
+ * lies there, and goes on with that copy. Gives its path.
+ * @throws Refusal when nothing was written.
+ */
+export function writeProgram(
   workbench: Workbench,
-  changes: readonly ProgramChange[],
-): string | Problem {
-  const path = workbench.ownProgramPath();
-  const after = changed(readFileSync(path, 'utf8'), workbench.program(), changes);
-  if (typeof after !== 'string') return after;
-  const { wall } = workbench.ports.clock.read();
-  const problem = writeProgramFile(path, after, `${process.pid}-${wall}`);
+  settings: SettingsDesk,
+  { before, after }: { readonly before: string; readonly after: string },
+): string {
+  const shown = workbench.programPath();
+  const path = ownPath(workbench);
+  if (programText(path) !== before) {
+    workbench.forgetProgram();
+    throw new Refusal(path === shown ? CHANGED_MEANWHILE : otherCopy(path));
+  }
+  refuseReadOnly(path);
+  const problem = writeProgramFile(
+    path,
+    after,
+    `${process.pid}-${workbench.ports.clock.read().wall}`,
+  );
+  if (problem) throw new Refusal(problem);
+  // What was asked for by name on the command line is no choice for ever, but its own copy is.
+  if (path !== shown || settings.now().program === shown) settings.keep({ program: path });
   workbench.forgetProgram();
-  return problem ?? path;
+  return path;
 }
 
-function changed(
-  text: string,
-  { days }: Program,
-  changes: readonly ProgramChange[],
-): string | Problem {
-  return changes.reduce<string | Problem>((before, { day, index, to }) => {
-    if (typeof before !== 'string') return before;
-    const at = { day: days.findIndex(({ name }) => name === day), exercise: index };
-    return withSets(before, at, to);
-  }, text);
+function ownPath(workbench: Workbench): string {
+  try {
+    return workbench.ownProgramPath();
+  } catch (error) {
+    if (error instanceof Refusal || !(error instanceof Error && 'code' in error)) throw error;
+    throw new Refusal({
+      what: 'A copy of the program for you to change could not be made.',
+      why: whyNotWritten(error),
+    });
+  }
 }
+
+/** A new file takes the place of the old one, so the system alone would not ask whether it may be written. */
+function refuseReadOnly(path: string): void {
+  try {
+    accessSync(path, constants.W_OK);
+    if ((statSync(path).mode & 0o222) !== 0) return;
+  } catch {
+    // Told below.
+  }
+  throw new Refusal({
+    what: `${path} is protected against writing, so nothing was written.`,
+    fix: 'Allow writing to it, or copy it and name the copy with --program.',
+  });
+}
+
+const CHANGED_MEANWHILE: Problem = {
+  what: 'The file was changed by another program meanwhile, so nothing was written.',
+  fix: 'Go back and look at it again.',
+};
+
+const otherCopy = (path: string): Problem => ({
+  what: `Your own copy of this program, ${path}, holds another text, so nothing was written.`,
+  fix: 'Name that file with --program to go on with it, or move it away.',
+});

@@ -70,7 +70,7 @@ export function openBench(
   const history = () => behindIt().history;
   const gear = () => behindIt().circumstances.gear;
   const bodyMass = () => history().bodyMassOn(behindIt().circumstances.today);
-  const unit = (): Unit => live?.state().prescription.unit ?? workbench.program().unit;
+  const unit = (): Unit => live?.state().prescription.unit ?? workbench.unit();
   /** An exercise of the live session at another load, lighter, or as another lift. */
   const anew = (exercise: PrescribedExercise, change: Anew): PrescribedExercise => {
     const session = live?.state();
@@ -239,6 +239,13 @@ function openWriter(
   const journal = workbench.journal();
   const open = openSessionOf(workbench);
   if (open) return journal.resumeSession(open.session);
+  if (workbench.programChanged()) {
+    workbench.forgetProgram();
+    throw new Refusal({
+      what: 'The program was changed in another window meanwhile.',
+      fix: 'This is what it asks for now; space begins it.',
+    });
+  }
   refuseErrors(workbench);
   const { prescription } = todayOf(workbench, day, within);
   // From now on the lifter's own copy of a shipped program is what is read and edited.

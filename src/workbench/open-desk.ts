@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { programFigures } from '../program/check/figures.ts';
 import { usualExercise } from '../program/draft/drafted-exercise.ts';
@@ -13,12 +12,13 @@ import { fileProblemText } from '../program/file-problem.ts';
 import { findLifts } from '../program/find-lifts.ts';
 import type { Program } from '../program/program.ts';
 import { readProgram } from '../program/read-program.ts';
-import { writeProgramFile } from '../program/write-file.ts';
 import { lineDiff } from '../text/line-diff.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
+import { programText, writeProgram } from './change-program.ts';
 import { findingsOf } from './findings-of.ts';
 import { lastOf } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
+import { orProblem } from './or-problem.ts';
 import type { SettingsDesk } from './past-changer.ts';
 import type { ProgramDesk, Sheet, SheetEdit } from './program-desk.ts';
 
@@ -50,35 +50,22 @@ export function openDesk(workbench: Workbench, settings: SettingsDesk): ProgramD
         throw error;
       }
     },
-    open: () => {
-      const path = workbench.programPath();
-      const text = readFileSync(path, 'utf8');
-      return sheetOf(text, text, path);
-    },
+    open: () =>
+      orProblem(() => {
+        const path = workbench.programPath();
+        const text = programText(path);
+        return sheetOf(text, text, path);
+      }),
     edit: (sheet, edit) => {
       const text = edited(sheet, edit, workbench);
       return typeof text === 'string' ? sheetOf(sheet.before, text, sheet.program.file) : text;
     },
     lifts: ({ program }, query) => findLifts(program.lifts, query, workbench.gear()),
     changes: ({ before, text }) => lineDiff(before, text),
-    save: ({ before, text }) => {
-      const shipped = workbench.programPath();
-      const path = workbench.ownProgramPath();
-      if (readFileSync(path, 'utf8') !== before) return CHANGED_MEANWHILE;
-      const { wall } = workbench.ports.clock.read();
-      const problem = writeProgramFile(path, text, `${process.pid}-${wall}`);
-      if (problem) return problem;
-      if (settings.now().program === shipped && path !== shipped) settings.keep({ program: path });
-      workbench.forgetProgram();
-      return { path };
-    },
+    save: ({ before, text: after }) =>
+      orProblem(() => ({ path: writeProgram(workbench, settings, { before, after }) })),
   };
 }
-
-const CHANGED_MEANWHILE: Problem = {
-  what: 'The file was changed by another program meanwhile, so nothing was written.',
-  fix: 'Go back and open the program again.',
-};
 
 function edited({ text, program }: Sheet, edit: SheetEdit, workbench: Workbench) {
   switch (edit.kind) {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { fileProblemText } from '../program/file-problem.ts';
 import type { Program } from '../program/program.ts';
 import { readProgramFile } from '../program/read-file.ts';
@@ -25,6 +26,13 @@ export interface Workbench extends Records {
   readonly ownProgramPath: () => string;
   /** @throws Refusal with everything that is wrong with the file. */
   readonly program: () => Program;
+  /**
+   * The unit of bare loads: the program's, also of one with mistakes elsewhere; without a program
+   * that of the last session, else of the gear, else kg.
+   */
+  readonly unit: () => Unit;
+  /** Does its file hold another text than the one that was read, or none? */
+  readonly programChanged: () => boolean;
   /** Reads the program anew the next time, for its file was changed. */
   readonly forgetProgram: () => void;
   /** As last set on any device, else as this machine knows it, else a usual home gym. */
@@ -44,9 +52,20 @@ export function openWorkbench(ports: Ports, wishes: Wishes): Workbench {
   });
   const chosen = () => chooseProgram(sources());
   let programPath = once(chosen);
-  let readProgram = once(() => readOrRefuse(programPath()));
+  /** What lay there when it was read; null before, and where there was nothing. */
+  let read: string | null = null;
+  const reading = () => {
+    read = textOrNull(programPath());
+    return readOrRefuse(programPath());
+  };
+  let readProgram = once(reading);
   const program = () => readProgram();
-  const gear = (): Gear => knownGear() ?? defaultGear(unitOf(program));
+  const unit = (): Unit =>
+    programUnit(program, programPath) ??
+    records.journal().history().closed().at(-1)?.prescription.unit ??
+    knownGear()?.unit ??
+    'kg';
+  const gear = (): Gear => knownGear() ?? defaultGear(unit());
   return {
     ...records,
     programPath: () => programPath(),
@@ -55,20 +74,41 @@ export function openWorkbench(ports: Ports, wishes: Wishes): Workbench {
     forgetProgram: () => {
       // A shipped program may have become the lifter's own copy.
       programPath = once(chosen);
-      readProgram = once(() => readOrRefuse(programPath()));
+      readProgram = once(reading);
     },
+    unit,
+    programChanged: () => read !== null && read !== textOrNull(programPath()),
     gear,
     circumstances: () => ({ today: today(), gear: gear() }),
   };
 }
 
-/** A program that cannot be read is no reason not to answer what to put on the bar. */
-function unitOf(program: () => Program): Unit {
+/** A program that cannot be read, for a mistake in a lift of Friday, says its unit all the same. */
+function programUnit(program: () => Program, path: () => string): Unit | null {
   try {
     return program().unit;
   } catch (error) {
-    if (error instanceof Refusal) return 'kg';
+    if (!(error instanceof Refusal)) throw error;
+  }
+  const line = /^\ufeff?["']?unit["']?[ \t]*:[ \t]*["']?(kg|lb)\b/m.exec(textAt(path) ?? '');
+  return line?.[1] === 'kg' || line?.[1] === 'lb' ? line[1] : null;
+}
+
+/** Null too where no program can be found at all. */
+function textAt(path: () => string): string | null {
+  try {
+    return textOrNull(path());
+  } catch (error) {
+    if (error instanceof Refusal) return null;
     throw error;
+  }
+}
+
+function textOrNull(path: string): string | null {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return null;
   }
 }
 

@@ -3,7 +3,7 @@ import { amend } from '../session/decisions/lifting.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { massText, type Unit } from '../training/mass.ts';
-import { changeProgram } from './change-program.ts';
+import { writeProgram } from './change-program.ts';
 import { findRecord } from './find-record.ts';
 import type { KeepSettings } from './open-bench.ts';
 import type { Workbench } from './open-workbench.ts';
@@ -44,10 +44,9 @@ export function pastChanger(
       const words = trendWords(history(), on, unit(), settings.now().weightAdvice === 'yes');
       return [`Saved: ${massText(mass, unit())}.`, words].join(' ').trim();
     },
-    answer: ({ finding: { reason, subject, changes }, answer }) => {
+    answer: ({ finding: { reason, subject }, answer, edit }) => {
       const takes = answer === 'yes';
-      const path = takes && changes.length > 0 ? written(changeProgram(workbench, changes)) : null;
-      if (path !== null) settings.keep({ program: path });
+      const path = takes && edit ? writeProgram(workbench, settings, edit) : null;
       record({ type: 'decided', rule: reason.rule, answer, subject });
       last = null;
       if (path !== null) return `Written to ${path}.`;
@@ -89,8 +88,3 @@ const GONE: Problem = { what: 'That is not there any more.' };
 const TAKEN: Readonly<Record<string, string>> = {
   [LIGHTER_WEEK]: 'A lighter week begins with the next session and lasts seven days.',
 };
-
-function written(path: string | Problem): string {
-  if (typeof path === 'string') return path;
-  throw new Refusal(path);
-}

@@ -30,6 +30,11 @@ export interface ReviewPage {
 /** What taking an advice does to the program file. */
 export interface ProgramEdit {
   readonly path: string;
+  /** The text as it was shown, and as it will be. */
+  readonly before: string;
+  readonly after: string;
+  /** Day, lift and numbers of each change, as the text has them. */
+  readonly where: readonly string[];
   readonly lines: readonly DiffLine[];
 }
 
@@ -56,6 +61,8 @@ export type Change =
       readonly kind: 'answer';
       readonly finding: Finding;
       readonly answer: Extract<Decision['answer'], 'yes' | 'no'>;
+      /** What was shown of the program file and is written with a yes; null where nothing is. */
+      readonly edit: ProgramEdit | null;
     }
   | { readonly kind: 'weight-advice'; readonly answer: 'yes' | 'no' }
   | { readonly kind: 'correct'; readonly set: string; readonly numbers: Partial<SetNumbers> }

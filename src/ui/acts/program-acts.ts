@@ -11,7 +11,13 @@ const sheetScreen = ({ model }: Acting): SheetScreen | null =>
 const openProgram: Act = (acting) => {
   const sheet = acting.bench.desk.open();
   if ('what' in sheet) return tell(acting, problemText(sheet));
-  return show(acting, { kind: 'program', sheet, chosen: 0, back: acting.model.ui.screen });
+  return show(acting, {
+    kind: 'program',
+    sheet,
+    chosen: 0,
+    past: [],
+    back: acting.model.ui.screen,
+  });
 };
 
 const showFindings: Act = (acting) => {
@@ -49,8 +55,13 @@ function edited(
   const rows = sheetRows(sheet);
   const found = rows.findIndex(({ day, exercise }) => day === to.day && exercise === to.exercise);
   const chosen = found >= 0 ? found : Math.min(screen.chosen, rows.length - 1);
-  return show(acting, { ...screen, sheet, chosen });
+  return show(acting, { ...screen, sheet, chosen, past: [...screen.past, screen] });
 }
+
+const takeBack: Act = (acting) => {
+  const before = sheetScreen(acting)?.past.at(-1);
+  return before ? show(acting, before) : ask(acting);
+};
 
 const changeSets = (by: 1 | -1): Act =>
   onRow((screen, { day, exercise }, acting) => {
@@ -180,6 +191,7 @@ export const SHEET_ACTS = {
   more: changeSets(1),
   less: changeSets(-1),
   'leave-out': takeOut,
+  'take-back': takeBack,
   save: showChanges,
   'choice-up': choice(-1),
   'choice-down': choice(1),

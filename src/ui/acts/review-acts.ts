@@ -1,6 +1,6 @@
 import { problemText } from '../../text/problem.ts';
 import { massOf, readQuantity } from '../../training/mass.ts';
-import type { Advice } from '../../workbench/watch.ts';
+import type { Advice, ProgramEdit } from '../../workbench/watch.ts';
 import type { ActId } from '../binding.ts';
 import { type Act, type Acting, ask, show, tell } from '../outcome.ts';
 import { reviewScreen } from '../review-screen.ts';
@@ -27,15 +27,19 @@ const onAdvice =
 const take = onAdvice((advice, acting) => {
   const { finding } = advice;
   if (!advice.mayTake) return tell(acting, 'There is nothing in the program to change for it.');
-  if (finding.changes.length === 0) return answered(acting, advice, 'yes');
+  if (finding.changes.length === 0) return answered(acting, advice, 'yes', null);
   const edit = acting.bench.watch.programEdit(finding);
   if ('what' in edit) return tell(acting, problemText(edit));
   const back = acting.model.ui.screen;
   return show(acting, { kind: 'advice', advice, edit, back, scroll: 0 });
 });
 
-const answered = (acting: Acting, { finding }: Advice, answer: 'yes' | 'no') =>
-  ask(acting, { do: 'change', change: { kind: 'answer', finding, answer }, to: 'review' });
+const answered = (
+  acting: Acting,
+  { finding }: Advice,
+  answer: 'yes' | 'no',
+  edit: ProgramEdit | null,
+) => ask(acting, { do: 'change', change: { kind: 'answer', finding, answer, edit }, to: 'review' });
 
 const nextAdvice: Act = (acting) => {
   const { screen } = acting.model.ui;
@@ -48,7 +52,9 @@ const nextAdvice: Act = (acting) => {
 
 const write: Act = (acting) => {
   const { screen } = acting.model.ui;
-  return screen.kind === 'advice' ? answered(acting, screen.advice, 'yes') : ask(acting);
+  return screen.kind === 'advice'
+    ? answered(acting, screen.advice, 'yes', screen.edit)
+    : ask(acting);
 };
 
 const showWeigh: Act = (acting) =>
@@ -102,7 +108,7 @@ export const REVIEW_ACTS = {
   'take-advice': take,
   refuse: onAdvice((advice, acting) =>
     advice.mayRefuse
-      ? answered(acting, advice, 'no')
+      ? answered(acting, advice, 'no', null)
       : tell(acting, 'This is no advice, so there is nothing to put aside.'),
   ),
   'next-advice': nextAdvice,

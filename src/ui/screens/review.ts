@@ -69,12 +69,13 @@ function adviceLines(
 /** What an advice changes in the program file, before it is written. */
 export function adviceChangeLines(
   { text }: Advice,
-  { path, lines }: ProgramEdit,
+  { path, where, lines }: ProgramEdit,
   columns: number,
 ): Line[] {
   return [
     ...paragraph(safeText(text), columns, 'strong'),
     BLANK,
+    ...where.flatMap((each) => paragraph(safeText(each), columns)),
     ...paragraph(`In ${safeText(path)}:`, columns),
     BLANK,
     ...lines.map((each) => line(`${MARKS[each.kind]} ${safeText(each.text)}`, ROLES[each.kind])),

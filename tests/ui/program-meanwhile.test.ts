@@ -1,0 +1,186 @@
+import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { LEAN_SPRING } from './lean-spring.ts';
+import { Player, WIDE } from './player.ts';
+import { demoScene, type Scene, scene } from './scene.ts';
+
+const player = (over: Scene) => new Player(WIDE, { over });
+const kind = (at: Player) => at.store.model().ui.screen.kind;
+
+/** A day with its first two lifts in each other's place. */
+function swapped(text: string): string {
+  const [head = '', ...lifts] = text.split(/(?=^ *- lift: )/m);
+  const [first = '', second = '', ...more] = lifts;
+  return [head, second, first, ...more].join('');
+}
+
+describe('advice is written only onto the lift that was shown', () => {
+  /** The demo's review at advice that changes the program, which is the lifter's own copy by now. */
+  function atAdvice(over: Scene): Player {
+    const at = player(over).keys('t');
+    for (let tries = 0; tries < 6; tries += 1) {
+      if (at.screen().includes('o take the advice')) return at;
+      at.keys('<tab>');
+    }
+    throw new Error('No advice of the demo changes its program.');
+  }
+  const own = (over: Scene) => join(over.workbench.folders.data, 'programs', 'three-day.yaml');
+  const changed = (at: Player) => {
+    const { screen } = at.store.model().ui;
+    return screen.kind === 'review' ? screen.page.advice[screen.chosen]?.finding.changes[0] : null;
+  };
+
+  it('says day, lift and numbers above the lines', () => {
+    const at = atAdvice(demoScene());
+    const change = changed(at);
+    const screen = at.keys('o').screen();
+    expect(screen).toContain(`${change?.day}, `);
+    expect(screen).toContain(`: ${change?.from} → ${change?.to} sets.`);
+  });
+
+  it('refuses a file in which another lift stands there by now', () => {
+    const over = demoScene();
+    const path = over.workbench.ownProgramPath();
+    over.workbench.forgetProgram();
+    const at = atAdvice(over);
+    // Every day turned round: the place that the advice names is another lift's.
+    const text = readFileSync(path, 'utf8');
+    const turned = text.replace(
+      /(exercises:\n)([\s\S]*?)(?=\n {2}- name|\nlifts|$)/g,
+      (_, head, list) => {
+        const parts = (list as string).split(/(?=^ {6}- lift: )/m);
+        const lead = parts[0]?.startsWith('      - lift') ? '' : (parts.shift() ?? '');
+        return (
+          head +
+          lead +
+          parts
+            .map((part) => `${part.trimEnd()}\n`)
+            .toReversed()
+            .join('')
+        );
+      },
+    );
+    writeFileSync(path, turned);
+    at.keys('o');
+    expect(at.screen()).toMatch(/changed by another program|holds another text/);
+    expect(readFileSync(path, 'utf8')).toBe(turned);
+  });
+
+  it('refuses a file that changed between the look and the yes', () => {
+    const over = demoScene();
+    const at = atAdvice(over).keys('o');
+    const text = `${readFileSync(own(over), 'utf8')}# mine\n`;
+    writeFileSync(own(over), text);
+    expect(at.keys(' ').screen()).toMatch(/nothing was written/);
+    expect(readFileSync(own(over), 'utf8')).toBe(text);
+    expect(over.workbench.journal().history().decisions).toEqual([]);
+  });
+
+  it('refuses where the own copy of a shipped program holds another text', () => {
+    const over = demoScene();
+    const at = atAdvice(over);
+    const path = over.workbench.ownProgramPath();
+    const text = swapped(readFileSync(path, 'utf8'));
+    writeFileSync(path, text);
+    expect(at.keys('o').screen()).toContain('holds another text');
+    expect(readFileSync(path, 'utf8')).toBe(text);
+  });
+});
+
+describe('a program that is edited in another window', () => {
+  it('is noticed before a session begins by the old text', () => {
+    const over = scene();
+    const at = player(over);
+    writeFileSync(over.program, swapped(LEAN_SPRING));
+    at.keys(' ');
+    expect(at.screen()).toContain('changed in another window');
+    expect(kind(at)).toBe('preview');
+    at.keys(' ');
+    expect(kind(at)).toBe('runner');
+    const first = /- lift: (\S+)/.exec(swapped(LEAN_SPRING))?.[1];
+    expect(over.session().prescription.exercises[0]?.lift).toBe(first);
+  });
+
+  it('does not matter to a session that is open', () => {
+    const over = scene();
+    const at = player(over).keys(' ');
+    writeFileSync(over.program, 'name: [');
+    expect(kind(at.keys(' '))).toBe('runner');
+    expect(kind(player(over.again()).keys(' '))).toBe('runner');
+  });
+
+  it('starts no session with a mistake in it, and says the mistake', () => {
+    const over = scene();
+    const at = player(over);
+    writeFileSync(over.program, LEAN_SPRING.replace('sets:', 'stes:'));
+    expect(at.keys('  ').screen()).toContain('stes');
+    expect(over.bench.live()).toBeNull();
+    writeFileSync(over.program, LEAN_SPRING);
+    expect(kind(at.keys('  '))).toBe('runner');
+  });
+});
+
+describe.each([
+  ['is deleted', (path: string) => rmSync(path)],
+  ['becomes unreadable', (path: string) => writeFileSync(path, 'days: [')],
+])('a program that %s under the open screens', (_, ruin) => {
+  it.each([
+    'e',
+    'f',
+    't',
+    't<esc>',
+    'w80<enter>',
+    'h',
+    'h<esc>',
+    '>',
+    '<',
+    'm',
+    ' ',
+    'e+s',
+    '<enter>',
+  ])('ends nothing at %s', (keys) => {
+    const over = scene();
+    const at = player(over);
+    ruin(over.program);
+    at.keys(keys);
+    expect(at.screen()).not.toBe('');
+    expect(at.left).toEqual([]);
+  });
+
+  it('ends nothing where it goes while the screens of it are open', () => {
+    const over = scene();
+    const at = player(over).keys('e<down>+s');
+    ruin(over.program);
+    expect(at.keys('<enter>').screen()).toMatch(/cannot be read any more|nothing was written/);
+    expect(at.keys('<esc><esc>').left).toEqual([]);
+  });
+
+  it('ends nothing where it goes in a session', () => {
+    const over = scene();
+    const at = player(over).keys(' ');
+    ruin(over.program);
+    at.keys('F<enter> <enter>');
+    expect(at.screen()).not.toBe('');
+    expect(at.left).toEqual([]);
+  });
+});
+
+describe('the program screen', () => {
+  it('takes changes back, one after the other', () => {
+    const over = scene();
+    const at = player(over).keys('e<down>++d');
+    expect(at.screen()).toContain('not saved');
+    at.keys('uuu');
+    expect(at.screen()).not.toContain('not saved');
+    expect(at.keys('u').screen()).toContain('nothing to undo');
+  });
+
+  it('writes no file that is protected against writing', () => {
+    const over = scene();
+    chmodSync(over.program, 0o444);
+    const at = player(over).keys('e<down>+s<enter>');
+    expect(at.screen()).toContain('protected against writing');
+    expect(readFileSync(over.program, 'utf8')).toBe(LEAN_SPRING);
+  });
+});
