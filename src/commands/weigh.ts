@@ -4,6 +4,7 @@ import { dayWords } from '../text/day-words.ts';
 import { jsonText } from '../text/json-text.ts';
 import { problemText, Refusal } from '../text/problem.ts';
 import { inUnit, massOf, massText, type Unit } from '../training/mass.ts';
+import { keepWeighIn, replacedWords } from '../workbench/keep-weigh-in.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { trendWords } from '../workbench/trend-words.ts';
 import type { Call, Run } from './call.ts';
@@ -22,7 +23,7 @@ export const run: Run = (call) => {
     call.tell(`${problemText(doubt.problem)} With --sure it is recorded as it is.`);
     return 1;
   }
-  workbench.journal().record({ type: 'weighed', mass, on: date.toString() });
+  const { replaced } = keepWeighIn(workbench.journal(), mass, date);
   const history = workbench.journal().history();
   const trend = history.bodyMassOn(date);
   const weightAdvice = workbench.settings().settings.weightAdvice === 'yes';
@@ -37,7 +38,13 @@ export const run: Run = (call) => {
   call.print(
     call.global.json
       ? jsonText(json)
-      : [`Saved: ${massText(mass, unit)} on ${dayWords(date)}.`, words].join(' ').trim(),
+      : [
+          `Saved: ${massText(mass, unit)} on ${dayWords(date)}.`,
+          replacedWords(replaced, unit),
+          words,
+        ]
+          .filter(Boolean)
+          .join(' '),
   );
   return 0;
 };

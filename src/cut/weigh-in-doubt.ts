@@ -38,7 +38,8 @@ const SLIPS: readonly number[] = [
 /**
  * Asks about a reading that is far from the one before it (or, without one, far from any adult's
  * body weight), with what was probably meant: 824 after 82.6 was 82.4. Null for a likely reading.
- * `earlier` may be in any order; only readings up to `date` count.
+ * `earlier` may be in any order; only readings of days before `date` count, for one of the same
+ * morning may be the very slip that this one puts right.
  */
 export function weighInDoubt(
   mass: Mass,
@@ -65,9 +66,18 @@ export function weighInDoubt(
   };
 }
 
+/** Readings of the same day that cannot both be right; the one said last counts, in their place. */
+export function replacedBy<T extends WeighIn>(
+  mass: Mass,
+  date: Temporal.PlainDate,
+  earlier: readonly T[],
+): readonly T[] {
+  return earlier.filter((each) => each.date.equals(date) && Math.abs(mass / each.mass - 1) > NEAR);
+}
+
 function lastBefore(earlier: readonly WeighIn[], date: Temporal.PlainDate): WeighIn | null {
   return earlier.reduce<WeighIn | null>((latest, each) => {
-    if (daysBetween(each.date, date) < 0) return latest;
+    if (daysBetween(each.date, date) <= 0) return latest;
     return latest && daysBetween(each.date, latest.date) > 0 ? latest : each;
   }, null);
 }

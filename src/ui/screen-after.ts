@@ -21,6 +21,8 @@ export function screenAfter(to: Destination, screen: Screen, bench: Bench): Scre
 
 function hereAnew(screen: Screen, bench: Bench): Screen {
   switch (screen.kind) {
+    case 'preview':
+      return screenAfter('preview', screen, bench);
     case 'weigh':
       return { ...screen, weighing: bench.watch.weighing() };
     case 'lifts':

@@ -92,6 +92,14 @@ export const WATCH_KEYS: readonly Binding[] = [
     footer: 0,
   },
   {
+    act: 'delete',
+    keys: ['d'],
+    label: 'delete the last',
+    screens: ['weigh'],
+    when: can.always,
+    footer: 1,
+  },
+  {
     act: 'rub-out',
     keys: ['backspace', 'delete'],
     label: 'rub out',
@@ -143,7 +151,7 @@ export const WATCH_KEYS: readonly Binding[] = [
     act: 'take-back',
     keys: ['u'],
     label: 'undo',
-    screens: ['weigh', 'lifts', 'results', 'past-session'],
+    screens: ['preview', 'weigh', 'lifts', 'results', 'past-session'],
     when: can.always,
     footer: null,
   },

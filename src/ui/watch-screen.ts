@@ -1,5 +1,6 @@
 import type { SetResult } from '../progression/past.ts';
 import type { LiftSummary } from '../report/lift-summaries.ts';
+import type { Quantity } from '../training/mass.ts';
 import type { Advice, PastSession, ProgramEdit, ReviewPage, Weighing } from '../workbench/watch.ts';
 import type { Draft, Field, Screen } from './ui-state.ts';
 
@@ -52,8 +53,8 @@ export type WatchScreen =
       readonly kind: 'weigh';
       readonly weighing: Weighing;
       readonly typed: string;
-      /** What was typed when it was doubted: entered once more it is kept. */
-      readonly doubted: string | null;
+      /** What was doubted: typed once more it is kept. */
+      readonly doubted: Quantity | null;
     }
   | LiftsScreen
   | ResultsScreen

@@ -47,7 +47,12 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
         before ? `Last: ${massText(before.mass, unit())} on ${dayWords(before.date)}.` : null,
         trendWords(history(), date, unit(), advises()),
       ];
-      return { date, unit: unit(), words: words.filter((each) => each !== null) };
+      return {
+        date,
+        unit: unit(),
+        last: before?.id ?? null,
+        words: words.filter((each) => each !== null),
+      };
     },
     doubt: (mass) => weighInDoubt(mass, workbench.today(), history().weighIns, unit()),
     lifts: (query) => liftSummaries(liftRows(found(query), null, history().bodyMassOn)),

@@ -5,6 +5,7 @@ import { type Problem, Refusal } from '../text/problem.ts';
 import { massText, type Unit } from '../training/mass.ts';
 import { writeProgram } from './change-program.ts';
 import { findRecord } from './find-record.ts';
+import { keepWeighIn, replacedWords } from './keep-weigh-in.ts';
 import type { KeepSettings } from './open-bench.ts';
 import type { Workbench } from './open-workbench.ts';
 import { recordWords } from './record-words.ts';
@@ -33,22 +34,30 @@ export function pastChanger(
   unit: () => Unit,
 ): (change: Change) => string {
   const history = () => workbench.journal().history();
-  let last: string | null = null;
+  let last: readonly string[] = [];
   const record = (...fact: Parameters<ReturnType<Workbench['journal']>['record']>) => {
-    last = workbench.journal().record(...fact).id;
+    last = [workbench.journal().record(...fact).id];
   };
   const makers: Makers = {
     weigh: ({ mass }) => {
       const on = workbench.today();
-      record({ type: 'weighed', mass, on: on.toString() });
+      const kept = keepWeighIn(workbench.journal(), mass, on);
+      last = kept.ids;
       const words = trendWords(history(), on, unit(), settings.now().weightAdvice === 'yes');
-      return [`Saved: ${massText(mass, unit())}.`, words].join(' ').trim();
+      return [
+        `Saved: ${massText(mass, unit())}.`,
+        replacedWords(kept.replaced, unit()),
+        words,
+        'u takes it back.',
+      ]
+        .filter(Boolean)
+        .join(' ');
     },
     answer: ({ finding: { reason, subject }, answer, edit }) => {
       const takes = answer === 'yes';
       const path = takes && edit ? writeProgram(workbench, settings, edit) : null;
       record({ type: 'decided', rule: reason.rule, answer, subject });
-      last = null;
+      last = [];
       if (path !== null) return `Written to ${path}.`;
       return takes ? (TAKEN[reason.rule] ?? 'Kept.') : 'Put aside for three weeks.';
     },
@@ -74,9 +83,9 @@ export function pastChanger(
       return `Deleted: ${recordWords(found, unit()).what}. u takes it back.`;
     },
     'take-back': () => {
-      if (last === null) throw new Refusal({ what: 'There is nothing to take back.' });
-      record({ type: 'undone', of: last });
-      last = null;
+      if (last.length === 0) throw new Refusal({ what: 'There is nothing to take back.' });
+      for (const of of last.toReversed()) workbench.journal().record({ type: 'undone', of });
+      last = [];
       return 'Taken back.';
     },
   };

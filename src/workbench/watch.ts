@@ -44,6 +44,8 @@ export interface Weighing {
   readonly unit: Unit;
   /** The reading before, and what the trend makes of all of them; none before the first. */
   readonly words: readonly string[];
+  /** The id of that reading. */
+  readonly last: string | null;
 }
 
 /** One session of a lift, with its sets as they can be corrected. */
@@ -66,7 +68,7 @@ export type Change =
     }
   | { readonly kind: 'weight-advice'; readonly answer: 'yes' | 'no' }
   | { readonly kind: 'correct'; readonly set: string; readonly numbers: Partial<SetNumbers> }
-  /** `of`: a set or a session. */
+  /** `of`: a set, a session or a weigh-in. */
   | { readonly kind: 'delete'; readonly of: string }
   /** The last change of this run never happened. */
   | { readonly kind: 'take-back' };

@@ -69,18 +69,25 @@ const typeMass: Act = (acting) => {
   const { screen } = acting.model.ui;
   if (screen.kind !== 'weigh') return ask(acting);
   const typed = screen.typed + (acting.name === ',' ? '.' : acting.name);
-  return /^\d{0,4}(\.\d{0,2})?$/.test(typed)
-    ? show(acting, { ...screen, typed, doubted: null })
-    : ask(acting);
+  return /^\d{0,4}(\.\d{0,2})?$/.test(typed) ? show(acting, { ...screen, typed }) : ask(acting);
 };
 
 const rubOutMass: Act = (acting) => {
   const { screen } = acting.model.ui;
   if (screen.kind !== 'weigh') return ask(acting);
-  return show(acting, { ...screen, typed: screen.typed.slice(0, -1), doubted: null });
+  return show(acting, { ...screen, typed: screen.typed.slice(0, -1) });
 };
 
-/** A reading that looks like a slip of the finger is asked about once. */
+/** The last reading goes, whenever it was made; `u` brings it back. */
+const removeLast: Act = (acting) => {
+  const { screen } = acting.model.ui;
+  const of = screen.kind === 'weigh' ? screen.weighing.last : null;
+  return of === null
+    ? tell(acting, 'There is no weigh-in to delete.')
+    : ask(acting, { do: 'change', change: { kind: 'delete', of }, to: 'here' });
+};
+
+/** A reading that looks like a slip of the finger counts only once it was typed a second time. */
 const keepMass: Act = (acting) => {
   const { screen } = acting.model.ui;
   if (screen.kind !== 'weigh') return ask(acting);
@@ -88,12 +95,15 @@ const keepMass: Act = (acting) => {
   const quantity = readQuantity(typed, weighing.unit);
   if (!quantity) return tell(acting, 'Type your body weight first, such as 82.4.');
   const mass = massOf(quantity);
-  const doubt = doubted === typed ? null : acting.bench.watch.doubt(mass);
+  const doubt = doubted?.amount === quantity.amount ? null : acting.bench.watch.doubt(mass);
   if (doubt) {
     const { what, why = '' } = doubt.problem;
-    const asked = show(acting, { ...screen, doubted: typed });
+    const asked = show(acting, { ...screen, typed: '', doubted: quantity });
     const words = [what, why, doubt.meant === null ? '' : meantText(doubt.problem.fix)];
-    const message = [...words.filter(Boolean), 'Enter keeps it all the same.'].join(' ');
+    const message = [
+      ...words.filter(Boolean),
+      `Type ${typed} once more to keep it all the same.`,
+    ].join(' ');
     return { ...asked, ui: { ...asked.ui, message } };
   }
   return ask(acting, { do: 'change', change: { kind: 'weigh', mass }, to: 'preview' });
@@ -127,4 +137,5 @@ export const WEIGH_ACTS = {
   type: typeMass,
   'rub-out': rubOutMass,
   choose: keepMass,
+  delete: removeLast,
 } satisfies Partial<Record<ActId, Act>>;

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { massText } from '../../src/training/mass.ts';
+import { Player, WIDE } from './player.ts';
+import { type Scene, scene } from './scene.ts';
+
+/** Twelve days of readings about 82 kg. */
+const made = () =>
+  scene({ weighIns: Array.from({ length: 12 }, (_, at) => [13 - at, 82.4 - at / 20] as const) });
+const readings = ({ workbench }: Scene) =>
+  workbench
+    .journal()
+    .history()
+    .weighIns.slice(12)
+    .map(({ mass }) => massText(mass, 'kg'));
+const trendOf = ({ workbench }: Scene) => {
+  const { bodyMassOn } = workbench.journal().history();
+  return (bodyMassOn(workbench.today()) ?? 0) / 1e9;
+};
+const player = (over: Scene) => new Player(WIDE, { over });
+
+describe('a reading that is far from all others', () => {
+  it('is not kept by a second enter, but only where it is typed once more', () => {
+    const over = made();
+    const at = player(over).keys('i895<enter>');
+    expect(at.screen()).toContain('Type 895 once more');
+    at.keys('<enter><enter> ');
+    expect(readings(over)).toEqual([]);
+    at.keys('895<enter>');
+    expect(readings(over)).toEqual(['895 kg']);
+  });
+
+  it('is forgotten where the right one is typed in its place', () => {
+    const over = made();
+    player(over).keys('i895<enter>81.9<enter>');
+    expect(readings(over)).toEqual(['81.9 kg']);
+  });
+
+  it('is doubted anew after another one was', () => {
+    const over = made();
+    player(over).keys('i895<enter>820<enter>895<enter>');
+    expect(readings(over)).toEqual([]);
+  });
+});
+
+describe('a weigh-in that was wrong', () => {
+  it('goes on the spot, and comes back', () => {
+    const over = made();
+    const at = player(over).keys('i81.9<enter>');
+    expect(at.screen()).toContain('u takes it back.');
+    at.keys('u');
+    expect(readings(over)).toEqual([]);
+  });
+
+  it('is deleted on the scales, also after a start of the program', () => {
+    const over = made();
+    player(over).keys('i83.9<enter>');
+    const later = over.again();
+    const at = player(later).keys('id');
+    expect(at.screen()).toContain('Deleted: Weigh-in of');
+    expect(readings(later)).toEqual([]);
+    at.keys('u');
+    expect(readings(later)).toEqual(['83.9 kg']);
+  });
+
+  it('does not make the right one of the same morning doubtful, and is replaced by it', () => {
+    const over = made();
+    const at = player(over).keys('i895<enter>895<enter>');
+    const before = trendOf(over);
+    at.keys('i81.9<enter>');
+    expect(at.screen()).toContain('It replaces the 895 kg of the same day.');
+    expect(readings(over)).toEqual(['81.9 kg']);
+    expect(trendOf(over)).toBeLessThan(83);
+    expect(before).toBeGreaterThan(83);
+    at.keys('u');
+    expect(readings(over)).toEqual(['895 kg']);
+  });
+
+  it('stays beside one near it: morning and evening are averaged', () => {
+    const over = made();
+    player(over).keys('i81.9<enter>i82.6<enter>');
+    expect(readings(over)).toEqual(['81.9 kg', '82.6 kg']);
+  });
+});
