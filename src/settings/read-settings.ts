@@ -8,24 +8,42 @@ export const LAST_GOOD_NAME = 'settings.last-good';
 
 export interface SettingsRead {
   readonly settings: Settings;
+  /** What this version does not understand, as it stands in the file: keys it does not know, and values. */
+  readonly foreign: Readonly<Record<string, unknown>>;
+  /** The file as a whole could not be used. */
+  readonly isDamaged: boolean;
   /** Said to the lifter where the file could not be used as it stands. */
   readonly problem: Problem | null;
 }
 
 /**
- * Settings of this machine out of `folder`. A damaged file never stops a session: the copy of the
- * last good one is used in its place, then the defaults, and the problem says so.
+ * Settings of this machine out of `folder`. A value that is not understood costs its own setting
+ * alone. A damaged file never stops a session: the copy of the last good one is used in its place,
+ * then the defaults, and the problem says so.
  */
 export function readSettings(folder: string): SettingsRead {
-  const present = readOne(join(folder, `${SETTINGS_NAME}.json`));
-  if (present.kind === 'missing') return { settings: DEFAULT_SETTINGS, problem: null };
-  if (present.kind === 'good') return { settings: present.settings, problem: null };
+  const path = join(folder, `${SETTINGS_NAME}.json`);
+  const present = readOne(path);
+  if (present.kind === 'missing') {
+    return { settings: DEFAULT_SETTINGS, foreign: {}, isDamaged: false, problem: null };
+  }
+  if (present.kind === 'good') {
+    const { settings, foreign, odd } = present;
+    return {
+      settings,
+      foreign,
+      isDamaged: false,
+      problem: odd.length > 0 ? notUnderstood(path, odd) : null,
+    };
+  }
   const copy = readOne(join(folder, `${LAST_GOOD_NAME}.json`));
-  const fallback = copy.kind === 'good' ? copy.settings : DEFAULT_SETTINGS;
+  const fallback = copy.kind === 'good' ? copy : { settings: DEFAULT_SETTINGS, foreign: {} };
   return {
-    settings: fallback,
+    settings: fallback.settings,
+    foreign: fallback.foreign,
+    isDamaged: true,
     problem: {
-      what: `The settings in ${join(folder, `${SETTINGS_NAME}.json`)} cannot be used: ${present.found}.`,
+      what: `The settings in ${path} cannot be used: ${present.found}.`,
       why:
         copy.kind === 'good'
           ? 'The copy of the last good settings is used in their place.'
@@ -35,10 +53,22 @@ export function readSettings(folder: string): SettingsRead {
   };
 }
 
+const notUnderstood = (path: string, odd: readonly string[]): Problem => ({
+  what: `In the settings in ${path} this version does not understand ${odd.join(' and ')}.`,
+  why: 'It is kept there as it is, the default is used in its place, and all other settings hold.',
+  fix: 'A newer version may have written it; mend it otherwise.',
+});
+
 type OneFile =
   | { kind: 'missing' }
   | { kind: 'bad'; found: string }
-  | { kind: 'good'; settings: Settings };
+  | {
+      kind: 'good';
+      settings: Settings;
+      foreign: Readonly<Record<string, unknown>>;
+      /** `theme: "dark"` of each value that is not understood. */
+      odd: readonly string[];
+    };
 
 function readOne(path: string): OneFile {
   let text: string;
@@ -54,8 +84,19 @@ function readOne(path: string): OneFile {
   } catch {
     return { kind: 'bad', found: 'it is not JSON' };
   }
-  const checked = settingsSchema.safeParse(data);
-  if (checked.success) return { kind: 'good', settings: checked.data };
-  const first = checked.error.issues[0];
-  return { kind: 'bad', found: `${first?.path.join('.') || 'the file'}: ${first?.message}` };
+  if (data === null || typeof data !== 'object' || Array.isArray(data)) {
+    return { kind: 'bad', found: 'it is no list of settings' };
+  }
+  const fields: Readonly<Record<string, { safeParse: (value: unknown) => { success: boolean } }>> =
+    settingsSchema.shape;
+  const understood: Record<string, unknown> = {};
+  const foreign: Record<string, unknown> = {};
+  const odd: string[] = [];
+  for (const [key, value] of Object.entries(data)) {
+    const field = Object.hasOwn(fields, key) ? fields[key] : undefined;
+    const isUnderstood = field?.safeParse(value).success === true;
+    (isUnderstood ? understood : foreign)[key] = value;
+    if (field && !isUnderstood) odd.push(`${key}: ${JSON.stringify(value).slice(0, 60)}`);
+  }
+  return { kind: 'good', settings: settingsSchema.parse(understood), foreign, odd };
 }

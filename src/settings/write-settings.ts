@@ -18,8 +18,9 @@ export function writeSettings(folder: string, change: Partial<Settings>): Settin
   const wanted = settingsSchema.parse({ ...before.settings, ...change });
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
-    if (before.problem && existsSync(path)) renameSync(path, join(folder, 'settings.damaged.json'));
-    const conf = new Conf<Settings>({
+    if (before.isDamaged && existsSync(path))
+      renameSync(path, join(folder, 'settings.damaged.json'));
+    const conf = new Conf<Settings & Record<string, unknown>>({
       projectName: 'holdfast',
       cwd: folder,
       configName: SETTINGS_NAME,
@@ -27,12 +28,14 @@ export function writeSettings(folder: string, change: Partial<Settings>): Settin
       accessPropertiesByDotNotation: false,
       clearInvalidConfig: false,
     });
-    conf.store = wanted;
+    // What this version does not understand stays as it is, until the lifter changes that very setting.
+    const foreign = Object.entries(before.foreign).filter(([key]) => !(key in change));
+    conf.store = { ...wanted, ...Object.fromEntries(foreign) };
   } catch (error) {
     throw unwritable(path, (error as Error).message);
   }
   const after = readSettings(folder);
-  if (after.problem || JSON.stringify(after.settings) !== JSON.stringify(wanted)) {
+  if (after.isDamaged || JSON.stringify(after.settings) !== JSON.stringify(wanted)) {
     throw unwritable(path, 'what was read back is not what was written');
   }
   copyFileSync(path, join(folder, `${LAST_GOOD_NAME}.json`));

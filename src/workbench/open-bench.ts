@@ -200,7 +200,12 @@ export function openBench(
     },
     choices: () => choicesOf(settings),
     keep: (choices) => {
-      const kept = orProblem(() => keepNow(choices));
+      // Only what was changed: another setting may hold what this version does not understand.
+      const before = choicesOf(settings);
+      const changed = Object.fromEntries(
+        Object.entries(choices).filter(([key, value]) => value !== before[key as keyof Choices]),
+      );
+      const kept = orProblem(() => keepNow(changed));
       return isProblem(kept) ? kept : null;
     },
     watch: {

@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { SETTING_ROWS } from '../../src/commands/setting-rows.ts';
@@ -74,3 +74,28 @@ test('a damaged file is said, and a change puts a good one in its place', async 
   const { settings, problem } = readSettings(home.config);
   expect([settings.bell, problem]).toEqual([false, null]);
 });
+
+test('a value of a newer version costs its own setting alone, is said, and stays as it is', async () => {
+  const newer = { bell: false, weightAdvice: 'no', theme: 'sepia', lamp: { on: true } };
+  home.writeSettings(newer);
+  const { out, err } = await home.run('settings');
+  expect(err).toContain('does not understand theme: "sepia"');
+  expect(err).not.toContain('lamp');
+  expect(out).toMatch(/weight-advice +no/);
+  await home.run('settings', 'flash', 'no');
+  const path = join(home.config, 'settings.json');
+  expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({ ...newer, flash: false });
+  // Until that very setting is changed.
+  await home.run('settings', 'theme', 'colour');
+  expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({ ...newer, theme: 'colour' });
+  expect(readSettings(home.config).problem).toBeNull();
+});
+
+test.each(['null', '[]', '7', '"bell"'])(
+  'settings that are %s are damaged, not empty',
+  async (text) => {
+    mkdirSync(home.config, { recursive: true });
+    writeFileSync(join(home.config, 'settings.json'), text);
+    expect((await home.run('settings')).err).toContain('cannot be used');
+  },
+);
