@@ -17,6 +17,8 @@ export interface DueDay {
   readonly nextGood: Today;
   /** The session in which the day was begun and not half finished, and the tracks done in it; null otherwise. */
   readonly begun: Begun | null;
+  /** What is unsure of it, because the day or the program has another name since; null otherwise. */
+  readonly renamed: Reason | null;
 }
 
 export interface Begun {
@@ -32,33 +34,48 @@ const BEGUN_DAYS = 2;
  * else that day again. The weekday plays no part, and missed days are never doubled up.
  */
 export function dueDay(program: Program, past: Past, today: Today): DueDay {
-  const { day, why, begun } = turn(program, past, today);
-  return { day, why, begun, ...restAdvice(past, day, today) };
+  const { day, why, begun, renamed } = turn(program, past, today);
+  return { day, why, begun, renamed, ...restAdvice(past, day, today) };
 }
 
 function turn(
   program: Program,
   past: Past,
   today: Today,
-): { readonly day: Day; readonly why: Reason; readonly begun: Begun | null } {
+): Pick<DueDay, 'day' | 'why' | 'begun' | 'renamed'> {
   const { days } = program;
   const [first] = days;
   if (!first) throw new RangeError('A program has at least one day.');
-  const done = past.sessions.filter(
-    (each) =>
-      each.program === program.name &&
-      each.setsDone > 0 &&
-      days.some(({ name }) => name === each.day),
-  );
-  const last = done.at(-1);
-  if (!last) return { day: first, why: because('due-first', { day: first.name }), begun: null };
-  const at = days.findIndex(({ name }) => name === last.day);
+  const done = past.sessions.filter(({ setsDone }) => setsDone > 0);
+  const found = lastOfProgram(program, past, done);
+  if (!found)
+    return {
+      day: first,
+      why: because('due-first', { day: first.name }),
+      begun: null,
+      renamed: null,
+    };
+  const { last, at, unknown } = found;
+  const matched = days[at]?.name ?? '';
+  const isByName = last.program === program.name && last.day === matched;
+  const renamed = unknown
+    ? because('day-unknown', { done: unknown.day, date: unknown.date.toString() })
+    : isByName
+      ? null
+      : because('day-matched', {
+          done: last.day,
+          program: last.program,
+          date: last.date.toString(),
+          matched,
+        });
+  if (at < 0)
+    return { day: first, why: because('due-first', { day: first.name }), begun: null, renamed };
   const pieces = piecesOf(done, last);
   const setsDone = pieces.reduce((sum, each) => sum + each.setsDone, 0);
   if (setsDone * 2 >= last.setsPlanned) {
     const day = days[(at + 1) % days.length] ?? first;
     const facts = { day: day.name, done: last.day, date: last.date.toString() };
-    return { day, why: because('due-next', facts), begun: null };
+    return { day, why: because('due-next', facts), begun: null, renamed };
   }
   const day = days[at] ?? first;
   const facts = {
@@ -67,7 +84,57 @@ function turn(
     setsDone,
     setsPlanned: last.setsPlanned,
   };
-  return { day, why: because('due-again', facts), begun: begunOf(past, pieces, last, today) };
+  return {
+    day,
+    why: because('due-again', facts),
+    begun: begunOf(past, pieces, last, today),
+    renamed,
+  };
+}
+
+/** So many sessions are looked back on for one of the program's days under another name. Ours. */
+const LOOKED_BACK = 14;
+/** A day under another name holds at least this share of the lifts that were trained. Ours. */
+const SAME_DAY = 2 / 3;
+
+/**
+ * The last session of this program and its day there: by their names, else by the exercises that
+ * were trained, and the latest session that is like no day of it. The day is −1 where the program
+ * has none such any more; null without any session.
+ */
+function lastOfProgram({ name, days }: Program, past: Past, done: readonly SessionDone[]) {
+  const own = done.filter(({ program }) => program === name);
+  // A program without a session of its name is a new one, or an old one with another name.
+  const candidates = own.length > 0 ? own : done.slice(-LOOKED_BACK);
+  let unknown: SessionDone | null = null;
+  for (const last of candidates.slice(-LOOKED_BACK).toReversed()) {
+    const named = own.length > 0 ? days.findIndex((day) => day.name === last.day) : -1;
+    const at = named >= 0 ? named : dayTrained(days, past, last, own.length > 0 ? SAME_DAY : 1);
+    if (at >= 0) return { last, at, unknown };
+    if (own.length > 0) unknown ??= last;
+  }
+  return unknown && { last: unknown, at: -1, unknown };
+}
+
+/** The one day that holds at least `share` of the lifts trained in a session; −1 where none or several do as well. */
+function dayTrained(
+  days: readonly Day[],
+  past: Past,
+  { session }: SessionDone,
+  share: number,
+): number {
+  const trained = new Set(
+    past.results.filter((each) => each.session === session).map(({ exercise }) => exercise.lift),
+  );
+  if (trained.size === 0) return -1;
+  const shares = days.map(({ exercises }) => {
+    const lifts = new Set(exercises.map(({ lift }) => lift.key));
+    return [...trained].filter((lift) => lifts.has(lift)).length / trained.size;
+  });
+  const most = Math.max(...shares);
+  return most >= share && shares.indexOf(most) === shares.lastIndexOf(most)
+    ? shares.indexOf(most)
+    : -1;
 }
 
 /** The sessions of one day that together may make it done: the last, and those just before it that were begun and not half finished. */

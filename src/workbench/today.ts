@@ -92,7 +92,8 @@ function prescriptionFor(
   const prescription = prescribed(due.day);
   const { begun } = due;
   const left = fitted(begun ? leftOfDay(prescription, begun) : prescription);
-  return due.rest ? { ...left, warnings: [due.rest, ...left.warnings] } : left;
+  const told = [due.rest, due.renamed].filter((each) => each !== null);
+  return told.length > 0 ? { ...left, warnings: [...told, ...left.warnings] } : left;
 }
 
 function dayNamed({ days, name: program }: Program, name: string): Day {

@@ -113,3 +113,56 @@ describe('a day of rest is better', () => {
     expect(due(session('A', 0)).rest?.rule).toBe('rest-trained-today');
   });
 });
+
+describe('a day or a program with another name since', () => {
+  /** A session with all lifts of a day of the program, under other names. */
+  const trained = (lifts: readonly (typeof row)[], name: string, ago: number, of = 'Invented') => {
+    const done = { ...session(name, ago), program: of };
+    const results = lifts.map((lift) => {
+      const result = aResult(lift, { daysAgo: ago, kg: 20, reps: [8, 8] });
+      return {
+        ...result,
+        session: done.session,
+        exercise: { ...result.exercise, lift: lift.lift.key },
+      };
+    });
+    return { done, results };
+  };
+  const dueAfter = (...all: readonly ReturnType<typeof trained>[]) =>
+    dueDay(
+      program,
+      aPast(
+        all.flatMap(({ results }) => results),
+        { sessions: all.map(({ done }) => done) },
+      ),
+      TODAY,
+    );
+
+  it('goes on after the day that holds what was trained, and says so', () => {
+    const found = dueAfter(trained([squat], 'Legs', 2));
+    expect(found.day.name).toBe('C');
+    expect(found.renamed).toMatchObject({ rule: 'day-matched', facts: { matched: 'B' } });
+  });
+
+  it('does so after the program was renamed', () => {
+    const found = dueAfter(trained([row], 'A', 5, 'Old'), trained([squat], 'B', 2, 'Old'));
+    expect([found.day.name, found.renamed?.rule]).toEqual(['C', 'day-matched']);
+  });
+
+  it('goes on after the day before, and says so, where no day is like it', () => {
+    const other = straight({ lift: aLift({ key: 'other' }) });
+    const found = dueAfter(trained([row], 'A', 5), trained([other], 'X', 2));
+    expect([found.day.name, found.renamed?.rule]).toEqual(['B', 'day-unknown']);
+  });
+
+  it('begins another program anew, without a word', () => {
+    const other = straight({ lift: aLift({ key: 'other' }) });
+    const found = dueAfter(trained([other, row], 'A', 2, 'Old'));
+    expect([found.day.name, found.renamed]).toEqual(['A', null]);
+  });
+
+  it('says nothing once the new name was trained', () => {
+    const found = dueAfter(trained([row], 'Pull', 5), trained([squat], 'B', 2));
+    expect([found.day.name, found.renamed]).toEqual(['C', null]);
+  });
+});

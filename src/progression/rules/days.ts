@@ -17,6 +17,20 @@ export const DAY_RULES = [
       `${f.text('day')} again: on ${f.text('date')} only ${f.number('setsDone')} of ${f.number('setsPlanned')} sets were done.`,
   ),
   rule(
+    'day-matched',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.text('done')} of ${f.text('program')}, trained on ${f.text('date')}, is taken for ${f.text('matched')} of this program, by its lifts. If that is wrong, choose the day.`,
+  ),
+  rule(
+    'day-unknown',
+    'ours',
+    OURS,
+    (f) =>
+      `No day of this program is the ${f.text('done')} trained on ${f.text('date')}, so that session does not count here. If that is wrong, choose the day.`,
+  ),
+  rule(
     'begun-day',
     'ours',
     OURS,
