@@ -70,8 +70,7 @@ const deletionsOf = (workbench: Workbench, id: string) =>
     .history()
     .deletions.filter(({ of }) => of === id);
 
-const words = (workbench: Workbench, record: Recorded) =>
-  recordWords(record, workbench.gear().unit);
+const words = (workbench: Workbench, record: Recorded) => recordWords(record, workbench.unit());
 
 function standing(workbench: Workbench, id: string): Recorded {
   const record = findRecord(workbench.journal().history(), id);

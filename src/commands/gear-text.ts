@@ -1,4 +1,5 @@
 import { textTable } from '../report/table.ts';
+import { wrapped } from '../report/wrap.ts';
 import { type Bar, type Gear, STATIONS } from '../training/gear.ts';
 import { loadsFor } from '../training/loads.ts';
 import { massNumber, massOf, massText, type Quantity, quantityText } from '../training/mass.ts';
@@ -50,7 +51,15 @@ export function gearText(gear: Gear, width: number): string[] {
     ['stations', '', '', stationsText(gear)],
     ['step', quantityText(gear.freeStep), '', 'of loads that are none of these'],
   ];
-  return textTable(COLUMNS, rows, width);
+  // What is left beside the other columns, each two apart; a note too long for it goes on below.
+  const masses = Math.max(...rows.map(([, mass]) => mass.length));
+  const room = Math.max(20, width - 'dumbbell'.length - masses - 'owned'.length - 6);
+  const lines = rows.flatMap(([what, mass, owned, note]) =>
+    (note === '' ? [''] : wrapped(note, room)).map(
+      (line, at): Cells => (at === 0 ? [what, mass, owned, line] : ['', '', '', line]),
+    ),
+  );
+  return textTable(COLUMNS, lines, width);
 }
 
 const stationsText = ({ stations }: Gear): string =>
@@ -67,10 +76,13 @@ function barNote(gear: Gear, bar: Bar, at: number): string {
     bar: bar.name,
     step: null,
   });
-  const collars = bar.collars.amount > 0 ? `, collars ${quantityText(bar.collars)}` : '';
-  const makes =
+  const notes = [
+    bar.name,
+    at === 0 && gear.bars.length > 1 ? 'used where none is named' : '',
+    bar.collars.amount > 0 ? `collars ${quantityText(bar.collars)}` : '',
     heaviest === null
       ? ''
-      : `, makes ${massNumber(lightest, gear.unit)} to ${massText(heaviest, gear.unit)}`;
-  return `${bar.name}${at === 0 ? ', used where none is named' : ''}${collars}${makes}`;
+      : `makes ${massNumber(lightest, gear.unit)} to ${massText(heaviest, gear.unit)}`,
+  ];
+  return notes.filter((note) => note !== '').join(', ');
 }

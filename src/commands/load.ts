@@ -2,7 +2,7 @@ import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Bar, Gear } from '../training/gear.ts';
-import { inUnit, massNumber, massOf, massText, type Unit } from '../training/mass.ts';
+import { inUnit, massNumber, massOf, massText, readsAs, type Unit } from '../training/mass.ts';
 import { barOf } from '../training/own-pieces.ts';
 import { platePicture } from '../training/plate-picture.ts';
 import { type LoadedBar, loadBar, nearestBelowAndAbove } from '../training/plates.ts';
@@ -18,8 +18,13 @@ export const run: Run = (call) => {
   const bar = barAsked(call, gear);
   const { amount, unit } = massOperand(call.args[0] ?? '', own);
   const wish = massOf({ amount, unit });
-  const exact = loadBar(gear, bar.name, wish);
-  const near = exact ? { below: null, above: null } : nearestBelowAndAbove(gear, bar.name, wish);
+  const around = nearestBelowAndAbove(gear, bar.name, wish);
+  // A bar in kg with plates in lb makes loads of many decimals: the one that is shown so is meant.
+  const exact =
+    loadBar(gear, bar.name, wish) ??
+    [around.below, around.above].find((made) => made && readsAs(made.total, wish, unit)) ??
+    null;
+  const near = exact ? { below: null, above: null } : around;
   if (call.global.json) {
     const made = (loaded: LoadedBar | null) => loaded && loadedJson(loaded, unit);
     const json: LoadJson = {

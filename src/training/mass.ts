@@ -70,6 +70,10 @@ export function massNumber(m: Mass, unit: Unit, digits = 2): string {
 }
 
 /** Quantity as stamped: `45 lb`. */
+/** Do two masses read the same in a unit? What is shown can then be typed back. */
+export const readsAs = (m: Mass, other: Mass, unit: Unit): boolean =>
+  massText(m, unit) === massText(other, unit);
+
 export const quantityText = (quantity: Quantity): string => `${quantity.amount} ${quantity.unit}`;
 
 const WRITTEN = /^([+-]?\d+(?:[.,]\d+)?)\s*(kgs?|kilos?|lbs?|pounds?)?$/i;

@@ -13,7 +13,7 @@ import type { SessionState } from '../session/state.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { nextAbove, nextBelow } from '../training/loads.ts';
-import type { Mass, Unit } from '../training/mass.ts';
+import { type Mass, readsAs, type Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { Bench, Choices, NearLoads, Offer } from './bench.ts';
 import { findingsOf } from './findings-of.ts';
@@ -223,10 +223,15 @@ export function openBench(
 
   function nearLoads(exercise: PrescribedExercise, wish: Mass): NearLoads {
     const { loads } = rackFor(exercise, gear(), bodyMass());
+    // A bar in kg with plates in lb makes loads of many decimals: the one that is shown so is meant.
+    const meant =
+      [loads.atOrBelow(wish), nextAbove(loads, wish)].find(
+        (load) => load !== null && readsAs(load, wish, unit()),
+      ) ?? null;
     return {
-      below: nextBelow(loads, wish),
-      exact: loads.atOrBelow(wish) === wish ? wish : null,
-      above: nextAbove(loads, wish),
+      below: nextBelow(loads, meant ?? wish),
+      exact: meant,
+      above: nextAbove(loads, meant ?? wish),
     };
   }
 

@@ -117,3 +117,26 @@ test.each([
   expect(out).toBe('');
   expect(await gear()).toEqual(before);
 });
+
+test('names are shown at 80 columns, whatever else is to be said of a bar', async () => {
+  await home.run(
+    'gear',
+    '--bars',
+    'the long bar at the window=20kg',
+    '--collars',
+    'the long bar at the window=2.5kg',
+  );
+  const { out } = await home.run('gear');
+  expect(out).toContain('the long bar at the window');
+  expect(out.replace(/\s+/g, ' ')).toMatch(/collars 2\.5 kg, makes \d+ to/);
+  expect(out).toContain('plates hang from the body');
+  for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+});
+
+test('a load can be typed back as it is shown, of a bar in kg with plates in lb too', async () => {
+  await home.run('gear', '--bars', 'bar=20kg', '--plates', '45lb=4, 20kg=0, 15kg=0, 10kg=0, 5kg=0');
+  const { out } = await home.run('load', '60 kg');
+  const shown = /([\d.]+ kg) on the bar[^;]*above/.exec(out)?.[1] ?? '';
+  expect(shown).toBe('60.82 kg');
+  expect(await home.run('load', shown)).toMatchObject({ status: 0 });
+});
