@@ -2,6 +2,7 @@ import { amend } from '../session/decisions/lifting.ts';
 import type { SetNumbers } from '../session/events.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { massOf } from '../training/mass.ts';
+import { deletedSessionOf } from '../workbench/deleted-records.ts';
 import { findRecord, type Recorded } from '../workbench/find-record.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { recordWords } from '../workbench/record-words.ts';
@@ -85,7 +86,15 @@ function missing(workbench: Workbench, id: string): Problem {
       fix: `"holdfast amend ${id} --restore" brings it back.`,
     };
   }
-  const { open } = workbench.journal().history();
+  const history = workbench.journal().history();
+  const session = deletedSessionOf(history, id);
+  if (session !== null) {
+    return {
+      what: `"${id}" belongs to a session that was deleted.`,
+      fix: `"holdfast amend ${session} --restore" brings the session back.`,
+    };
+  }
+  const { open } = history;
   const isOpen = open.some(
     ({ session, state }) => session === id || state.events.some((event) => event.id === id),
   );

@@ -145,6 +145,7 @@ export const COMMANDS: readonly CommandRow[] = [
     options: [
       { flags: '--search <words>', does: 'only what fits: lift, program, day, date, note' },
       { flags: '--ids', does: 'also the ids that amend takes' },
+      { flags: '--deleted', does: 'what is deleted, with the ids that bring it back' },
     ],
     examples: ['holdfast history back-squat', 'holdfast history --search 2026-11'],
     load: () => import('./history.ts'),

@@ -6,6 +6,7 @@ import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
+import { deletedRecords } from '../workbench/deleted-records.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { sessionNotes } from '../workbench/session-notes.ts';
 import type { Call, Run } from './call.ts';
@@ -18,6 +19,16 @@ export const run: Run = (call) => {
   const workbench = openWorkbench(call.ports, call.global);
   const history = workbench.journal().history();
   const unit = workbench.unit();
+  if (call.options.deleted === true && !call.global.json) {
+    const deleted = deletedRecords(history, unit);
+    for (const { id, what } of deleted) call.print(`${what}  ${id}`);
+    call.tell(
+      deleted.length === 0
+        ? 'Nothing is deleted.'
+        : '"holdfast amend ID --restore" brings one of them back.',
+    );
+    return 0;
+  }
   const lift = liftAsked(call, history);
   const found = searchHistory(history.results, searchAsked(call), sessionNotes(history));
   const rows = liftRows(found, lift, history.bodyMassOn);

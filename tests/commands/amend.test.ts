@@ -132,3 +132,35 @@ test('a session that is open is corrected where it runs', async () => {
   expect(status).toBe(2);
   expect(err).toContain('still open');
 });
+
+test('what is deleted is listed, each with the id that brings it back', async () => {
+  doSession(home);
+  await home.run('weigh', '82');
+  expect((await home.run('history', '--deleted')).err).toContain('Nothing is deleted.');
+  const shown = await history();
+  const session = shown.results[0]?.session ?? '';
+  const weighed = shown.weigh_ins[0]?.id ?? '';
+  const { id } = await firstSquat();
+  for (const each of [id, weighed, session]) await home.run('amend', each, '--delete');
+  const { out } = await home.run('history', '--deleted');
+  expect(out).toMatch(/^session of Wed 25 Nov 2026, Tiny, day \w+ {2}\S+$/m);
+  expect(out).toMatch(/^set of Wed 25 Nov 2026, 40 kg × \d+ {2}\S+$/m);
+  expect(out).toMatch(/^weigh-in of 2026-11-25, 82 kg {2}\S+$/m);
+  for (const each of [session, id, weighed]) {
+    expect(out).toContain(each);
+    await home.run('amend', each, '--restore');
+  }
+  expect((await history()).results).toEqual(shown.results);
+  expect((await history()).weigh_ins).toEqual(shown.weigh_ins);
+});
+
+test('a set of a deleted session is not corrected unseen: the session is named', async () => {
+  doSession(home);
+  const { id } = await firstSquat();
+  const session = (await history()).results[0]?.session ?? '';
+  await home.run('amend', session, '--delete');
+  const { status, err } = await home.run('amend', id, '--reps', '7');
+  expect(status).toBe(2);
+  expect(err).toContain('belongs to a session that was deleted');
+  expect(err).toContain(`amend ${session} --restore`);
+});
