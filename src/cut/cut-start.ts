@@ -7,12 +7,13 @@ import { CUT_LIMITS } from './cut-limits.ts';
 /**
  * First day of the cut that the program is in: the day it names, else the first session under
  * `aim: cut` with none such in the 28 days before. A changed program file does not restart a cut.
- * Null outside a cut, and before its first session. A session whose aim was not kept counts as
+ * Null outside a cut, before its first session, and once the last is longer ago than that. A session whose aim was not kept counts as
  * one of the present aim.
  */
 export function cutStart(
   program: Pick<Program, 'aim' | 'cutFrom'>,
   sessions: readonly SessionDone[],
+  today: Temporal.PlainDate,
 ): Temporal.PlainDate | null {
   if (program.aim !== 'cut') return null;
   if (program.cutFrom !== null) return Temporal.PlainDate.from(program.cutFrom);
@@ -23,7 +24,8 @@ export function cutStart(
     if (last === null || daysBetween(last, date) > CUT_LIMITS.endedAfterDays) start = date;
     last = date;
   }
-  return start;
+  const hasEnded = last !== null && daysBetween(last, today) > CUT_LIMITS.endedAfterDays;
+  return hasEnded ? null : start;
 }
 
 /** Whole days from `from` to `to`, negative when `to` is earlier. */

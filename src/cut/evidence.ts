@@ -61,7 +61,7 @@ export interface Evidence {
 /** Looks at the past once, for all rules. */
 export function evidenceOf(question: ReviewQuestion): Evidence {
   const { program, weighIns, today, weightAdvice } = question;
-  const cutFrom = cutStart(program, question.past.sessions);
+  const cutFrom = cutStart(program, question.past.sessions, today);
   const past = recent(question.past, today, cutFrom);
   const lifts = cutFrom ? keptByLift(past, cutFrom, today) : [];
   const first = question.past.sessions.find(({ setsDone }) => setsDone > 0)?.date;
