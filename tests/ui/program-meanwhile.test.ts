@@ -184,3 +184,37 @@ describe('the program screen', () => {
     expect(readFileSync(over.program, 'utf8')).toBe(LEAN_SPRING);
   });
 });
+
+it('a week of editing by hand beside the open program: every line is as the last hand left it', () => {
+  const over = scene();
+  const at = player(over);
+  const read = () => readFileSync(over.program, 'utf8');
+  const byHand = (change: (text: string) => string) => writeFileSync(over.program, change(read()));
+  const number = /^( *sets: *)3/m;
+  // Monday: a comment in the editor, a set more on the screen that was opened before it.
+  at.keys('e<down>+s');
+  byHand((text) => `# Monday\n${text}`);
+  expect(at.keys('<enter>').screen()).toContain('changed by another program');
+  expect(read()).toBe(`# Monday\n${LEAN_SPRING}`);
+  // Tuesday: the same once more, from the text as it is now.
+  at.keys('<esc><esc>').keys('<down><enter>').keys('e<down>+s<enter>');
+  expect(read()).toBe(`# Monday\n${LEAN_SPRING.replace(number, '$14')}`);
+  // Wednesday: another comment in the editor, noticed before a session begins.
+  byHand((text) => text.replace('# Monday', '# Wednesday'));
+  expect(at.keys(' ').screen()).toContain('changed in another window');
+  // Thursday: a set less, taken back, and less again.
+  at.keys('e<down>-u-s<enter>');
+  expect(read()).toBe(`# Wednesday\n${LEAN_SPRING}`);
+  // Friday: half a line saved by the editor, then the whole again.
+  byHand((text) => text.replace('sets:', 'set'));
+  expect(at.keys('  ').left).toEqual([]);
+  expect(over.bench.live()).toBeNull();
+  byHand(() => `# Friday\r\n${LEAN_SPRING.replaceAll('\n', '\r\n')}`);
+  // Saturday: with the other line ends; Sunday it is trained by what stands there.
+  at.keys('e<down>+s<enter>');
+  const last = LEAN_SPRING.replace(number, '$14').replaceAll('\n', '\r\n');
+  expect(read()).toBe(`# Friday\r\n${last}`);
+  at.keys(' ');
+  expect(kind(at)).toBe('runner');
+  expect(over.session().prescription.exercises[0]?.sets).toHaveLength(4);
+});
