@@ -1,5 +1,5 @@
 import { Refusal } from '../text/problem.ts';
-import { withDemo } from '../workbench/with-demo.ts';
+import { withDemo } from '../workbench/demo.ts';
 import type { Run } from './call.ts';
 import { main } from './main.ts';
 

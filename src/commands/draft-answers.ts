@@ -6,9 +6,8 @@ import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
 import { KITS, type Kit } from '../training/kits.ts';
-import { JOINTS, type Joint, type Lift } from '../training/lift.ts';
+import { JOINTS, type Joint, type Lift, MUSCLES, type Muscle } from '../training/lift.ts';
 import { massOf, readQuantity, type Unit } from '../training/mass.ts';
-import { MUSCLES, type Muscle } from '../training/muscles.ts';
 
 /** What answers are read with: the lifts that may be named, and the unit of bare numbers. */
 export interface Reading {

@@ -1,13 +1,12 @@
 import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
 import type { Before, Best, Wishes } from '../program/draft/wishes.ts';
-import { wrapped } from '../report/wrap.ts';
+import { wrapped } from '../report/table.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
-import { findingsOf } from '../workbench/findings-of.ts';
-import { keepGear } from '../workbench/keep-gear.ts';
+import { keepGear } from '../workbench/gear.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
-import { reasonWords } from '../workbench/reason-words.ts';
 import { recentBests } from '../workbench/recent-bests.ts';
+import { findingsOf, reasonWords } from '../workbench/rules.ts';
 import type { Call, Run } from './call.ts';
 import { KNOWN_LIFTS, type Reading, readAnswer } from './draft-answers.ts';
 import { draftPath, programBefore, writeDraftFile } from './draft-file.ts';

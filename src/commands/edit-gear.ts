@@ -1,7 +1,7 @@
 import { environment } from '../terminal/environment.ts';
 import { problemText, Refusal } from '../text/problem.ts';
 import type { Gear } from '../training/gear.ts';
-import { keepGear } from '../workbench/keep-gear.ts';
+import { keepGear } from '../workbench/gear.ts';
 import type { KeepSettings } from '../workbench/open-bench.ts';
 import type { Workbench } from '../workbench/open-workbench.ts';
 import type { Call } from './call.ts';

@@ -1,16 +1,14 @@
 import { dueDay } from '../progression/due-day.ts';
-import { calendarText } from '../report/calendar.ts';
-import { calendarEntries } from '../report/calendar-entries.ts';
-import { daysAhead } from '../report/days-ahead.ts';
+import { calendarEntries, calendarText, daysAhead } from '../report/calendar.ts';
 import { historyJson } from '../report/history-json.ts';
 import { pageOf } from '../report/page-of.ts';
 import { setsCsv, weighInsCsv } from '../report/sets-csv.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
+import { reviewOf } from '../workbench/look-back.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
-import { reasonWords } from '../workbench/reason-words.ts';
-import { reviewOf } from '../workbench/review-of.ts';
+import { reasonWords } from '../workbench/rules.ts';
 import type { Call, Run } from './call.ts';
 import { writeOut } from './write-out.ts';
 

@@ -1,4 +1,4 @@
-import type { GearPart } from '../training/gear-changes.ts';
+import type { GearPart } from '../training/change-gear.ts';
 import type { OptionRow } from './command-table.ts';
 
 /** Options that change the gear, by their name in a call. */

@@ -1,5 +1,5 @@
+import { GEAR_CHANGES, type GearPart } from '../training/change-gear.ts';
 import type { Gear } from '../training/gear.ts';
-import { GEAR_CHANGES, type GearPart } from '../training/gear-changes.ts';
 import type { Call } from './call.ts';
 import { GEAR_OPTIONS } from './gear-option-rows.ts';
 

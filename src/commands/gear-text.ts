@@ -1,5 +1,4 @@
-import { textTable } from '../report/table.ts';
-import { wrapped } from '../report/wrap.ts';
+import { textTable, wrapped } from '../report/table.ts';
 import { type Bar, type Gear, STATIONS } from '../training/gear.ts';
 import { loadsFor } from '../training/loads.ts';
 import { massNumber, massOf, massText, type Quantity, quantityText } from '../training/mass.ts';

@@ -1,7 +1,7 @@
 import { jsonText } from '../text/json-text.ts';
 import { problemText } from '../text/problem.ts';
-import { gearSurprises } from '../training/gear-surprises.ts';
-import { keepGear } from '../workbench/keep-gear.ts';
+import { gearSurprises } from '../training/check-gear.ts';
+import { keepGear } from '../workbench/gear.ts';
 import type { KeepSettings } from '../workbench/open-bench.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Run } from './call.ts';

@@ -1,14 +1,13 @@
 import type { History } from '../journal/history.ts';
 import { historyText } from '../report/history-text.ts';
-import { type LiftRow, liftRows } from '../report/lift-rows.ts';
-import { searchHistory } from '../report/search-history.ts';
+import { type LiftRow, liftRows, searchHistory } from '../report/lift-rows.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { deletedRecords } from '../workbench/deleted-records.ts';
+import { sessionNotes } from '../workbench/look-back.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
-import { sessionNotes } from '../workbench/session-notes.ts';
 import type { Call, Run } from './call.ts';
 import type { HistoryJson } from './history-schema.ts';
 import { tellProblems } from './tell-problems.ts';

@@ -1,10 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { Journal } from '../journal/disk/journal.ts';
-import { readEvent } from '../journal/event-shape.ts';
+import { readEvent } from '../journal/records.ts';
 import { importCsv } from '../report/import-csv.ts';
-import { importJson } from '../report/import-json.ts';
-import { weighInKey } from '../report/imported.ts';
+import { importJson, weighInKey } from '../report/import-json.ts';
 import { Refusal } from '../text/problem.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';

@@ -1,7 +1,6 @@
 import * as z from 'zod';
 import { STATIONS } from '../training/gear.ts';
-import { JOINTS, LOADINGS, PATTERNS } from '../training/lift.ts';
-import { MUSCLES } from '../training/muscles.ts';
+import { JOINTS, LOADINGS, MUSCLES, PATTERNS } from '../training/lift.ts';
 
 /** What `lifts --json` prints. */
 export const liftsSchema = z.object({

@@ -1,12 +1,11 @@
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
-import type { Bar, Gear } from '../training/gear.ts';
+import { type Bar, barOf, type Gear } from '../training/gear.ts';
 import { inUnit, massNumber, massOf, massText, readsAs, type Unit } from '../training/mass.ts';
-import { barOf } from '../training/own-pieces.ts';
 import { platePicture } from '../training/plate-picture.ts';
 import { type LoadedBar, loadBar, nearestBelowAndAbove } from '../training/plates.ts';
-import { plateWords } from '../workbench/made-up.ts';
+import { plateWords } from '../workbench/gear.ts';
 import type { Call, Run } from './call.ts';
 import { gearInUse } from './gear-in-use.ts';
 import type { LoadJson } from './load-schema.ts';

@@ -3,8 +3,8 @@ import type { LifterModel } from '../rehearsal/lifter-model.ts';
 import type { RehearsalOptions } from '../rehearsal/rehearse.ts';
 import type { RehearsalVerdict } from '../rehearsal/verdict-of.ts';
 import type { RehearsedTrack, RehearsedWeek } from '../rehearsal/weeks-of.ts';
+import { MUSCLES, type Muscle } from '../training/lift.ts';
 import { type Mass, MICROGRAMS, type Unit } from '../training/mass.ts';
-import { MUSCLES, type Muscle } from '../training/muscles.ts';
 import type { RehearseJson } from './rehearse-schema.ts';
 
 /** A rehearsal with what it comes to. */

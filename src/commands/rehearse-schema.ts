@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { LIFTER_MODEL, type LifterModel } from '../rehearsal/lifter-model.ts';
-import { MUSCLES, type Muscle } from '../training/muscles.ts';
+import { MUSCLES, type Muscle } from '../training/lift.ts';
 
 const share = z.number();
 const muscle = z.enum(MUSCLES);

@@ -1,8 +1,7 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { loadHandle } from '../training/dumbbells.ts';
-import type { Gear, PlateKind } from '../training/gear.ts';
+import { loadHandle } from '../training/equipment.ts';
+import { barOf, type Gear, type PlateKind } from '../training/gear.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
-import { barOf } from '../training/own-pieces.ts';
 import { loadBar } from '../training/plates.ts';
 import type { Reason } from '../training/rule.ts';
 import type { Bench, Today } from '../workbench/bench.ts';

@@ -1,8 +1,8 @@
 import { jsonText } from '../text/json-text.ts';
-import { madeUp } from '../workbench/made-up.ts';
+import { madeUp } from '../workbench/gear.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
-import { reasonWords } from '../workbench/reason-words.ts';
-import { todayOf } from '../workbench/today.ts';
+import { todayOf } from '../workbench/prepare.ts';
+import { reasonWords } from '../workbench/rules.ts';
 import type { Run } from './call.ts';
 import { dayOption } from './day-option.ts';
 import { minutesOption } from './minutes-option.ts';

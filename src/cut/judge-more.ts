@@ -1,6 +1,6 @@
 import { type Bout, boutsOf } from '../progression/bout.ts';
 import { setsOf } from '../progression/weekly-sets.ts';
-import { directMuscles, MUSCLES, type Muscle } from '../training/muscles.ts';
+import { directMuscles, MUSCLES, type Muscle } from '../training/lift.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { because, type CutRule } from './cut-rules.ts';
 import { daysBetween } from './cut-start.ts';

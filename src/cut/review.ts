@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Past } from '../progression/past.ts';
+import { MUSCLES, type Muscle } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
-import { MUSCLES, type Muscle } from '../training/muscles.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { type Evidence, evidenceOf, type ReviewQuestion } from './evidence.ts';
 import { type Verdict, verdict } from './verdict.ts';

@@ -2,8 +2,7 @@ import type { Temporal } from 'temporal-polyfill';
 import type { Past, Result, SetResult } from '../progression/past.ts';
 import { reserveOf, tellsStrength } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
-import { shownOneRepMax } from '../training/strength.ts';
-import { systemLoad } from '../training/system-load.ts';
+import { shownOneRepMax, systemLoad } from '../training/strength.ts';
 
 /**
  * e1RM of one set in micrograms, as it may be shown: null for timed holds, mini-sets, more than 5 in

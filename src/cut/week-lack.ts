@@ -2,7 +2,7 @@ import type { Temporal } from 'temporal-polyfill';
 import { programFigures } from '../program/check/figures.ts';
 import type { Program } from '../program/program.ts';
 import type { Past } from '../progression/past.ts';
-import type { Muscle } from '../training/muscles.ts';
+import type { Muscle } from '../training/lift.ts';
 import { workDone } from './work-done.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Past, Result } from '../progression/past.ts';
-import { MUSCLES, type Muscle } from '../training/muscles.ts';
+import { MUSCLES, type Muscle } from '../training/lift.ts';
 import { type VolumeEntry, weeklyVolume } from '../training/volume.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { effectiveClusterReps, hardSetsOf } from './set-credit.ts';

@@ -1,13 +1,21 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Decision } from '../progression/past.ts';
 import { fold } from '../session/apply.ts';
+import type { SessionEvent, Stamp } from '../session/events.ts';
+import { inForce } from '../session/in-force.ts';
+import { localDate } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
-import type { eventGroups } from './event-groups.ts';
-import type { Damage } from './journal-file.ts';
-import type { Ranked } from './latest.ts';
-import { fileOf } from './line-codec.ts';
-import { deletedIds, type LooseFacts, looseFacts } from './loose-facts.ts';
-import type { JournalEvent } from './records.ts';
-import { type CorrectionEvent, sessionEvents } from './session-events.ts';
-import { type SessionGroups, splitGroups } from './split-groups.ts';
+import type { Gear } from '../training/gear.ts';
+import {
+  type EventGroup,
+  type eventGroups,
+  type Loose,
+  type SessionGroups,
+  splitGroups,
+} from './event-groups.ts';
+import type { Deletion, WeighIn } from './history.ts';
+import { type Damage, fileOf, sequenceOf } from './lines.ts';
+import type { Correction, JournalEvent } from './records.ts';
 
 /** A session folded from its events, corrections applied. */
 export interface FoldedSession {
@@ -121,3 +129,158 @@ const orderOf = ({ openedAt, device, session }: SessionState): SessionOrder => (
 
 const isClosed = ({ stage }: SessionState): boolean =>
   stage.kind === 'closed' && stage.how !== 'discarded';
+
+type CorrectionEvent = Correction & Stamp;
+
+type Amendment = Extract<SessionEvent, { type: 'set-amended' }>;
+
+const NUMBERS = ['load', 'count', 'reserve'] as const;
+
+/**
+ * The events of one session in order: what its files hold, then what was corrected afterwards. Of
+ * several amendments of one number the latest wins, wherever it was written.
+ */
+function sessionEvents(
+  groups: readonly EventGroup[],
+  corrections: readonly Ranked<CorrectionEvent>[],
+  deleted: ReadonlySet<string>,
+): readonly SessionEvent[] {
+  const own = groups.flatMap(({ events }) => events.filter(isOfSession));
+  const standing = own.filter(({ id, type }) => type !== 'set-done' || !deleted.has(id));
+  if (corrections.length === 0) return standing;
+  const inSession = latestInSession(groups);
+  return [...standing, ...corrections.map((each) => withoutOutdated(each, inSession))];
+}
+
+const OTHERS: ReadonlySet<JournalEvent['type']> = new Set<JournalEvent['type']>([
+  'weighed',
+  'decided',
+  'gear-set',
+  'deleted',
+  'session-taken-over',
+]);
+
+const isOfSession = (event: JournalEvent): event is SessionEvent => !OTHERS.has(event.type);
+
+const numberKey = (of: string, number: string): string => `${of} ${number}`;
+
+function latestInSession(groups: readonly EventGroup[]): ReadonlyMap<string, Ranked> {
+  const latest = new Map<string, Ranked>();
+  for (const { events } of groups) {
+    const standing = new Set(inForce(events.filter(isOfSession)).map(({ id }) => id));
+    for (const each of ranked(events)) {
+      if (each.event.type !== 'set-amended' || !standing.has(each.event.id)) continue;
+      for (const number of NUMBERS.filter((name) => name in each.event)) {
+        const key = numberKey(each.event.of, number);
+        const before = latest.get(key);
+        if (!before || compareRanked(before, each) < 0) latest.set(key, each);
+      }
+    }
+  }
+  return latest;
+}
+
+function withoutOutdated(
+  correction: Ranked<CorrectionEvent>,
+  inSession: ReadonlyMap<string, Ranked>,
+): CorrectionEvent {
+  const { event } = correction;
+  if (event.type !== 'set-amended') return event;
+  const outdated = NUMBERS.filter((number) => {
+    const other = inSession.get(numberKey(event.of, number));
+    return other !== undefined && compareRanked(correction, other) < 0;
+  });
+  const { load, count, reserve, ...rest } = event;
+  const kept = Object.entries({ load, count, reserve }).filter(
+    ([name, value]) => value !== undefined && !outdated.some((number) => number === name),
+  );
+  return { ...rest, ...Object.fromEntries(kept) } as Amendment;
+}
+
+/** What the events outside sessions come to. */
+interface LooseFacts {
+  readonly weighIns: readonly WeighIn[];
+  readonly decisions: readonly Decision[];
+  readonly gear: Gear | null;
+  /** Deletions in force: the id of each, and what it takes away. */
+  readonly deletions: readonly Deletion[];
+  /** Corrections of sets, oldest first. */
+  readonly corrections: readonly Loose[];
+}
+
+/** @param loose events in order over all files */
+function looseFacts(loose: readonly Loose[]): LooseFacts {
+  const gone = takenBack(loose);
+  const standing = loose.filter(({ event }) => !gone.has(event.id));
+  const deletions = standing.flatMap(({ event }) =>
+    event.type === 'deleted' ? [{ id: event.id, of: event.of }] : [],
+  );
+  const deleted = deletedIds(deletions);
+  const weighIns: WeighIn[] = [];
+  const decisions: Decision[] = [];
+  const corrections: Loose[] = [];
+  let gear: Gear | null = null;
+  for (const each of standing) {
+    const { event } = each;
+    if (deleted.has(event.id)) continue;
+    if (event.type === 'weighed') weighIns.push(weighIn(event));
+    else if (event.type === 'decided') decisions.push(decision(event));
+    else if (event.type === 'gear-set') gear = event.gear;
+    else if (event.type !== 'deleted') corrections.push(each);
+  }
+  // A stable sort: of one day, in order of being written.
+  weighIns.sort((a, b) => Temporal.PlainDate.compare(a.date, b.date));
+  return { weighIns, decisions, gear, deletions, corrections };
+}
+
+const deletedIds = (deletions: readonly Deletion[]): ReadonlySet<string> =>
+  new Set(deletions.map(({ of }) => of));
+
+/** Ids that an undo in force names. The latest decides first. */
+function takenBack(loose: readonly Loose[]): ReadonlySet<string> {
+  const gone = new Set<string>();
+  for (const { event } of loose.toReversed()) {
+    if (event.type === 'undone' && !gone.has(event.id)) gone.add(event.of);
+  }
+  return gone;
+}
+
+type Event<Type extends Loose['event']['type']> = Extract<Loose['event'], { type: Type }>;
+
+const weighIn = ({ id, mass, on }: Event<'weighed'>): WeighIn => ({
+  id,
+  mass,
+  date: Temporal.PlainDate.from(on),
+});
+
+const decision = ({ rule, answer, subject, at, zone }: Event<'decided'>): Decision => ({
+  rule,
+  answer,
+  subject,
+  at: at.wall,
+  date: localDate(at.wall, zone),
+});
+
+/** An event with what decides which of two is the later. */
+export interface Ranked<Event extends JournalEvent = JournalEvent> {
+  readonly event: Event;
+  /** The latest instant in its file so far: a clock set back does not undo the file's own order. */
+  readonly rank: number;
+}
+
+/** The events of one file, in its order, with their ranks. */
+export function ranked<Event extends JournalEvent>(events: readonly Event[]): Ranked<Event>[] {
+  let rank = Number.NEGATIVE_INFINITY;
+  return events.map((event) => {
+    rank = Math.max(rank, event.at.wall);
+    return { event, rank };
+  });
+}
+
+/** Order of events of several files: instant, then file id, then sequence number. */
+export function compareRanked(a: Ranked, b: Ranked): number {
+  if (a.rank !== b.rank) return a.rank - b.rank;
+  const [fileA, fileB] = [fileOf(a.event.id), fileOf(b.event.id)];
+  if (fileA !== fileB) return fileA < fileB ? -1 : 1;
+  return sequenceOf(a.event.id) - sequenceOf(b.event.id);
+}

@@ -1,17 +1,19 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Result, SessionDone } from '../progression/past.ts';
+import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import { resultsOf, sessionDoneOf } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
-import { bodyMassOn } from './body-mass-on.ts';
-import { eventGroups } from './event-groups.ts';
-import { bySessionOrder, type Folded, foldGroups } from './fold-groups.ts';
-import type { History } from './history.ts';
-import type { JournalFile } from './journal-file.ts';
-import type { JournalEvent } from './records.ts';
+import { type EventGroup, eventGroups } from './event-groups.ts';
 import {
-  LATEST_SESSIONS,
-  type SettledPast,
-  type SettledSession,
-  settle,
-  touches,
-} from './settled-past.ts';
+  bySessionOrder,
+  type Folded,
+  type FoldedSession,
+  foldGroups,
+  type SessionOrder,
+} from './fold-groups.ts';
+import { bodyMassOn, type History } from './history.ts';
+import { type Damage, fileOf, type JournalFile } from './lines.ts';
+import type { JournalEvent } from './records.ts';
 
 /** What only the events of all files tell. */
 interface Whole {
@@ -73,5 +75,150 @@ function historyOf(
     unreadable: damages,
     closed: () => whole().closed,
     events: () => whole().events,
+  };
+}
+
+/** So many of the latest sessions tell the lifter's pace, and keep what was planned. */
+const LATEST_SESSIONS = 20;
+
+/** A closed session without its events. */
+interface SettledSession extends SessionOrder {
+  readonly done: SessionDone;
+  readonly results: readonly Result[];
+  /** Null where {@link LATEST_SESSIONS} are later. */
+  readonly planned: Prescription | null;
+}
+
+/** What files came to that no longer grow: all of it that a history needs, but for old events. */
+export interface SettledPast {
+  readonly sessions: readonly SettledSession[];
+  /** Every group of events that is in none of the sessions. */
+  readonly groups: readonly EventGroup[];
+  readonly namedByNewer: readonly string[];
+  readonly damages: readonly Damage[];
+  /** Ids of its files and sessions. */
+  readonly ids: readonly string[];
+}
+
+export function settledPast(files: readonly JournalFile[]): SettledPast {
+  const grouped = eventGroups(files);
+  const { closed } = foldGroups(grouped);
+  const settled = new Set(closed.flatMap(({ ids }) => ids));
+  const ids = [...grouped.groups.map(({ id }) => id), ...closed.map(({ state }) => state.session)];
+  return {
+    sessions: settle(closed).map((each, at) =>
+      at < closed.length - LATEST_SESSIONS ? { ...each, planned: null } : each,
+    ),
+    groups: grouped.groups.filter(({ id }) => !settled.has(id)),
+    namedByNewer: [...grouped.namedByNewer],
+    damages: grouped.damages,
+    ids: [...new Set(ids)],
+  };
+}
+
+const settle = (closed: readonly FoldedSession[]): readonly SettledSession[] =>
+  closed.map(({ state, foreign }) => ({
+    start: state.openedAt.wall,
+    device: state.device,
+    session: state.session,
+    done: { ...sessionDoneOf(state), foreign },
+    results: resultsOf(state),
+    planned: state.prescription,
+  }));
+
+/** Do newer events speak of anything in the settled past? Then it has to be folded anew. */
+function touches(
+  { groups, namedByNewer }: Pick<ReturnType<typeof eventGroups>, 'groups' | 'namedByNewer'>,
+  { ids }: SettledPast,
+): boolean {
+  const settled = new Set(ids);
+  const isSettled = (name: string): boolean => settled.has(name) || settled.has(fileOf(name));
+  return (
+    [...namedByNewer].some(isSettled) ||
+    groups.some(
+      ({ id, events }) => settled.has(id) || events.some((each) => names(each).some(isSettled)),
+    )
+  );
+}
+
+/** Ids of files, events and sessions that an event speaks of. */
+function names(event: JournalEvent): readonly string[] {
+  const { of, session, after } = event as Partial<Record<'of' | 'session' | 'after', unknown>>;
+  return [of, session, after].flat().filter((name) => typeof name === 'string');
+}
+
+/** What differs from one session to the next; the rest of an exercise is written once. */
+type Vary = 'load' | 'system' | 'sets' | 'warmUp' | 'move' | 'why' | 'last' | 'askPain';
+
+type Varying = Pick<PrescribedExercise, Vary>;
+type Constant = Omit<PrescribedExercise, Vary>;
+
+/** A result without what its session tells. */
+interface WrittenResult extends Pick<Result, 'sets' | 'finished' | 'pain' | 'lighter'> {
+  /** Position in the list of exercises. */
+  readonly exercise: number;
+  readonly varying: Varying;
+}
+
+interface WrittenSession extends Omit<SettledSession, 'done' | 'results'> {
+  readonly done: Omit<SessionDone, 'date'> & { readonly date: string };
+  readonly results: readonly WrittenResult[];
+}
+
+interface Written extends Omit<SettledPast, 'sessions'> {
+  readonly exercises: readonly Constant[];
+  readonly sessions: readonly WrittenSession[];
+}
+
+/** A settled past as JSON text. */
+export function settledText({ sessions, ...rest }: SettledPast): string {
+  const exercises = new Map<string, number>();
+  const positionOf = (constant: Constant): number => {
+    const text = JSON.stringify(constant);
+    const position = exercises.get(text) ?? exercises.size;
+    exercises.set(text, position);
+    return position;
+  };
+  const written = sessions.map(({ done, results, ...session }) => ({
+    ...session,
+    done: { ...done, date: done.date.toString() },
+    results: results.map(({ exercise, sets, finished, pain, lighter }): WrittenResult => {
+      const { load, system, sets: asked, warmUp, move, why, last, askPain, ...constant } = exercise;
+      const varying = { load, system, sets: asked, warmUp, move, why, last, askPain };
+      return { exercise: positionOf(constant), varying, sets, finished, pain, lighter };
+    }),
+  }));
+  return JSON.stringify({
+    ...rest,
+    sessions: written,
+    exercises: [...exercises.keys()].map((text) => JSON.parse(text) as Constant),
+  } satisfies Written);
+}
+
+/**
+ * Reads what {@link settledText} wrote; its shape is not checked.
+ * @throws SyntaxError where it is not JSON
+ */
+export function readSettled(text: string): SettledPast {
+  const { sessions, exercises, ...rest } = JSON.parse(text) as Written;
+  return {
+    ...rest,
+    sessions: sessions.map(({ done: written, results, ...session }): SettledSession => {
+      const done = { ...written, date: Temporal.PlainDate.from(written.date) };
+      const { start, date, program, day } = done;
+      return {
+        ...session,
+        done,
+        results: results.map(({ exercise, varying, ...result }) => ({
+          ...result,
+          session: session.session,
+          start,
+          date,
+          program,
+          day,
+          exercise: { ...(exercises[exercise] as Constant), ...varying },
+        })),
+      };
+    }),
   };
 }

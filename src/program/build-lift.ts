@@ -1,5 +1,10 @@
-import type { Lift, Pattern } from '../training/lift.ts';
-import { directMuscles, type Muscle, type Shares } from '../training/muscles.ts';
+import {
+  directMuscles,
+  type Lift,
+  type Muscle,
+  type Pattern,
+  type Shares,
+} from '../training/lift.ts';
 import { DEFAULTS } from './defaults.ts';
 import type { WrittenLift } from './program-schema.ts';
 import { Wrong } from './wrong.ts';

@@ -1,6 +1,5 @@
 import * as z from 'zod';
-import { LOADINGS, PATTERNS } from '../training/lift.ts';
-import { MUSCLES, type Muscle } from '../training/muscles.ts';
+import { LOADINGS, MUSCLES, type Muscle, PATTERNS } from '../training/lift.ts';
 import { day, oneOf, text, truth } from './written.ts';
 import { massOfLoad, rest } from './written-measures.ts';
 import { band, decimal, oneOfNumbers, range, whole } from './written-numbers.ts';

@@ -1,7 +1,6 @@
 import type { Exercise } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
-import type { Lift } from '../training/lift.ts';
-import { directMuscles, MUSCLES } from '../training/muscles.ts';
+import { directMuscles, type Lift, MUSCLES } from '../training/lift.ts';
 import type { PrescribedExercise } from './prescription.ts';
 
 /**

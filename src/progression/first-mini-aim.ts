@@ -1,4 +1,4 @@
-import { miniAim } from '../training/cluster-rule.ts';
+import { miniAim } from '../training/effort.ts';
 import type { Bout } from './bout.ts';
 
 /** Reps to aim at in the first mini-set of a cluster: those of last time, else a third of the lead's. */

@@ -1,8 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { kilograms, type Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
-import { oneRepMax, repsToFailureAt, shownOneRepMax } from '../training/strength.ts';
-import { systemLoad } from '../training/system-load.ts';
+import { oneRepMax, repsToFailureAt, shownOneRepMax, systemLoad } from '../training/strength.ts';
 import { type Bout, boutsSince } from './bout.ts';
 import { type Case, firstCount, told } from './case.ts';
 import { evidenceOf } from './estimate.ts';

@@ -4,7 +4,7 @@ import { setSeen } from '../strength/set-seen.ts';
 import { estimateStrength, type LiftEstimate } from '../strength/strength-change.ts';
 import { dayNumber } from '../training/day-number.ts';
 import { reserveOf } from '../training/effort.ts';
-import { systemLoad } from '../training/system-load.ts';
+import { systemLoad } from '../training/strength.ts';
 import { foreignSessions } from './bout.ts';
 import { LIMITS } from './limits.ts';
 import type { Past, Result } from './past.ts';

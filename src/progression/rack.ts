@@ -2,7 +2,7 @@ import type { Gear } from '../training/gear.ts';
 import type { Loading } from '../training/lift.ts';
 import { type Loads, loadsFor, nextAbove, nextBelow } from '../training/loads.ts';
 import { type Mass, micrograms, NO_MASS, share } from '../training/mass.ts';
-import { systemLoad } from '../training/system-load.ts';
+import { systemLoad } from '../training/strength.ts';
 import { LIMITS } from './limits.ts';
 
 /**

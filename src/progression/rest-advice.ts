@@ -1,5 +1,5 @@
 import type { Day } from '../program/program.ts';
-import { directMuscles, type Muscle } from '../training/muscles.ts';
+import { directMuscles, type Muscle } from '../training/lift.ts';
 import type { Reason } from '../training/rule.ts';
 import type { Circumstances, Past } from './past.ts';
 import { because, type ProgressionRule } from './rules/progression-rules.ts';

@@ -1,6 +1,6 @@
 import { isHardSet } from '../training/effort.ts';
 import type { Gear } from '../training/gear.ts';
-import { MUSCLES, type Muscle } from '../training/muscles.ts';
+import { MUSCLES, type Muscle } from '../training/lift.ts';
 import type { Reason } from '../training/rule.ts';
 import { plannedClusterHardSets, weeklyVolume } from '../training/volume.ts';
 import { LIMITS } from './limits.ts';

@@ -1,5 +1,5 @@
 import type { Exercise, Plan } from '../program/program.ts';
-import { directMuscles } from '../training/muscles.ts';
+import { directMuscles } from '../training/lift.ts';
 import { plannedClusterHardSets, weeklyVolume } from '../training/volume.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';

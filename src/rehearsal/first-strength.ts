@@ -2,8 +2,7 @@ import type { Exercise, Program } from '../program/program.ts';
 import { middle } from '../progression/estimate.ts';
 import type { Loading, Pattern } from '../training/lift.ts';
 import { type Mass, NO_MASS } from '../training/mass.ts';
-import { oneRepMax } from '../training/strength.ts';
-import { systemLoad } from '../training/system-load.ts';
+import { oneRepMax, systemLoad } from '../training/strength.ts';
 
 /**
  * One-repetition maximum of a lifter who has trained for a few years, as a share of body weight,

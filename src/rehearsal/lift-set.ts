@@ -1,6 +1,5 @@
 import type { Range } from '../program/program.ts';
-import { CLUSTER } from '../training/cluster-rule.ts';
-import { effectiveReps } from '../training/effort.ts';
+import { CLUSTER, effectiveReps } from '../training/effort.ts';
 import { repsToFailureAt } from '../training/strength.ts';
 import type { LifterModel } from './lifter-model.ts';
 

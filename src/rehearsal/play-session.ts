@@ -6,7 +6,7 @@ import { apply } from '../session/apply.ts';
 import type { SessionCommand } from '../session/command.ts';
 import { decide } from '../session/decide.ts';
 import type { SessionEvent, SessionFact, SetPlace } from '../session/events.ts';
-import { laterBy } from '../session/later-by.ts';
+import { laterBy } from '../session/stage-now.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Gear } from '../training/gear.ts';
 import { nearest } from '../training/loads.ts';

@@ -1,6 +1,6 @@
 import { hardSetsOf } from '../cut/set-credit.ts';
 import type { Result } from '../progression/past.ts';
-import { directMuscles, MUSCLES, type Muscle, type Shares } from '../training/muscles.ts';
+import { directMuscles, MUSCLES, type Muscle, type Shares } from '../training/lift.ts';
 import { weeklyVolume } from '../training/volume.ts';
 import type { LifterModel } from './lifter-model.ts';
 import {

@@ -1,5 +1,5 @@
 import type { Program } from '../program/program.ts';
-import { directMuscles, MUSCLES, type Muscle } from '../training/muscles.ts';
+import { directMuscles, MUSCLES, type Muscle } from '../training/lift.ts';
 import type { RehearsedWeek } from './weeks-of.ts';
 
 /** What a rehearsal is held against. */

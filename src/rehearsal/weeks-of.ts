@@ -3,9 +3,9 @@ import { hardSetsOf } from '../cut/set-credit.ts';
 import type { Program } from '../program/program.ts';
 import type { Result, SetResult } from '../progression/past.ts';
 import type { Move } from '../progression/prescription.ts';
+import type { Muscle } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
 import { median } from '../training/median.ts';
-import type { Muscle } from '../training/muscles.ts';
 import { weeklyVolume } from '../training/volume.ts';
 import type { Rehearsal } from './rehearse.ts';
 

@@ -1,5 +1,5 @@
 import stringWidth from 'string-width';
-import type { Glyphs } from './dot-grid.ts';
+import type { Glyphs } from './plot.ts';
 import { cutTo } from './table.ts';
 
 export interface Bar {

@@ -6,8 +6,7 @@ import type { Program } from '../program/program.ts';
 import { safeText } from '../text/safe-text.ts';
 import { barRows } from './bar-rows.ts';
 import type { TextSize } from './review-text.ts';
-import { textTable } from './table.ts';
-import { wrapped } from './wrap.ts';
+import { textTable, wrapped } from './table.ts';
 
 /** A finding in words. */
 export interface ToldFinding extends Finding {

@@ -1,8 +1,9 @@
+import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
-import { type CsvRecord, csvRecord } from './csv-record.ts';
-import { readCsvText } from './csv-text.ts';
-import { type Holdings, type Imported, weighInKey } from './imported.ts';
-import { sessionFromRows } from './session-from-rows.ts';
+import { BASIS, LOADINGS, MUSCLES, PATTERNS, type Shares } from '../training/lift.ts';
+import { type CsvRecord, csvRecord, readCsvText } from './csv-text.ts';
+import { type Holdings, type Imported, type ImportedSession, weighInKey } from './import-json.ts';
 import { SET_COLUMNS } from './set-columns.ts';
 import { WEIGH_IN_COLUMNS } from './sets-csv.ts';
 
@@ -57,4 +58,155 @@ function importWeighIns(records: readonly CsvRecord[], holdings: Holdings): Impo
       return !seen.has(key) && seen.add(key);
     });
   return { sessions: [], weighIns, known: records.length - weighIns.length };
+}
+
+/**
+ * The facts of one session, from its rows in a file of sets. What such a file does not hold (rests,
+ * warm-ups, reasons, the instant of each set) is left empty.
+ */
+function sessionFromRows(session: string, rows: readonly CsvRecord[]): ImportedSession {
+  const [first] = rows;
+  if (!first) throw new RangeError('A session has at least one row.');
+  const exercises = new Map<number, CsvRecord[]>();
+  for (const row of rows) {
+    const place = row.whole('exercise', 1);
+    exercises.set(place, [...(exercises.get(place) ?? []), row]);
+  }
+  const inOrder = [...exercises.entries()]
+    .sort(([a], [b]) => a - b)
+    .map(([, of]) => [...of].sort((a, b) => a.whole('set', 1) - b.whole('set', 1)));
+  const start = first.instant('start');
+  const prescription: Prescription = {
+    program: first.text('program'),
+    day: first.text('day'),
+    date: first.date('date').toString(),
+    unit: first.oneOf('unit', ['kg', 'lb']),
+    // Where the aim was not kept, nothing is claimed about a cut.
+    aim: first.empty('aim_of_program')
+      ? 'maintain'
+      : first.oneOf('aim_of_program', ['cut', 'maintain', 'build']),
+    lighter: first.yes('lighter'),
+    restBetween: { from: 0, to: 0 },
+    exercises: inOrder.map(prescribed),
+    warnings: [],
+  };
+  const closed = first.empty('closed') || first.yes('closed');
+  return {
+    session,
+    start,
+    zone: zoneOf(start, first),
+    facts: [
+      { type: 'session-opened', session, device: '', prescription },
+      ...inOrder.flatMap((of, exercise) => exerciseFacts(of, exercise)),
+      { type: 'session-closed', how: closed ? 'finished' : 'as-it-is' },
+    ],
+  };
+}
+
+function prescribed(rows: readonly CsvRecord[]): PrescribedExercise {
+  const [row] = rows;
+  if (!row) throw new RangeError('An exercise has at least one row.');
+  const loading = row.oneOf('loading', LOADINGS);
+  const style = row.oneOf('style', ['straight', 'cluster']);
+  const range = [row.whole('range_low', 1), row.whole('range_high', 1)] as const;
+  const asked = row.whole('sets_asked', 1);
+  const aimOf = (each: CsvRecord | undefined) =>
+    each === undefined || each.empty('aim') ? range[0] : each.whole('aim', 0);
+  const straight = Array.from({ length: style === 'cluster' ? 1 : asked }, (_, at) => ({
+    aim: aimOf(rows[at]),
+    range,
+  }));
+  return {
+    lift: row.text('lift'),
+    name: row.text('name'),
+    loading,
+    kind: row.oneOf('kind', ['compound', 'isolation']),
+    pattern: row.oneOf('pattern', PATTERNS),
+    trains: sharesOf(row),
+    perSide: row.yes('per_side'),
+    counts: row.oneOf('counts', ['reps', 'seconds']),
+    hands: row.number('hands') === 1 ? 1 : 2,
+    bodyShare: row.empty('body_share') ? null : row.number('body_share'),
+    track: row.text('track'),
+    style,
+    basis: BASIS[loading],
+    load: row.mass('load'),
+    system: null,
+    bar: null,
+    step: null,
+    range,
+    reserve: [row.whole('reserve_low', 0), row.whole('reserve_high', 0)],
+    sets: straight,
+    setsPlanned: row.whole('sets_planned', 1),
+    minis: style === 'cluster' ? { mostSets: asked, aim: aimOf(rows[1]) } : null,
+    rest: { from: 0, to: 0 },
+    warmUp: [],
+    move: row.oneOf('move', ['start', 'up', 'hold', 'ease', 'return']),
+    why: [],
+    last: null,
+    askPain: false,
+    note: null,
+    form: null,
+    caution: null,
+  };
+}
+
+function exerciseFacts(rows: readonly CsvRecord[], exercise: number): SessionFact[] {
+  const [row] = rows;
+  if (!row) return [];
+  const cluster = row.oneOf('style', ['straight', 'cluster']) === 'cluster';
+  const asked = row.whole('sets_asked', 1);
+  const facts: SessionFact[] = [];
+  for (const [at, each] of rows.entries()) {
+    if (!cluster && at >= asked) facts.push({ type: 'set-added', exercise });
+    const role = cluster ? (at === 0 ? 'lead' : 'mini') : 'straight';
+    facts.push({
+      type: 'set-done',
+      exercise,
+      role,
+      index: role === 'mini' ? at - 1 : at,
+      load: each.mass('load'),
+      count: each.whole('count', 0),
+      reserve: each.empty('reserve') ? null : each.number('reserve'),
+      // A set that the lifter confirmed and one that was typed count alike.
+      entered:
+        each.oneOf('entered', ['as-planned', 'confirmed', 'typed']) === 'as-planned'
+          ? 'as-planned'
+          : 'typed',
+    });
+  }
+  if (row.yes('pain')) facts.push({ type: 'pain-marked', exercise });
+  const finished = row.yes('finished');
+  if (cluster) {
+    const whole = rows.length >= asked ? 'most-sets' : 'fewer-reps';
+    facts.push({ type: 'cluster-ended', exercise, reason: finished ? whole : 'lifter' });
+  } else if (!finished) {
+    facts.push({ type: 'exercise-skipped', exercise });
+  }
+  return facts;
+}
+
+function sharesOf(row: CsvRecord): Shares {
+  const shares: Partial<Record<(typeof MUSCLES)[number], 1 | 0.5>> = {};
+  for (const part of row.empty('trains') ? [] : row.text('trains').split(' ')) {
+    const [name, share] = part.split(':');
+    const muscle = MUSCLES.find((each) => each === name);
+    if (!muscle || (share !== '1' && share !== '0.5')) {
+      throw new Refusal({
+        what: `Row ${row.row}, column trains: ${JSON.stringify(part.slice(0, 40))} is no muscle with its share.`,
+        fix: 'Expected entries such as chest:1 or triceps:0.5; nothing was imported.',
+      });
+    }
+    shares[muscle] = share === '1' ? 1 : 0.5;
+  }
+  return shares;
+}
+
+/** The smallest shift from UTC, in minutes, that puts the instant on the local date. */
+function zoneOf(start: number, row: CsvRecord): number {
+  const date = row.date('date');
+  const midnight = Date.UTC(date.year, date.month - 1, date.day);
+  if (start < midnight) return Math.ceil((midnight - start) / 60_000);
+  const last = midnight + 86_400_000 - 60_000;
+  return start > last ? -Math.ceil((start - last) / 60_000) : 0;
 }

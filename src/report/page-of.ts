@@ -1,16 +1,28 @@
+import { CUT_LIMITS } from '../cut/cut-limits.ts';
+import { dailyMasses } from '../cut/daily-mass.ts';
+import { keptOverTime } from '../cut/kept-over-time.ts';
 import type { Review } from '../cut/review.ts';
+import { muscleWords } from '../cut/verdict-words.ts';
+import { weightBand } from '../cut/weight-band.ts';
+import { mondayOf } from '../cut/work-done.ts';
 import type { History } from '../journal/history.ts';
-import { dayWords } from '../text/day-words.ts';
+import type { Past } from '../progression/past.ts';
+import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { CAUTIONS } from '../training/cautions.ts';
-import type { Unit } from '../training/mass.ts';
-import type { PageView } from './page-view.ts';
-import { pictureOfBody, whyNoBody } from './picture-of-body.ts';
-import { pictureOfKept } from './picture-of-kept.ts';
-import { pictureOfMuscles } from './picture-of-muscles.ts';
-import { picturesOfLifts } from './pictures-of-lifts.ts';
+import { dayNumber } from '../training/day-number.ts';
+import { inUnit, type Mass, massNumber, type Unit } from '../training/mass.ts';
+import { countsText, e1rmPoints, loadsText } from './history-text.ts';
+import { type LiftRow, liftRows } from './lift-rows.ts';
+import type {
+  BodyPicture,
+  KeptPicture,
+  LiftPicture,
+  MusclePicture,
+  PageView,
+} from './page-view.ts';
 import type { ReasonWords } from './reason-words.ts';
-import { reviewFigures } from './review-words.ts';
+import { keptWords, reviewFigures } from './review-text.ts';
 
 /** Everything that the exported page shows, from a history and its review. */
 export function pageOf(
@@ -39,3 +51,148 @@ export function pageOf(
     caution: CAUTIONS[0] ?? '',
   };
 }
+
+/** Days before the cut that its picture begins with: the weight it began from. Ours. */
+const DAYS_BEFORE = 28;
+/** Without a cut there is no beginning: half a year is what can be read off. Ours. */
+const DAYS_WITHOUT_CUT = 182;
+
+/** Body weight with its trend and the planned range, from four weeks before the cut; null without a weigh-in or where none is to be shown. */
+function pictureOfBody(
+  { weighIns, bodyMassOn }: Pick<History, 'weighIns' | 'bodyMassOn'>,
+  { body, evidence, today }: Review,
+  unit: Unit,
+): BodyPicture | null {
+  const { cutFrom, program } = evidence;
+  const from = cutFrom
+    ? cutFrom.subtract({ days: DAYS_BEFORE })
+    : today.subtract({ days: DAYS_WITHOUT_CUT });
+  const days = dailyMasses(weighIns).flatMap(({ date, mass }) => {
+    const isShown = dayNumber(date) >= dayNumber(from) && dayNumber(date) <= dayNumber(today);
+    const trend = isShown ? bodyMassOn(date) : null;
+    return trend === null
+      ? []
+      : [{ date, reading: inUnit(mass, unit), trend: inUnit(trend, unit) }];
+  });
+  if (body === null || days.length === 0) return null;
+  const band = cutFrom ? weightBand(cutFrom, today, program.rate, bodyMassOn) : [];
+  const lastOfWeeks = days.filter(({ date }, at) => {
+    const next = days[at + 1];
+    return !next || !mondayOf(next.date).equals(mondayOf(date));
+  });
+  return {
+    readings: days.map(({ date, reading }) => [dayNumber(date), reading]),
+    trend: days.map(({ date, trend }) => [dayNumber(date), trend]),
+    band:
+      band.length === 0
+        ? null
+        : {
+            edges: band.map(({ date, low, high }) => [
+              dayNumber(date),
+              inUnit(low as Mass, unit),
+              inUnit(high as Mass, unit),
+            ]),
+          },
+    bandSays: `${program.rate[0]}–${program.rate[1]} % a week`,
+    table: {
+      headings: ['last weigh-in of the week', `reading, ${unit}`, `trend, ${unit}`],
+      rows: lastOfWeeks.map(({ date, reading, trend }) => [
+        date.toString(),
+        reading.toFixed(1),
+        trend.toFixed(1),
+      ]),
+    },
+  };
+}
+
+/** Why a page shows no body weight. */
+function whyNoBody(
+  { weighIns }: Pick<History, 'weighIns'>,
+  { evidence }: Pick<Review, 'evidence'>,
+): string {
+  if (!evidence.weightAdvice)
+    return 'Body weight is not shown: advice about weight is not switched on.';
+  return weighIns.length === 0
+    ? 'No body weight is shown: there is no weigh-in yet.'
+    : 'No body weight is shown: no weigh-in is from these weeks.';
+}
+
+/** Strength kept against weight lost, week by week; null before both are known, or where weight is not to be shown. */
+function pictureOfKept(past: Past, { body, evidence, today }: Review): KeptPicture | null {
+  const atStart = body?.atStart;
+  if (!evidence.cutFrom || !atStart) return null;
+  const weeks = keptOverTime(past, evidence.cutFrom, today).flatMap(({ date, kept, body: mass }) =>
+    kept === null || mass === null
+      ? []
+      : [{ date, kept: kept.share * 100, lost: (1 - mass / atStart) * 100 }],
+  );
+  if (weeks.length === 0) return null;
+  return {
+    points: weeks.map(({ kept, lost }) => [lost, kept]),
+    table: {
+      headings: ['day', 'weight lost, %', 'strength kept, %'],
+      rows: weeks.map(({ date, kept, lost }) => [
+        date.toString(),
+        lost.toFixed(1),
+        kept.toFixed(1),
+      ]),
+    },
+  };
+}
+
+/** Hard sets a week of every muscle trained; null before the first. */
+function pictureOfMuscles({ weeks, muscles }: Review): MusclePicture | null {
+  if (muscles.length === 0) return null;
+  const rows = muscles.map((muscle) => ({
+    name: capital(muscleWords(muscle)),
+    sets: weeks.map(({ hardSets }) => Math.round((hardSets.get(muscle) ?? 0) * 100) / 100),
+  }));
+  return {
+    weeks: weeks.map(({ from }) => dayAndMonth(from)),
+    band: CUT_LIMITS.weeklySets,
+    muscles: rows,
+    table: {
+      headings: ['week from', ...rows.map(({ name }) => name)],
+      rows: weeks.map(({ from }, at) => [
+        from.toString(),
+        ...rows.map(({ sets }) => String(sets[at])),
+      ]),
+    },
+  };
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** e1RM of every lift trained in the last four weeks, those of the program first and in its order. */
+function picturesOfLifts(
+  { results, bodyMassOn }: Pick<Past, 'results' | 'bodyMassOn'>,
+  { evidence, today }: Review,
+  unit: Unit,
+): LiftPicture[] {
+  const since = dayNumber(today) - CUT_LIMITS.presentDays;
+  const lately = new Set(
+    results.filter(({ date }) => dayNumber(date) > since).map(({ exercise }) => exercise.lift),
+  );
+  const inProgram = evidence.program.days.flatMap(({ exercises }) =>
+    exercises.map(({ lift }) => lift.key).filter((key) => lately.has(key)),
+  );
+  return [...new Set([...inProgram, ...lately])].flatMap((key) => {
+    const rows = liftRows(results, key, bodyMassOn);
+    const points = e1rmPoints(rows, unit);
+    const name = rows.at(-1)?.result.exercise.name;
+    if (name === undefined || points.length === 0) return [];
+    const kept = evidence.lifts.find(({ lift }) => lift === key);
+    const note = kept?.state === 'known' ? `${keptWords(kept, evidence.weightAdvice)} kept` : '';
+    return [{ name: safeText(name), points, note, table: tableOf(rows, unit) }];
+  });
+}
+
+const tableOf = (rows: readonly LiftRow[], unit: Unit): LiftPicture['table'] => ({
+  headings: ['day', 'load', 'done', `e1RM, ${unit}`],
+  rows: rows.map(({ result, best }) => [
+    result.date.toString(),
+    loadsText(result, unit),
+    countsText(result),
+    best === null ? '' : massNumber(Math.round(best) as Mass, unit, 1),
+  ]),
+});

@@ -1,6 +1,6 @@
 import type { Result, SessionDone, SetResult } from '../progression/past.ts';
+import { MUSCLES } from '../training/lift.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
-import { MUSCLES } from '../training/muscles.ts';
 import type { Cell } from './csv-text.ts';
 
 /** One set with all that stands around it. */

@@ -1,4 +1,4 @@
-import { clusterVerdict } from '../training/cluster-rule.ts';
+import { clusterVerdict } from '../training/effort.ts';
 import type { SessionFact } from './events.ts';
 import { isCluster } from './next-set.ts';
 import type { LiftWork, SessionState } from './state.ts';

@@ -1,5 +1,5 @@
 import type { SetPlace } from './events.ts';
-import type { ExerciseState, LiftWork, SessionState } from './state.ts';
+import type { DoneSet, ExerciseState, LiftWork, SessionState } from './state.ts';
 
 /** The set that comes next, or null when every set is done or left out. */
 export function nextSet(state: Pick<SessionState, 'exercises' | 'chosen'>): SetPlace | null {
@@ -44,3 +44,17 @@ function placeWithin(exercise: ExerciseState): Omit<SetPlace, 'exercise'> {
   if (!isCluster(exercise)) return { role: 'straight', index: done.length + skipped };
   return done.length === 0 ? { role: 'lead', index: 0 } : { role: 'mini', index: done.length - 1 };
 }
+
+/** Every work on a track within an exercise, lifts that were given up first. */
+export const worksOf = (exercise: ExerciseState): readonly LiftWork[] => [
+  ...exercise.earlier,
+  exercise,
+];
+
+/** Every work set of the session, by exercise and then in order. */
+export const setsDone = ({ exercises }: Pick<SessionState, 'exercises'>): readonly DoneSet[] =>
+  exercises.flatMap((exercise) => worksOf(exercise).flatMap(({ done }) => done));
+
+/** Sets saved as planned that the lifter has not looked at: they wait for one confirming key. */
+export const openSets = (state: Pick<SessionState, 'exercises'>): readonly DoneSet[] =>
+  setsDone(state).filter(({ entered }) => entered === 'as-planned');

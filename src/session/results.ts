@@ -1,8 +1,9 @@
-import type { Result } from '../progression/past.ts';
-import { worksOf } from './done-sets.ts';
-import { localDate } from './local-date.ts';
-import { isCluster, setsCounted } from './next-set.ts';
-import { hasResult } from './replace-lift.ts';
+import { Temporal } from 'temporal-polyfill';
+import type { Result, SessionDone } from '../progression/past.ts';
+import type { PrescribedExercise } from '../progression/prescription.ts';
+import { elapsedMs } from '../training/reading.ts';
+import { isCluster, setsCounted, worksOf } from './next-set.ts';
+import { hasResult } from './set-changes.ts';
 import type { LiftWork, SessionState } from './state.ts';
 
 /**
@@ -57,4 +58,41 @@ function isFinished(work: LiftWork): boolean {
     return ended || done.length >= prescribed.minis.mostSets;
   }
   return work.skipped === 0 && setsCounted(work) >= prescribed.sets.length;
+}
+
+/** The session as progression and the calendar count it. It ends with its last set. */
+export function sessionDoneOf(state: SessionState): SessionDone {
+  const { session, prescription, openedAt, lastDown, stage } = state;
+  const finished = stage.kind === 'closed' && stage.how === 'finished';
+  return {
+    session,
+    start: openedAt.wall,
+    end: openedAt.wall + (lastDown ? elapsedMs(openedAt, lastDown.at) : 0),
+    date: dateOf(state),
+    program: prescription.program,
+    day: prescription.day,
+    aim: prescription.aim,
+    setsPlanned: setsAsked(prescription.exercises),
+    setsDone: setsCountedIn(state),
+    how: finished ? 'closed' : 'abandoned',
+    foreign: false,
+  };
+}
+
+/** Work sets that a prescription asks for; a cluster counts as one. */
+export const setsAsked = (exercises: readonly PrescribedExercise[]): number =>
+  exercises.reduce((sum, { minis, sets }) => sum + (minis ? 1 : sets.length), 0);
+
+/** Work sets done; a cluster counts as one when its lead set is done. */
+export const setsCountedIn = ({ exercises }: Pick<SessionState, 'exercises'>): number =>
+  exercises.flatMap(worksOf).reduce((sum, work) => sum + counted(work), 0);
+
+const counted = (work: LiftWork): number =>
+  isCluster(work) ? Math.min(1, work.done.length) : work.done.length;
+
+/** The calendar day at an instant in epoch milliseconds, where local time is `zone` minutes ahead of UTC. */
+export function localDate(wall: number, zone: number): Temporal.PlainDate {
+  // Ten times as fast as by way of a zoned date and time, and read for every session of years.
+  const at = new Date(wall + zone * 60_000);
+  return new Temporal.PlainDate(at.getUTCFullYear(), at.getUTCMonth() + 1, at.getUTCDate());
 }

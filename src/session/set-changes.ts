@@ -1,6 +1,7 @@
+import type { PrescribedExercise } from '../progression/prescription.ts';
 import { elapsedMs, type Reading } from '../training/reading.ts';
 import type { SessionEvent, SetPlace } from './events.ts';
-import { laterBy } from './later-by.ts';
+import { laterBy } from './stage-now.ts';
 import type { DoneSet, ExerciseState, LiftWork, SessionState } from './state.ts';
 
 type Event<Type extends SessionEvent['type']> = Extract<SessionEvent, { type: Type }>;
@@ -109,3 +110,73 @@ function eachSet(state: SessionState, change: (set: DoneSet) => DoneSet): Sessio
   }));
   return { ...state, exercises };
 }
+
+/**
+ * The exercise as `by` prescribes it. On the same track the sets done stay and only what is left
+ * changes. Another track starts with no sets; the work on the one given up is kept apart, and
+ * taken up again when the lifter comes back to it.
+ */
+export function replaceLift(exercise: ExerciseState, by: PrescribedExercise): ExerciseState {
+  const { leftOut: _, notes, earlier, ...present } = exercise;
+  if (by.track === present.prescribed.track) {
+    return { ...exercise, ...prescribedAnew(present, by), leftOut: false };
+  }
+  const before = earlier.find(({ prescribed }) => prescribed.track === by.track);
+  const others = earlier.filter((work) => work !== before);
+  const work = before ? prescribedAnew(before, by) : noWork(by);
+  const kept = hasResult(present) ? [...others, present] : others;
+  return { ...work, leftOut: false, notes, earlier: kept };
+}
+
+/** Is there anything to keep of this work: sets, or a pain to ask about next time? */
+export const hasResult = ({ done, pain }: LiftWork): boolean => done.length > 0 || pain;
+
+const prescribedAnew = (work: LiftWork, by: PrescribedExercise): LiftWork => ({
+  ...work,
+  prescribed: by,
+  doneBeforeChange: work.done.length,
+});
+
+type Opening = Extract<SessionEvent, { type: 'session-opened' }>;
+
+/** The state before the first set. Its stage is left to be settled. */
+export function openSession({ session, device, prescription, at, zone }: Opening): SessionState {
+  return {
+    session,
+    device,
+    prescription,
+    exercises: prescription.exercises.map(untouched),
+    stage: { kind: 'all-done' },
+    current: null,
+    chosen: null,
+    lastDown: null,
+    loaded: [],
+    pausedSince: null,
+    pausedMs: 0,
+    openedAt: at,
+    lastAt: at,
+    zone,
+    notes: [],
+    events: [],
+  };
+}
+
+const untouched = (prescribed: PrescribedExercise): ExerciseState => ({
+  ...noWork(prescribed),
+  leftOut: false,
+  notes: [],
+  earlier: [],
+});
+
+const noWork = (prescribed: PrescribedExercise): LiftWork => ({
+  prescribed,
+  judgedBy: null,
+  done: [],
+  doneBeforeChange: 0,
+  warmUpsDone: 0,
+  warmUpsSkipped: false,
+  added: 0,
+  skipped: 0,
+  clusterEnd: null,
+  pain: false,
+});

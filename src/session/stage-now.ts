@@ -2,7 +2,6 @@ import { clockSetByMs, elapsedMs, type Reading } from '../training/reading.ts';
 import { aimOf } from './aim.ts';
 import { clusterProgress } from './cluster-progress.ts';
 import type { SetPlace } from './events.ts';
-import { laterBy } from './later-by.ts';
 import type { Closing, RunningRest, SessionState } from './state.ts';
 
 /** What the time adds to the stage. No number of milliseconds is ever negative. */
@@ -119,4 +118,20 @@ function lifting(
 function isLastOne(state: SessionState, place: SetPlace): boolean {
   const exercise = state.exercises[place.exercise];
   return place.role === 'mini' && exercise !== undefined && clusterProgress(exercise).lastNext;
+}
+
+/** The reading that the clock gives `ms` after another, as long as nobody sets it. */
+export const laterBy = ({ wall, up, boot }: Reading, ms: number): Reading => ({
+  wall: wall + ms,
+  up: up === null ? null : up + ms,
+  boot,
+});
+
+/** No rep is lifted, and no bar put down and taken up again, in less (ours): what comes sooner is a bounce of the key. */
+export const LEAST_MS = 1_500;
+
+/** Milliseconds from `at` until so much time has passed since an instant that a key is meant; 0 once it has. */
+export function untilMeant(since: Reading, at: Reading): number {
+  // A clock set back tells nothing, and must not keep the lifter from going on.
+  return at.wall < since.wall ? 0 : Math.max(0, LEAST_MS - elapsedMs(since, at));
 }

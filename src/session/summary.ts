@@ -1,8 +1,7 @@
 import { elapsedMs, type Reading } from '../training/reading.ts';
 import { exerciseSeconds } from '../training/set-clock.ts';
-import { worksOf } from './done-sets.ts';
-import { isCluster } from './next-set.ts';
-import { setsAsked, setsCountedIn } from './session-done.ts';
+import { isCluster, worksOf } from './next-set.ts';
+import { setsAsked, setsCountedIn } from './results.ts';
 import type { LiftWork, SessionState } from './state.ts';
 
 /** What a session came to so far. */

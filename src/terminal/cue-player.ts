@@ -1,5 +1,4 @@
-import type { Cue, CueChoices } from './cue.ts';
-import { cueScore } from './cue-score.ts';
+import { type Cue, type CueChoices, cueScore } from './cue.ts';
 import { FLASH_OFF, FLASH_ON } from './modes.ts';
 import type { SpeechProgram } from './speech.ts';
 import type { NoticeStyle } from './terminal-kind.ts';

@@ -1,5 +1,4 @@
-import type { Key } from './key.ts';
-import { decodeKeys, ESCAPE_WAIT_MS, type Pending } from './key-decoder.ts';
+import { decodeKeys, ESCAPE_WAIT_MS, type Key, type Pending } from './key-decoder.ts';
 
 /** The part of stdin that keys are read from. */
 export interface KeyStream {

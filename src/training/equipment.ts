@@ -1,10 +1,19 @@
-import { bodyGearFor } from './body-gear.ts';
-import { fixedDumbbell, loadHandle } from './dumbbells.ts';
-import type { Band, Gear, PlateKind } from './gear.ts';
+import {
+  type Band,
+  bandsOf,
+  barOf,
+  type DumbbellHandle,
+  type Gear,
+  handlesOf,
+  type PlateKind,
+  plateQuantity,
+  platesOf,
+  singlesOf,
+} from './gear.ts';
 import type { Loading } from './lift.ts';
-import { type Mass, massOf } from './mass.ts';
-import { barOf, plateQuantity } from './own-pieces.ts';
-import { type LoadedBar, loadBar, type PlateChange, plateChange } from './plates.ts';
+import { type Mass, massOf, minus, NO_MASS } from './mass.ts';
+import { type LoadedBar, loadBar, type PlateChange, plateChange, sideFor } from './plates.ts';
+import { pieceSums } from './sums-of-pieces.ts';
 
 /** What an exercise is loaded on. */
 export interface Loaded {
@@ -161,3 +170,64 @@ const isSame = (a: PlateKind, b: PlateKind): boolean =>
   a.stamped.unit === b.stamped.unit &&
   a.stamped.amount === b.stamped.amount &&
   massOf(plateQuantity(a)) === massOf(plateQuantity(b));
+
+/** What the body carries, or is held up by. */
+export interface BodyGear {
+  /** On the belt, the heaviest first. */
+  readonly plates: readonly PlateKind[];
+  readonly bands: readonly Band[];
+}
+
+/**
+ * What makes the setting of a body weight lift (added − assistance): the fewest plates on the
+ * belt, or the fewest bands. Null where the setting cannot be made.
+ */
+export function bodyGearFor(gear: Gear, setting: Mass): BodyGear | null {
+  if (setting < 0) {
+    const [counts] = pieceSums(bandsOf(gear)).fewest(minus(NO_MASS, setting));
+    return counts ? { plates: [], bands: gear.bands.filter((_, at) => counts[at]) } : null;
+  }
+  const kinds = gear.belt ? platesOf(gear) : [];
+  const [counts] = pieceSums(singlesOf(kinds)).fewest(setting);
+  return counts
+    ? { plates: kinds.flatMap((kind, at) => Array<PlateKind>(counts[at]!).fill(kind)), bands: [] }
+    : null;
+}
+
+/** A dumbbell handle and what is on it; two for two hands, both alike. */
+export interface LoadedHandle {
+  readonly handle: DumbbellHandle;
+  /** Plates of one end, the heaviest first. */
+  readonly side: readonly PlateKind[];
+  /** Handle and both ends: what one hand holds. */
+  readonly total: Mass;
+}
+
+/**
+ * Handles (as many as hands) loaded to exactly `total` each, with the fewest plates. Null where
+ * that cannot be made.
+ */
+export function loadHandle(
+  gear: Gear,
+  hands: 1 | 2,
+  total: Mass,
+  onNow: LoadedHandle | null = null,
+): LoadedHandle | null {
+  const ways = handlesOf(gear, hands).flatMap((handle) => {
+    const from = onNow && massOf(onNow.handle.mass) === massOf(handle.mass) ? onNow.side : [];
+    const side = sideFor(gear, hands, minus(total, massOf(handle.mass)), from);
+    return side ? [{ handle, side, total }] : [];
+  });
+  return ways.sort((a, b) => a.side.length - b.side.length)[0] ?? null;
+}
+
+/** The fixed dumbbells owned of exactly this mass, as many as hands; null where there are none. */
+export function fixedDumbbell(
+  { dumbbells }: Gear,
+  hands: 1 | 2,
+  total: Mass,
+): Gear['dumbbells'][number] | null {
+  return (
+    dumbbells.find(({ stamped, count }) => count >= hands && massOf(stamped) === total) ?? null
+  );
+}

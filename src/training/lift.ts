@@ -1,5 +1,4 @@
 import type { Station } from './gear.ts';
-import type { Shares } from './muscles.ts';
 
 export const LOADINGS = ['barbell', 'dumbbell', 'stack', 'bodyweight', 'free'] as const;
 export type Loading = (typeof LOADINGS)[number];
@@ -63,3 +62,33 @@ export const BASIS: Readonly<Record<Loading, Basis>> = {
   bodyweight: 'added',
   free: 'load',
 };
+
+/** Muscles whose weekly work is counted, by their anatomical or trade names. */
+export const MUSCLES = [
+  'chest',
+  'front-delts',
+  'side-delts',
+  'rear-delts',
+  'triceps',
+  'biceps',
+  'forearms',
+  'lats',
+  'upper-back',
+  'lower-back',
+  'abs',
+  'glutes',
+  'quads',
+  'hamstrings',
+  'adductors',
+  'calves',
+] as const;
+
+export type Muscle = (typeof MUSCLES)[number];
+
+/** How much one set of a lift counts for a muscle: 1 direct, 0.5 indirect (Pelland 2024). */
+export type Shares = Readonly<Partial<Record<Muscle, 1 | 0.5>>>;
+
+/** The muscles that a lift trains directly. */
+export function directMuscles(shares: Shares): Muscle[] {
+  return MUSCLES.filter((muscle) => shares[muscle] === 1);
+}

@@ -1,4 +1,15 @@
-import type { Gear, Stack } from './gear.ts';
+import {
+  bandsOf,
+  barOf,
+  emptyMass,
+  fixedOf,
+  type Gear,
+  handlesOf,
+  pairsOf,
+  platesOf,
+  type Stack,
+  singlesOf,
+} from './gear.ts';
 import type { Loading } from './lift.ts';
 import {
   kilograms,
@@ -11,18 +22,7 @@ import {
   plus,
   pounds,
 } from './mass.ts';
-import {
-  bandsOf,
-  barOf,
-  emptyMass,
-  fixedOf,
-  handlesOf,
-  pairsOf,
-  platesOf,
-  singlesOf,
-} from './own-pieces.ts';
-import { perGear } from './per-gear.ts';
-import { type Piece, pieceSums } from './piece-sums.ts';
+import { type Piece, pieceSums } from './sums-of-pieces.ts';
 
 /** The loads that can be made for a lift. There is always at least one. */
 export interface Loads {
@@ -189,4 +189,23 @@ export function nearest(loads: Loads, wish: Mass): Mass {
   const above = loads.atOrAbove(wish);
   if (below === null || above === null) return below ?? above ?? loads.lightest;
   return wish - below <= above - wish ? below : above;
+}
+
+/**
+ * What `make` makes out of gear and a need, made once for each need as long as the gear lives.
+ * Gear is never changed in place, so that what was made stays true.
+ */
+export function perGear<Need, Made>(
+  make: (gear: Gear, need: Need) => Made,
+  keyOf: (need: Need) => string,
+): (gear: Gear, need: Need) => Made {
+  const known = new WeakMap<Gear, Map<string, { readonly made: Made }>>();
+  return (gear, need) => {
+    const ofGear = known.get(gear) ?? new Map<string, { readonly made: Made }>();
+    known.set(gear, ofGear);
+    const key = keyOf(need);
+    const found = ofGear.get(key) ?? { made: make(gear, need) };
+    ofGear.set(key, found);
+    return found.made;
+  };
 }

@@ -1,9 +1,16 @@
-import type { Bar, Gear, PlateKind } from './gear.ts';
-import { loadsFor } from './loads.ts';
+import {
+  type Bar,
+  barOf,
+  emptyMass,
+  type Gear,
+  type PlateKind,
+  pairsOf,
+  plateQuantity,
+  platesOf,
+} from './gear.ts';
+import { loadsFor, perGear } from './loads.ts';
 import { type Mass, massOf, minus } from './mass.ts';
-import { barOf, emptyMass, pairsOf, plateQuantity, platesOf } from './own-pieces.ts';
-import { perGear } from './per-gear.ts';
-import { pieceSums } from './piece-sums.ts';
+import { pieceSums } from './sums-of-pieces.ts';
 
 /** A bar and what is on it. */
 export interface LoadedBar {

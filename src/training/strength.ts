@@ -1,3 +1,5 @@
+import { type Mass, plus, share } from './mass.ts';
+
 /** How far the strength curve is trusted, in reps to failure. */
 export const CURVE = {
   /** Brzycki up to here, the Epley line from here; both give 75 % at exactly 10. */
@@ -40,4 +42,12 @@ export const loadForReps = (max: number, reps: number, reserve: number): number 
 export function shownOneRepMax(load: number, repsToFailure: number): number | null {
   const isShown = repsToFailure >= 1 && repsToFailure <= CURVE.shownTo;
   return isShown ? oneRepMax(load, repsToFailure) : null;
+}
+
+/**
+ * What is really lifted in a body weight lift: the body's share and the setting (added −
+ * assistance). Null before the first weigh-in, when body mass is not known.
+ */
+export function systemLoad(setting: Mass, bodyMass: Mass | null, bodyShare: number): Mass | null {
+  return bodyMass === null ? null : plus(share(bodyMass, bodyShare), setting);
 }

@@ -1,5 +1,5 @@
 import { clusterHardSets } from './effort.ts';
-import { MUSCLES, type Muscle, type Shares } from './muscles.ts';
+import { MUSCLES, type Muscle, type Shares } from './lift.ts';
 
 /** Work for the muscles of one lift. */
 export interface VolumeEntry {

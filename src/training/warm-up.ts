@@ -1,7 +1,6 @@
-import type { Loading } from './lift.ts';
+import { directMuscles, type Loading, type Shares } from './lift.ts';
 import { type Loads, nextBelow } from './loads.ts';
 import { type Mass, NO_MASS, share } from './mass.ts';
-import { directMuscles, type Shares } from './muscles.ts';
 
 /** What decides the warm-up of an exercise. */
 export interface WarmUpNeed {

@@ -1,6 +1,6 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SessionCommand } from '../session/command.ts';
-import { openSets, worksOf } from '../session/done-sets.ts';
+import { openSets, worksOf } from '../session/next-set.ts';
 import type { DoneSet, SessionState } from '../session/state.ts';
 import { numbersText } from './words.ts';
 

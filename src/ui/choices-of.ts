@@ -1,7 +1,7 @@
 import type { SessionCommand } from '../session/command.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Bench, Choices, PainAnswer } from '../workbench/bench.ts';
-import { openWords } from '../workbench/open-words.ts';
+import { openWords } from '../workbench/run-session.ts';
 import { asPlannedTexts, confirming } from './as-planned.ts';
 import type { Effect } from './effect.ts';
 import { putDown } from './entry.ts';

@@ -1,8 +1,8 @@
 import type { SessionCommand } from '../session/command.ts';
-import type { Key } from '../terminal/key.ts';
+import type { Key } from '../terminal/key-decoder.ts';
 import type { Choices, PainAnswer } from '../workbench/bench.ts';
-import type { Sheet } from '../workbench/program-desk.ts';
-import type { Change } from '../workbench/watch.ts';
+import type { Sheet } from '../workbench/change-program.ts';
+import type { Change } from '../workbench/look-back.ts';
 import type { Destination } from './screen-after.ts';
 import type { Screen } from './ui-state.ts';
 

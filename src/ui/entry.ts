@@ -1,6 +1,6 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { worksOf } from '../session/done-sets.ts';
 import type { SetNumbers } from '../session/events.ts';
+import { worksOf } from '../session/next-set.ts';
 import type { DoneSet, SessionState } from '../session/state.ts';
 import { massNumber, massOf, readQuantity, type Unit } from '../training/mass.ts';
 import type { Phase } from './phase.ts';

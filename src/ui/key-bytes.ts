@@ -1,4 +1,4 @@
-import type { Key, NamedKey } from '../terminal/key.ts';
+import type { Key, NamedKey } from '../terminal/key-decoder.ts';
 
 const BYTES: Readonly<Partial<Record<NamedKey, string>>> = {
   space: ' ',

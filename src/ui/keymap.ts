@@ -1,4 +1,4 @@
-import type { Key } from '../terminal/key.ts';
+import type { Key } from '../terminal/key-decoder.ts';
 import { type Binding, DIGITS, type KeyName } from './binding.ts';
 import { RUNNER } from './outcome.ts';
 import { type Phase, phaseOf } from './phase.ts';

@@ -2,7 +2,7 @@ import { countsText, loadsText } from '../report/history-text.ts';
 import { shortDayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
-import type { PastSession } from '../workbench/watch.ts';
+import type { PastSession } from '../workbench/look-back.ts';
 import type { Choice, ChoiceList } from './choices-of.ts';
 import type { Screen } from './ui-state.ts';
 import type { LiftsScreen, PastSessionScreen, ResultsScreen } from './watch-screen.ts';

@@ -1,8 +1,7 @@
 import { aimOf } from '../session/aim.ts';
 import type { SetPlace } from '../session/events.ts';
-import { stageNow } from '../session/stage-now.ts';
+import { stageNow, untilMeant } from '../session/stage-now.ts';
 import type { RunningRest, SessionState } from '../session/state.ts';
-import { untilMeant } from '../session/too-soon.ts';
 import type { Reading } from '../training/reading.ts';
 
 /** Where the session stands at an instant, as the screens tell it apart. */

@@ -1,4 +1,4 @@
-import type { Key } from '../terminal/key.ts';
+import type { Key } from '../terminal/key-decoder.ts';
 import { elapsedMs } from '../training/reading.ts';
 import type { Bench } from '../workbench/bench.ts';
 import { ENTRY_ACTS } from './acts/entry-acts.ts';

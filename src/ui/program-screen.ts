@@ -1,7 +1,7 @@
 import type { DiffLine } from '../text/line-diff.ts';
 import type { Lift } from '../training/lift.ts';
-import type { FindingWords } from '../workbench/findings-of.ts';
-import type { Sheet } from '../workbench/program-desk.ts';
+import type { Sheet } from '../workbench/change-program.ts';
+import type { FindingWords } from '../workbench/rules.ts';
 import type { Screen } from './ui-state.ts';
 
 /** The program, day by day; `chosen` is a row: each day is one, and each exercise. */

@@ -1,5 +1,5 @@
 import { isCluster, isOver, plannedSets } from '../session/next-set.ts';
-import { setsCountedIn } from '../session/session-done.ts';
+import { setsCountedIn } from '../session/results.ts';
 import type { ExerciseState, SessionState } from '../session/state.ts';
 import { type Line, span } from './line.ts';
 

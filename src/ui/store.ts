@@ -1,11 +1,11 @@
 import type { SessionCommand } from '../session/command.ts';
 import type { Cue } from '../terminal/cue.ts';
-import type { Key } from '../terminal/key.ts';
+import type { Key } from '../terminal/key-decoder.ts';
 import { problemText } from '../text/problem.ts';
 import type { Bench } from '../workbench/bench.ts';
-import type { Clock } from '../workbench/clock.ts';
-import { isStale } from '../workbench/open-words.ts';
-import { orProblem } from '../workbench/or-problem.ts';
+import { orProblem } from '../workbench/once.ts';
+import type { Clock } from '../workbench/ports.ts';
+import { isStale } from '../workbench/run-session.ts';
 import { cuesBetween } from './cues-between.ts';
 import type { Effect } from './effect.ts';
 import { nextWake } from './next-wake.ts';

@@ -1,7 +1,13 @@
 import type { SetResult } from '../progression/past.ts';
-import type { LiftSummary } from '../report/lift-summaries.ts';
+import type { LiftSummary } from '../report/lift-rows.ts';
 import type { Quantity } from '../training/mass.ts';
-import type { Advice, PastSession, ProgramEdit, ReviewPage, Weighing } from '../workbench/watch.ts';
+import type {
+  Advice,
+  PastSession,
+  ProgramEdit,
+  ReviewPage,
+  Weighing,
+} from '../workbench/look-back.ts';
 import type { Draft, Field, Screen } from './ui-state.ts';
 
 /** The lifts that have results. */

@@ -4,9 +4,9 @@ import type { Settings } from '../settings/settings.ts';
 import type { Problem } from '../text/problem.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
-import type { LiveSession } from './live-session.ts';
-import type { ProgramDesk } from './program-desk.ts';
-import type { Watch } from './watch.ts';
+import type { ProgramDesk } from './change-program.ts';
+import type { Watch } from './look-back.ts';
+import type { LiveSession } from './run-session.ts';
 
 /** The session of a day, before it is begun. */
 export interface Today {

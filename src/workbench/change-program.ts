@@ -1,19 +1,135 @@
 import { accessSync, constants, readFileSync, statSync } from 'node:fs';
 import type { ProgramChange } from '../cut/finding.ts';
-import { withSets } from '../program/edit-program.ts';
+import { CHECK_LIMITS } from '../program/check/check-limits.ts';
+import { type ProgramFigures, programFigures } from '../program/check/figures.ts';
+import { usualExercise } from '../program/draft/drafted-exercise.ts';
+import {
+  addExercise,
+  type ExerciseAt,
+  moveExercise,
+  removeExercise,
+  withSets,
+} from '../program/edit-program.ts';
 import { fileProblemText } from '../program/file-problem.ts';
+import { findLifts } from '../program/find-lifts.ts';
 import type { Program } from '../program/program.ts';
 import { readProgram } from '../program/read-program.ts';
 import { whyNotWritten, writeProgramFile } from '../program/write-file.ts';
 import { setsOf } from '../progression/weekly-sets.ts';
-import { lineDiff } from '../text/line-diff.ts';
+import { type DiffLine, lineDiff } from '../text/line-diff.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
+import type { Lift } from '../training/lift.ts';
+import type { SettingsDesk } from './change-past.ts';
+import type { ProgramEdit } from './look-back.ts';
+import { lastOf, orProblem } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
-import type { SettingsDesk } from './past-changer.ts';
-import type { ProgramEdit } from './watch.ts';
+import { type FindingWords, findingsOf } from './rules.ts';
+
+/** The program file as the screens ask for it. */
+export function openDesk(workbench: Workbench, settings: SettingsDesk): ProgramDesk {
+  const sheetOf = (before: string, text: string, path: string): Sheet | Problem => {
+    const read = readProgram(text, path);
+    if (!read.ok) {
+      const [problem] = read.problems;
+      return { what: problem ? fileProblemText(problem) : 'The program cannot be read.' };
+    }
+    const { program } = read;
+    return {
+      before,
+      text,
+      program,
+      figures: programFigures(program),
+      findings: findingsOf(program, workbench.gear()),
+      band: CHECK_LIMITS.weeklySets[program.aim],
+    };
+  };
+  const known = lastOf(findingsOf);
+  return {
+    findings: () => {
+      try {
+        return known(workbench.program(), workbench.gear());
+      } catch (error) {
+        if (error instanceof Refusal) return [];
+        throw error;
+      }
+    },
+    open: () =>
+      orProblem(() => {
+        const path = workbench.programPath();
+        const text = programText(path);
+        return sheetOf(text, text, path);
+      }),
+    edit: (sheet, edit) => {
+      const text = edited(sheet, edit, workbench);
+      return typeof text === 'string' ? sheetOf(sheet.before, text, sheet.program.file) : text;
+    },
+    lifts: ({ program }, query) => findLifts(program.lifts, query, workbench.gear()),
+    changes: ({ before, text }) => lineDiff(before, text),
+    save: ({ before, text: after }) =>
+      orProblem(() => ({ path: writeProgram(workbench, settings, { before, after }) })),
+  };
+}
+
+function edited({ text, program }: Sheet, edit: SheetEdit, workbench: Workbench) {
+  switch (edit.kind) {
+    case 'sets': {
+      const sets = setsAt(program, edit.at) + edit.by;
+      return sets < 1
+        ? { what: 'One set is the least; d takes the lift out.' }
+        : withSets(text, edit.at, sets);
+    }
+    case 'move':
+      return moveExercise(text, edit.from, edit.to);
+    case 'add': {
+      const lift = program.lifts.get(edit.lift);
+      if (!lift) return { what: `There is no lift ${edit.lift}.` };
+      return addExercise(text, edit.at, usualExercise(lift, program.unit, workbench.gear().unit));
+    }
+    case 'remove':
+      return removeExercise(text, edit.at);
+  }
+}
+
+function setsAt({ days }: Program, { day, exercise }: ExerciseAt): number {
+  const found = days[day]?.exercises[exercise];
+  if (!found) return 0;
+  return found.style === 'cluster' ? found.mostSets : found.sets;
+}
+
+/** A program file that is being changed. Nothing is written before it is saved. */
+export interface Sheet {
+  /** As it lies on the disk. */
+  readonly before: string;
+  readonly text: string;
+  readonly program: Program;
+  readonly figures: ProgramFigures;
+  readonly findings: readonly FindingWords[];
+  /** Hard sets a week, fewest and most, by the program's aim. */
+  readonly band: readonly [low: number, high: number];
+}
+
+/** One change of a sheet. */
+export type SheetEdit =
+  | { readonly kind: 'sets'; readonly at: ExerciseAt; readonly by: 1 | -1 }
+  | { readonly kind: 'move'; readonly from: ExerciseAt; readonly to: ExerciseAt }
+  | { readonly kind: 'add'; readonly at: ExerciseAt; readonly lift: string }
+  | { readonly kind: 'remove'; readonly at: ExerciseAt };
+
+/** What the screens ask of the program file. Only `save` writes. */
+export interface ProgramDesk {
+  /** What the check says of the program in use; none where it cannot be read. */
+  readonly findings: () => readonly FindingWords[];
+  readonly open: () => Sheet | Problem;
+  readonly edit: (sheet: Sheet, edit: SheetEdit) => Sheet | Problem;
+  /** Lifts whose name or muscles every word of `query` fits, those the gear can load first. */
+  readonly lifts: (sheet: Sheet, query: string) => readonly Lift[];
+  readonly changes: (sheet: Sheet) => readonly DiffLine[];
+  /** Into the lifter's own copy; gives its path. */
+  readonly save: (sheet: Sheet) => { readonly path: string } | Problem;
+}
 
 /** @throws Refusal when the file is gone or cannot be read. */
-export function programText(path: string): string {
+function programText(path: string): string {
   try {
     return readFileSync(path, 'utf8');
   } catch (error) {

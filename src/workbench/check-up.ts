@@ -3,7 +3,7 @@ import { fileProblemText } from '../program/file-problem.ts';
 import { readProgramFile } from '../program/read-file.ts';
 import { SETTINGS_NAME } from '../settings/read-settings.ts';
 import { type Problem, problemText, Refusal } from '../text/problem.ts';
-import { gearProblems } from '../training/gear-problems.ts';
+import { gearProblems } from '../training/check-gear.ts';
 import type { KeepSettings } from './open-bench.ts';
 import type { Workbench } from './open-workbench.ts';
 import { programsFolder } from './program-choice.ts';

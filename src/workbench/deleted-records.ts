@@ -1,6 +1,6 @@
 import type { History } from '../journal/history.ts';
-import { fileOf } from '../journal/line-codec.ts';
-import { localDate } from '../session/local-date.ts';
+import { fileOf } from '../journal/lines.ts';
+import { localDate } from '../session/results.ts';
 import { dayWords } from '../text/day-words.ts';
 import { massText, type Unit } from '../training/mass.ts';
 

@@ -1,13 +1,12 @@
 import type { Temporal } from 'temporal-polyfill';
+import { nodeDevice } from '../journal/disk/device.ts';
 import type { Journal } from '../journal/disk/journal.ts';
-import { nodeDevice } from '../journal/disk/node-device.ts';
 import { openJournal } from '../journal/disk/open-journal.ts';
 import { type Folders, foldersFor } from '../settings/folders.ts';
 import { readSettings, type SettingsRead } from '../settings/read-settings.ts';
 import type { Gear } from '../training/gear.ts';
-import { localDay } from './local-day.ts';
 import { once } from './once.ts';
-import type { Ports } from './ports.ts';
+import { localDay, type Ports } from './ports.ts';
 
 /**
  * What is kept of the lifter, each opened when it is first asked for. Without the program, so that

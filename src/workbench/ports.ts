@@ -1,5 +1,7 @@
+import type { Temporal } from 'temporal-polyfill';
 import type { Files } from '../journal/disk/files.ts';
-import type { Clock } from './clock.ts';
+import { localDate } from '../session/results.ts';
+import type { Reading } from '../training/reading.ts';
 
 /** Starts another program without a shell and without waiting for it; failure is silent. */
 export type Spawn = (command: string, args: readonly string[]) => void;
@@ -21,4 +23,19 @@ export interface Ports {
   readonly spawn: Spawn;
   /** Folder of the demo, whose data are invented; absent for the lifter's own. */
   readonly demoFolder?: string;
+}
+
+/** The one way to know the time and to wait. */
+export interface Clock {
+  read(): Reading;
+  /** Minutes that local time is ahead of UTC at an instant. */
+  zone(wall: number): number;
+  /** Calls `act` once after `ms`; the returned function calls it off. */
+  after(ms: number, act: () => void): () => void;
+}
+
+/** The lifter's calendar day now. */
+export function localDay(clock: Clock): Temporal.PlainDate {
+  const { wall } = clock.read();
+  return localDate(wall, clock.zone(wall));
 }

@@ -7,7 +7,7 @@ import type { Circumstances, Past, Result } from '../progression/past.ts';
 import { prescribe } from '../progression/prescribe.ts';
 import { prescribeAgain } from '../progression/prescribe-anew.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { worksOf } from '../session/done-sets.ts';
+import { worksOf } from '../session/next-set.ts';
 import { resultsOf } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
 import { summaryOf } from '../session/summary.ts';

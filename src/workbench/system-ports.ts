@@ -1,8 +1,9 @@
 import { spawn } from 'node:child_process';
-import { homedir, hostname } from 'node:os';
-import { nodeFiles } from '../journal/disk/node-files.ts';
-import type { Ports } from './ports.ts';
-import { systemClock } from './system-clock.ts';
+import { accessSync, constants, readFileSync } from 'node:fs';
+import { homedir, hostname, uptime } from 'node:os';
+import { delimiter, join } from 'node:path';
+import { nodeFiles } from '../journal/disk/files.ts';
+import type { Clock, Ports } from './ports.ts';
 
 /** The real machine. `shippedPrograms`: folder of the programs that holdfast ships. */
 export function systemPorts(shippedPrograms: string): Ports {
@@ -26,4 +27,49 @@ export function systemPorts(shippedPrograms: string): Ports {
       child.unref();
     },
   };
+}
+
+/**
+ * The machine's clock. `up` counts sleep on Linux and Windows (`os.uptime`, CLOCK_BOOTTIME on
+ * Linux) and is only trusted where a boot id tells one run of the machine from the next.
+ */
+function systemClock(platform: NodeJS.Platform): Clock {
+  const boot = bootId(platform);
+  return {
+    read: () => ({
+      wall: Date.now(),
+      up: boot === null ? null : Math.round(uptime() * 1000),
+      boot,
+    }),
+    zone: (wall) => -new Date(wall).getTimezoneOffset(),
+    after: (ms, act) => {
+      const timer = setTimeout(act, ms);
+      return () => clearTimeout(timer);
+    },
+  };
+}
+
+function bootId(platform: NodeJS.Platform): string | null {
+  if (platform !== 'linux') return null;
+  try {
+    return readFileSync('/proc/sys/kernel/random/boot_id', 'utf8').trim();
+  } catch {
+    // Not every container has it; the wall clock serves then.
+    return null;
+  }
+}
+
+/** Is there a program of that name on the search path? */
+export function hasProgram(
+  command: string,
+  env: Readonly<Record<string, string | undefined>>,
+): boolean {
+  return (env.PATH ?? '').split(delimiter).some((folder) => {
+    try {
+      accessSync(join(folder, command), constants.X_OK);
+      return folder !== '';
+    } catch {
+      return false;
+    }
+  });
 }

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { main } from '../../src/commands/main.ts';
-import { nodeFiles } from '../../src/journal/disk/node-files.ts';
+import { nodeFiles } from '../../src/journal/disk/files.ts';
 import type { Ports } from '../../src/workbench/ports.ts';
 
 const PROGRAMS = fileURLToPath(new URL('../../programs/', import.meta.url));

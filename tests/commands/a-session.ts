@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { openWorkbench, type Workbench } from '../../src/workbench/open-workbench.ts';
+import { todayOf } from '../../src/workbench/prepare.ts';
 import { runSession } from '../../src/workbench/run-session.ts';
-import { todayOf } from '../../src/workbench/today.ts';
 import { TINY_PROGRAM } from '../terminal/tiny-program.ts';
 import type { AHome } from './a-home.ts';
 

@@ -1,4 +1,4 @@
-import { demoHistory } from '../../src/workbench/demo-history.ts';
+import { demoHistory } from '../../src/workbench/demo.ts';
 import type { AHome } from './a-home.ts';
 import { workbenchOf } from './a-session.ts';
 

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { COMMANDS } from '../../src/commands/command-table.ts';
@@ -51,4 +51,13 @@ test('the README says what the tables of the program say (npm run docs writes it
 test('the manual page says what the table of commands says (npm run docs writes it anew)', async () => {
   const page = fileURLToPath(new URL('../../man/holdfast.1', import.meta.url));
   await expect(manPage(COMMANDS, VERSION, CAUTIONS)).toMatchFileSnapshot(page);
+});
+
+test('every file and folder of the source that the documents name is there', () => {
+  const root = fileURLToPath(new URL('../../', import.meta.url));
+  const named = ['README.md', 'DEVELOPERS.md'].flatMap(
+    (page) => readFileSync(`${root}${page}`, 'utf8').match(/\b(?:src|tests|programs)\/[\w./-]*\w/g) ?? [],
+  );
+  expect(named.length).toBeGreaterThan(20);
+  expect(named.filter((path) => !existsSync(root + path))).toEqual([]);
 });

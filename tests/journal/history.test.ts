@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import { crc32 } from '../../src/journal/disk/crc32.ts';
-import { encodeLine } from '../../src/journal/line-codec.ts';
+import { encodeLine } from '../../src/journal/lines.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { prescription, straight } from '../session/a-session.ts';

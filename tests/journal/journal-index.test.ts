@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { crc32 } from '../../src/journal/disk/crc32.ts';
 import type { Files } from '../../src/journal/disk/files.ts';
-import { encodeLine } from '../../src/journal/line-codec.ts';
+import { encodeLine } from '../../src/journal/lines.ts';
 import type { JournalEvent } from '../../src/journal/records.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { kilograms } from '../../src/training/mass.ts';

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { decodeFile } from '../../src/journal/decode-file.ts';
 import { crc32, tableCrc32 } from '../../src/journal/disk/crc32.ts';
-import { decodeLine, encodeLine } from '../../src/journal/line-codec.ts';
+import { decodeFile, decodeLine, encodeLine } from '../../src/journal/lines.ts';
 import type { JournalEvent } from '../../src/journal/records.ts';
 import { fold } from '../../src/session/apply.ts';
 import { lift, play, prescription, setId, straight } from '../session/a-session.ts';

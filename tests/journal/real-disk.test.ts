@@ -10,8 +10,8 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { nodeDevice } from '../../src/journal/disk/node-device.ts';
-import { nodeFiles } from '../../src/journal/disk/node-files.ts';
+import { nodeDevice } from '../../src/journal/disk/device.ts';
+import { nodeFiles } from '../../src/journal/disk/files.ts';
 import { openJournal } from '../../src/journal/disk/open-journal.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { aDay, handClock, lift, train } from './a-journal.ts';

@@ -2,8 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { buildLift } from '../../src/program/build-lift.ts';
 import { BODY_SHARE_SOURCES, CATALOGUE } from '../../src/program/catalogue.ts';
 import { liftSchema } from '../../src/program/program-schema.ts';
-import { LOADINGS, PATTERNS } from '../../src/training/lift.ts';
-import { directMuscles, MUSCLES } from '../../src/training/muscles.ts';
+import { directMuscles, LOADINGS, MUSCLES, PATTERNS } from '../../src/training/lift.ts';
 
 const lifts = [...CATALOGUE.values()];
 const keys = (found: readonly { readonly key: string }[]) => found.map(({ key }) => key);

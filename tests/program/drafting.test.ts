@@ -7,10 +7,9 @@ import { draftProgram } from '../../src/program/draft/draft-program.ts';
 import { DRAFT_RULES } from '../../src/program/draft/draft-rules.ts';
 import { readProgram } from '../../src/program/read-program.ts';
 import { KITS } from '../../src/training/kits.ts';
-import { JOINTS } from '../../src/training/lift.ts';
+import { directMuscles, JOINTS, MUSCLES } from '../../src/training/lift.ts';
 import { isLoadable, loadsFor } from '../../src/training/loads.ts';
 import { kilograms } from '../../src/training/mass.ts';
-import { directMuscles, MUSCLES } from '../../src/training/muscles.ts';
 import type { Reason } from '../../src/training/rule.ts';
 import { DAYS, GEARS, MINUTES, someWishes } from './some-wishes.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { inUnit, kilograms, NO_MASS } from '../../src/training/mass.ts';
-import { systemLoad } from '../../src/training/system-load.ts';
+import { systemLoad } from '../../src/training/strength.ts';
 
 const lifted = (setting: number, body: number, share: number): number =>
   inUnit(systemLoad(kilograms(setting), kilograms(body), share)!, 'kg');

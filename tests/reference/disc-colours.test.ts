@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { discColour } from '../../src/training/disc-colour.ts';
+import { discColour } from '../../src/training/plate-picture.ts';
 
 // IWF Technical and Competition Rules.
 test.each([

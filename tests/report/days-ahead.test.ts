@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { calendarEntries } from '../../src/report/calendar-entries.ts';
-import { daysAhead } from '../../src/report/days-ahead.ts';
+import { calendarEntries, daysAhead } from '../../src/report/calendar.ts';
 import { day, every, LIFTS, madeProgram, madeSession } from '../cut/made.ts';
 import { madeCut } from './made-cut.ts';
 

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
 import type { JournalEvent } from '../../src/journal/records.ts';
-import { historyJson } from '../../src/report/history-json.ts';
-import { historySchema } from '../../src/report/history-schema.ts';
+import { historyJson, historySchema } from '../../src/report/history-json.ts';
 import { importJson } from '../../src/report/import-json.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { day, LIFTS, madeResult, madeSession } from '../cut/made.ts';

@@ -1,8 +1,7 @@
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
 import { historyText } from '../../src/report/history-text.ts';
-import { liftRows } from '../../src/report/lift-rows.ts';
-import { searchHistory } from '../../src/report/search-history.ts';
+import { liftRows, searchHistory } from '../../src/report/lift-rows.ts';
 import { madeCut } from './made-cut.ts';
 
 const { past } = madeCut();

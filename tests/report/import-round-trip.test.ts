@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { readEvent } from '../../src/journal/event-shape.ts';
+import { readEvent } from '../../src/journal/records.ts';
 import { importCsv } from '../../src/report/import-csv.ts';
 import { setsCsv } from '../../src/report/sets-csv.ts';
 import { fold } from '../../src/session/apply.ts';
 import type { SessionEvent } from '../../src/session/events.ts';
-import { resultsOf } from '../../src/session/results.ts';
-import { sessionDoneOf } from '../../src/session/session-done.ts';
+import { resultsOf, sessionDoneOf } from '../../src/session/results.ts';
 import { day, LIFTS, madePast, madeResult } from '../cut/made.ts';
 import { madeCut } from './made-cut.ts';
 

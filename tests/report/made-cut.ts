@@ -1,7 +1,7 @@
 import { cutRules } from '../../src/cut/cut-rules.ts';
 import { evidenceOf } from '../../src/cut/evidence.ts';
 import { review } from '../../src/cut/review.ts';
-import { bodyMassOn } from '../../src/journal/body-mass-on.ts';
+import { bodyMassOn } from '../../src/journal/history.ts';
 import type { Result } from '../../src/progression/past.ts';
 import { progressionRules } from '../../src/progression/rules/progression-rules.ts';
 import type { ReasonWords } from '../../src/report/reason-words.ts';

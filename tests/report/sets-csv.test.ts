@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Result, SessionDone } from '../../src/progression/past.ts';
 import { importCsv } from '../../src/report/import-csv.ts';
-import { weighInKey } from '../../src/report/imported.ts';
+import { weighInKey } from '../../src/report/import-json.ts';
 import { SET_COLUMNS } from '../../src/report/set-columns.ts';
 import { setsCsv, weighInsCsv } from '../../src/report/sets-csv.ts';
 import { kilograms, micrograms, pounds } from '../../src/training/mass.ts';

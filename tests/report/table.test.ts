@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
-import { type Column, textTable } from '../../src/report/table.ts';
-import { wrapped } from '../../src/report/wrap.ts';
+import { type Column, textTable, wrapped } from '../../src/report/table.ts';
 
 const columns: readonly Column[] = [
   { heading: 'date', align: 'left' },

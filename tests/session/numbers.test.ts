@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { openSets } from '../../src/session/done-sets.ts';
+import { openSets } from '../../src/session/next-set.ts';
 import { resultsOf } from '../../src/session/results.ts';
 import { kilograms, type Mass } from '../../src/training/mass.ts';
 import {

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { resultsOf } from '../../src/session/results.ts';
-import { sessionDoneOf } from '../../src/session/session-done.ts';
+import { resultsOf, sessionDoneOf } from '../../src/session/results.ts';
 import { summaryOf } from '../../src/session/summary.ts';
 import { cluster, lift, play, prescription, START, straight } from './a-session.ts';
 

@@ -1,7 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Key } from '../../src/terminal/key.ts';
-import { decodeKeys, ESCAPE_WAIT_MS, type Pending } from '../../src/terminal/key-decoder.ts';
+import {
+  decodeKeys,
+  ESCAPE_WAIT_MS,
+  type Key,
+  type Pending,
+} from '../../src/terminal/key-decoder.ts';
 
 /** Feeds chunks that come without a pause, then silence. */
 function keysOf(...chunks: string[]): Key[] {

@@ -1,7 +1,6 @@
 import { EventEmitter } from 'node:events';
 import { expect, it } from 'vitest';
-import type { Key } from '../../src/terminal/key.ts';
-import { ESCAPE_WAIT_MS } from '../../src/terminal/key-decoder.ts';
+import { ESCAPE_WAIT_MS, type Key } from '../../src/terminal/key-decoder.ts';
 import { keySource } from '../../src/terminal/key-source.ts';
 import { StandInStdin } from '../../src/terminal/stand-in-stdin.ts';
 

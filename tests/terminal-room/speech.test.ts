@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { speechProgram } from '../../src/terminal/speech.ts';
-import { spokenNumber } from '../../src/terminal/spoken-number.ts';
+import { speechProgram, spokenNumber } from '../../src/terminal/speech.ts';
 
 describe('numbers as a gym partner calls them', () => {
   it.each([

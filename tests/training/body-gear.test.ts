@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bodyGearFor } from '../../src/training/body-gear.ts';
+import { bodyGearFor } from '../../src/training/equipment.ts';
 import { kilograms, NO_MASS } from '../../src/training/mass.ts';
 import { kg, plates, someGear } from './some-gear.ts';
 

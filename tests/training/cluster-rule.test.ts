@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { clusterVerdict, miniAim } from '../../src/training/cluster-rule.ts';
+import { clusterVerdict, miniAim } from '../../src/training/effort.ts';
 
 describe('a cluster of five sets', () => {
   test('goes on while the mini-sets match the first', () => {

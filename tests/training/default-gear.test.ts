@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { gearSchema } from '../../src/settings/gear-schema.ts';
+import { gearProblems } from '../../src/training/check-gear.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
-import { gearProblems } from '../../src/training/gear-problems.ts';
 import { isLoadable, loadsFor } from '../../src/training/loads.ts';
 import { mass } from '../../src/training/mass.ts';
 

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
+import { gearProblems, gearSurprises } from '../../src/training/check-gear.ts';
 import type { Gear } from '../../src/training/gear.ts';
-import { gearProblems } from '../../src/training/gear-problems.ts';
-import { gearSurprises } from '../../src/training/gear-surprises.ts';
 import { kg, lb, plates, someGear } from './some-gear.ts';
 
 const found = (changes: Partial<Gear>): string[] =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fixedDumbbell, loadHandle } from '../../src/training/dumbbells.ts';
+import { fixedDumbbell, loadHandle } from '../../src/training/equipment.ts';
 import type { PlateKind } from '../../src/training/gear.ts';
 import { isLoadable, loadsFor } from '../../src/training/loads.ts';
 import { kilograms, massOf, micrograms } from '../../src/training/mass.ts';

@@ -10,7 +10,7 @@ import { defaultGear } from '../../src/training/default-gear.ts';
 import type { Gear } from '../../src/training/gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import type { Bench } from '../../src/workbench/bench.ts';
-import { demoHistory } from '../../src/workbench/demo-history.ts';
+import { demoHistory } from '../../src/workbench/demo.ts';
 import { openBench } from '../../src/workbench/open-bench.ts';
 import { openWorkbench, type Workbench } from '../../src/workbench/open-workbench.ts';
 import type { Ports } from '../../src/workbench/ports.ts';

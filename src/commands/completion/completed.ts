@@ -1,5 +1,4 @@
-import { JOINTS } from '../../training/lift.ts';
-import { MUSCLES } from '../../training/muscles.ts';
+import { JOINTS, MUSCLES } from '../../training/lift.ts';
 import { COMMANDS, GLOBAL_OPTIONS, type OptionRow } from '../command-table.ts';
 import { SCHEMAS } from '../schemas.ts';
 import { SETTING_ROWS } from '../setting-rows.ts';

@@ -1,5 +1,5 @@
 import * as zlib from 'node:zlib';
-import type { Crc32 } from '../line-codec.ts';
+import type { Crc32 } from '../lines.ts';
 
 /** Reversed polynomial of CRC-32 (ISO 3309). */
 const POLYNOMIAL = 0xedb88320;

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
-import { quietly, writeNewFile } from './append-file.ts';
 import type { Device } from './device.ts';
+import { quietly, writeNewFile } from './event-file.ts';
 import type { Files } from './files.ts';
 
 const FILE = 'device.json';

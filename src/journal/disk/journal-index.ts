@@ -1,10 +1,9 @@
 import { createHash } from 'node:crypto';
 import { basename, join } from 'node:path';
-import type { SettledPast } from '../settled-past.ts';
-import { readSettled, settledText } from '../settled-text.ts';
-import { quietly, writeAll } from './append-file.ts';
+import { readSettled, type SettledPast, settledText } from '../fold-history.ts';
 import { crc32 } from './crc32.ts';
-import { dataKey } from './data-key.ts';
+import { dataKey } from './device.ts';
+import { quietly, writeAll } from './event-file.ts';
 import type { Files } from './files.ts';
 
 /** What old files came to, kept so that they need not be read at each start. */

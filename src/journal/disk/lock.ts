@@ -1,9 +1,8 @@
 import { join } from 'node:path';
 import { Refusal } from '../../text/problem.ts';
-import { quietly, writeNewFile } from './append-file.ts';
-import { dataKey } from './data-key.ts';
-import type { Device } from './device.ts';
+import { type Device, dataKey } from './device.ts';
 import { codeOf, onDisk } from './disk-trouble.ts';
+import { quietly, writeNewFile } from './event-file.ts';
 import type { Files } from './files.ts';
 
 /** The process that holds a lock. */

@@ -1,10 +1,22 @@
+import type { Prescription } from '../../progression/prescription.ts';
+import { apply } from '../../session/apply.ts';
+import type { SessionEvent } from '../../session/events.ts';
+import type { SessionState } from '../../session/state.ts';
+import { Refusal } from '../../text/problem.ts';
+import { fileOf } from '../lines.ts';
+import type { JournalEvent, LooseEvent } from '../records.ts';
 import { onDisk } from './disk-trouble.ts';
-import { importEvents, importSession } from './import-into.ts';
-import type { Journal, JournalSetting } from './journal.ts';
-import { type JournalDesk, journalDesk } from './journal-desk.ts';
-import { recordFact } from './record-fact.ts';
-import { repairTail } from './repair-tail.ts';
-import { beginSession, resumeSession } from './write-session.ts';
+import { type EventFile, quietly, repairTail } from './event-file.ts';
+import {
+  type Journal,
+  type JournalDesk,
+  type JournalSetting,
+  journalDesk,
+  type Recordable,
+  type SessionToImport,
+  type SessionWriter,
+} from './journal.ts';
+import { type FileOnDisk, readName } from './read-journal.ts';
 
 /** Opens the journal of a data folder. The journal is not read, and nothing is made in the data folder, before it is asked for. */
 export function openJournal(setting: JournalSetting): Journal {
@@ -44,4 +56,166 @@ function repair({ lock, loaded, place, setting }: JournalDesk): string[] {
     loaded.forget();
     if (!wasHeld) lock.release();
   }
+}
+
+/** Opens a new session in a file of its own. */
+function beginSession(desk: JournalDesk, prescription: Prescription): SessionWriter {
+  return underLock(desk, () => {
+    const { name: device } = desk.setting.device;
+    const opening = (id: string): SessionEvent => ({
+      type: 'session-opened',
+      session: id,
+      device,
+      prescription,
+      id: `${id}:0`,
+      ...desk.stamp(),
+    });
+    let state: SessionState | null = null;
+    const file = desk.create((id) => {
+      const event = opening(id);
+      state = apply(null, event);
+      return [event];
+    });
+    return writer(desk, file, state as unknown as SessionState);
+  });
+}
+
+/**
+ * Goes on with an open session: in its own file where this device wrote to it last, else in a new
+ * file that takes it over.
+ */
+function resumeSession(desk: JournalDesk, session: string): SessionWriter {
+  return underLock(desk, () => {
+    desk.loaded.forget();
+    const open = desk.loaded.history().open.find((each) => each.session === session);
+    if (!open) {
+      throw new Refusal({
+        what: 'This session is not open any more.',
+        fix: 'It may have been closed on another device; begin a new one.',
+      });
+    }
+    const { state, own, file: name } = open;
+    const last = own ? desk.loaded.files().find((file) => file.name === name) : undefined;
+    const file = (last && desk.reopen(last)) ?? takeOver(desk, state);
+    return writer(desk, file, state);
+  });
+}
+
+function takeOver(desk: JournalDesk, { session, events }: SessionState): EventFile {
+  return desk.create((id) => {
+    const taking: LooseEvent = {
+      type: 'session-taken-over',
+      session,
+      after: events.at(-1)?.id ?? '',
+      device: desk.setting.device.name,
+      id: `${id}:0`,
+      ...desk.stamp(),
+    };
+    return [taking];
+  });
+}
+
+function writer(desk: JournalDesk, file: EventFile, begun: SessionState): SessionWriter {
+  let state = begun;
+  return {
+    session: begun.session,
+    state: () => state,
+    write: (facts, at) => {
+      if (facts.length === 0) return state;
+      state = desk.append(file, facts, at).reduce<SessionState>(apply, state);
+      return state;
+    },
+    // Everything written is on disk already.
+    close: () => quietly(file.close),
+  };
+}
+
+/** The session keeps the lock; where it does not come about, the lock is as it was before. */
+function underLock(desk: JournalDesk, act: () => SessionWriter): SessionWriter {
+  const { lock } = desk;
+  const wasHeld = lock.isHeld();
+  lock.demand();
+  try {
+    return act();
+  } catch (error) {
+    if (!wasHeld) lock.release();
+    throw error;
+  }
+}
+
+/**
+ * Writes one fact into this device's file of the day. Where another process is at work, or no lock
+ * can be made, it goes into a new file: two processes never write to one.
+ */
+function recordFact(desk: JournalDesk, fact: Recordable): JournalEvent {
+  const wasHeld = desk.lock.isHeld();
+  const isAlone = wasHeld || takenQuietly(desk);
+  try {
+    const file = isAlone ? dayFile(desk) : null;
+    return file ? appended(desk, file, fact) : inNewFile(desk, fact);
+  } finally {
+    if (isAlone && !wasHeld) desk.lock.release();
+  }
+}
+
+function takenQuietly({ lock }: JournalDesk): boolean {
+  let isTaken = false;
+  quietly(() => {
+    isTaken = lock.take();
+  });
+  return isTaken;
+}
+
+function dayFile(desk: JournalDesk): EventFile | null {
+  const start = `${desk.today()}-${desk.place.device}-`;
+  const found = desk.reread((name) => name.startsWith(start)).find(isDayFile);
+  return found ? desk.reopen(found) : null;
+}
+
+/** Neither a session's file nor one that was imported, whose events carry other ids than its name. */
+function isDayFile({ name, lines: [first] }: FileOnDisk): boolean {
+  if (first?.kind !== 'event') return false;
+  const { type, id } = first.event;
+  const isSession = type === 'session-opened' || type === 'session-taken-over';
+  return !isSession && readName(name)?.id === fileOf(id);
+}
+
+function appended(desk: JournalDesk, file: EventFile, fact: Recordable): JournalEvent {
+  try {
+    const [event] = desk.append(file, [fact]);
+    return event as JournalEvent;
+  } finally {
+    quietly(file.close);
+  }
+}
+
+function inNewFile(desk: JournalDesk, fact: Recordable): JournalEvent {
+  const events: JournalEvent[] = [];
+  const file = desk.create((id) => {
+    events.push({ ...fact, id: `${id}:0`, ...desk.stamp() });
+    return events;
+  });
+  quietly(file.close);
+  return events[0] as JournalEvent;
+}
+
+/** Writes a whole session from elsewhere into a new file of this device. */
+function importSession(desk: JournalDesk, { start, zone, facts }: SessionToImport): void {
+  const at = { wall: start, up: null, boot: null };
+  const device = desk.setting.device.name;
+  const file = desk.create((id) =>
+    facts.map((fact, index) => ({
+      ...(fact.type === 'session-opened' ? { ...fact, device } : fact),
+      id: `${id}:${index}`,
+      at,
+      zone,
+    })),
+  );
+  quietly(file.close);
+}
+
+/** Writes events under the ids they had elsewhere into a new file, which is never written to again. */
+function importEvents(desk: JournalDesk, events: readonly JournalEvent[]): void {
+  if (events.length === 0) return;
+  quietly(desk.create(() => events).close);
 }

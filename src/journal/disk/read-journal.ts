@@ -1,13 +1,14 @@
-import { join } from 'node:path';
-import { decodeFile } from '../decode-file.ts';
-import type { JournalFile } from '../journal-file.ts';
+import { createHash } from 'node:crypto';
+import { basename, dirname, join } from 'node:path';
+import { type SettledPast, settledPast } from '../fold-history.ts';
+import { decodeFile, type JournalFile } from '../lines.ts';
 import { crc32 } from './crc32.ts';
 import { onDisk } from './disk-trouble.ts';
-import { JOURNAL_FOLDER, readName } from './file-names.ts';
 import type { Files } from './files.ts';
+import type { JournalIndex } from './journal-index.ts';
 
 /** A file of another device that was written to so short ago may still be on its way here. */
-export const ARRIVING_MS = 60_000;
+const ARRIVING_MS = 60_000;
 
 /** A journal file with what is needed to go on writing to it. */
 export interface FileOnDisk extends JournalFile {
@@ -61,4 +62,130 @@ function readFile(
   const own = readName(name)?.device === device;
   const isArriving = !own && tail > 0 && wall - (files.about(path)?.modified ?? 0) < ARRIVING_MS;
   return { path, name, own, lines, wholeBytes, tail: isArriving ? 0 : tail };
+}
+
+/** What old files came to, and the files since. */
+export interface Recent {
+  readonly past: SettledPast;
+  readonly files: readonly FileOnDisk[];
+  readonly isOld: (month: string) => boolean;
+}
+
+/** Reads the journal of a data folder, whole or with the help of its index. */
+export interface JournalReader {
+  /** Every file; makes an index for the next start where {@link recent} found none that fits. */
+  readonly all: () => readonly FileOnDisk[];
+  /** Every file, whatever the index says, which is then made anew. */
+  readonly anew: () => readonly FileOnDisk[];
+  /** Null where no index fits. */
+  readonly recent: () => Recent | null;
+}
+
+export interface ReaderClock {
+  /** Now, in epoch milliseconds. */
+  readonly wall: () => number;
+  /** The local day now. */
+  readonly today: () => string;
+}
+
+export function journalReader(
+  place: JournalPlace,
+  { wall, today }: ReaderClock,
+  index: JournalIndex | null,
+): JournalReader {
+  let missing: OldFiles | null = null;
+  const keep = ({ key, isOld }: OldFiles, files: readonly FileOnDisk[]): void => {
+    if (!index || key === null) return;
+    const past = settledPast(files.filter(({ name }) => isOld(monthOf(name))));
+    if (past.sessions.length > 0) index.write(key, past);
+  };
+  const all = (): readonly FileOnDisk[] => {
+    const files = readJournal(place, wall());
+    if (missing) keep(missing, files);
+    missing = null;
+    return files;
+  };
+  return {
+    all,
+    anew: () => {
+      missing = index && oldFiles(place, today(), wall());
+      return all();
+    },
+    recent: () => {
+      if (!index) return null;
+      const old = oldFiles(place, today(), wall());
+      const past = old.key === null ? null : index.read(old.key);
+      missing = past ? null : old;
+      if (!past) return null;
+      const { isOld } = old;
+      return { past, isOld, files: readJournal(place, wall(), (_, month) => !isOld(month)) };
+    },
+  };
+}
+
+const JOURNAL_FOLDER = 'journal';
+
+const NAME = /^(\d{4}-\d\d-\d\d)-([0-9a-z]+)-([0-9a-z]+)\.jsonl$/;
+
+export interface JournalFileName {
+  /** Local day on which the file was made. */
+  readonly day: string;
+  readonly device: string;
+  /** Fresh and random: the file's own id. */
+  readonly id: string;
+}
+
+/** Path below the data folder: `journal/2026-11/2026-11-25-k3f9ab-q7x2m5c8da.jsonl`. */
+export const pathOf = ({ day, device, id }: JournalFileName): string =>
+  join(JOURNAL_FOLDER, day.slice(0, 7), `${day}-${device}-${id}.jsonl`);
+
+/** What a file's name tells; null for one that no device of ours gave. */
+export function readName(path: string): JournalFileName | null {
+  const found = NAME.exec(basename(path));
+  return found ? { day: found[1] ?? '', device: found[2] ?? '', id: found[3] ?? '' } : null;
+}
+
+/** Files of the months before this one and the last: they grow no more, as a rule. */
+interface OldFiles {
+  readonly isOld: (month: string) => boolean;
+  /** Changes with the name, size or time of any of them; null where one was written to just now. */
+  readonly key: string | null;
+}
+
+/**
+ * Looks at the old files without reading them.
+ * @param today the local day now, `2026-11-25`
+ * @param wall now, in epoch milliseconds
+ */
+function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: number): OldFiles {
+  const since = monthBefore(today);
+  const isOld = (month: string): boolean => /^\d{4}-\d\d$/.test(month) && month < since;
+  const journal = join(dataDir, JOURNAL_FOLDER);
+  const found = onDisk(`The journal in ${journal} could not be read`, () =>
+    files
+      .list(journal)
+      .filter(({ name }) => isOld(name))
+      .flatMap(({ name: month }) =>
+        files.list(join(journal, month)).map(({ name }) => ({
+          name: `${month}/${name}`,
+          about: files.about(join(journal, month, name)),
+        })),
+      ),
+  );
+  // It may have come half so far, and what is missing is then not told yet.
+  const isSettled = found.every(({ about }) => !about || wall - about.modified >= ARRIVING_MS);
+  const hash = createHash('sha256');
+  for (const { name, about } of found) hash.update(`${name} ${about?.size} ${about?.modified}\n`);
+  return { isOld, key: isSettled ? hash.digest('hex') : null };
+}
+
+/** Month of a file, by its path below the data folder. */
+export const monthOf = (name: string): string => basename(dirname(name));
+
+/** The calendar month before that of a day, as `2026-10`. */
+function monthBefore(day: string): string {
+  const [year, month] = [Number(day.slice(0, 4)), Number(day.slice(5, 7))];
+  return month > 1
+    ? `${day.slice(0, 5)}${String(month - 1).padStart(2, '0')}`
+    : `${String(year - 1).padStart(4, '0')}-12`;
 }

@@ -1,6 +1,5 @@
 import type { Station } from '../../training/gear.ts';
-import type { Joint, Loading } from '../../training/lift.ts';
-import type { Shares } from '../../training/muscles.ts';
+import type { Joint, Loading, Shares } from '../../training/lift.ts';
 
 /** One lift of the catalogue as a person writes it down; what is left out has the usual value. */
 export interface LiftRow {

@@ -1,4 +1,4 @@
-import { MUSCLES, type Muscle } from '../../training/muscles.ts';
+import { MUSCLES, type Muscle } from '../../training/lift.ts';
 import { sessionSeconds } from '../../training/set-clock.ts';
 import { weeklyVolume } from '../../training/volume.ts';
 import type { Day, Program } from '../program.ts';

@@ -1,5 +1,4 @@
-import type { Lift } from '../../training/lift.ts';
-import { directMuscles, type Muscle } from '../../training/muscles.ts';
+import { directMuscles, type Lift, type Muscle } from '../../training/lift.ts';
 import type { Reason } from '../../training/rule.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
 import { programFigures } from '../check/figures.ts';

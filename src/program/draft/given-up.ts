@@ -1,5 +1,4 @@
-import type { Lift, Pattern } from '../../training/lift.ts';
-import type { Muscle } from '../../training/muscles.ts';
+import type { Lift, Muscle, Pattern } from '../../training/lift.ts';
 import type { Facts, Reason } from '../../training/rule.ts';
 import { isUnderTheBar } from '../check/under-the-bar.ts';
 import { allBarredBy, barredBy } from './choose-lift.ts';

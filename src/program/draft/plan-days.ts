@@ -1,5 +1,4 @@
-import type { Lift } from '../../training/lift.ts';
-import { directMuscles, MUSCLES, type Muscle } from '../../training/muscles.ts';
+import { directMuscles, type Lift, MUSCLES, type Muscle } from '../../training/lift.ts';
 import { sessionSeconds } from '../../training/set-clock.ts';
 import { weeklyVolume } from '../../training/volume.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';

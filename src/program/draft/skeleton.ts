@@ -1,5 +1,4 @@
-import type { Lift } from '../../training/lift.ts';
-import type { Muscle } from '../../training/muscles.ts';
+import type { Lift, Muscle } from '../../training/lift.ts';
 
 /**
  * Lifts of a movement that a draft takes by itself, the first that can be done before the others.

@@ -1,7 +1,6 @@
 import type { Gear } from '../../training/gear.ts';
-import type { Joint } from '../../training/lift.ts';
+import type { Joint, Muscle } from '../../training/lift.ts';
 import type { Mass, Unit } from '../../training/mass.ts';
-import type { Muscle } from '../../training/muscles.ts';
 import type { Aim, Program } from '../program.ts';
 
 /** What the lifter did lately with a lift. */

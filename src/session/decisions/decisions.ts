@@ -2,11 +2,18 @@ import type { Reading } from '../../training/reading.ts';
 import type { SessionCommand } from '../command.ts';
 import type { SessionState } from '../state.ts';
 import type { Decided } from './decided.ts';
-import { redo, undo } from './going-back.ts';
 import { amend, close, confirm, putDown, start, withdrawStart } from './lifting.ts';
-import { addSet, chooseExercise, endCluster, replace } from './planning.ts';
-import { changeRest, discard, note, pause, resume } from './session-flow.ts';
-import { markPain, skipExercise, skipSet, skipWarmUps } from './skipping.ts';
+import {
+  addSet,
+  chooseExercise,
+  endCluster,
+  markPain,
+  replace,
+  skipExercise,
+  skipSet,
+  skipWarmUps,
+} from './planning.ts';
+import { changeRest, discard, note, pause, redo, resume, undo } from './session-flow.ts';
 
 /** Decides one command. */
 type Decision<Name extends SessionCommand['do']> = (

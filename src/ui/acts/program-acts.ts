@@ -1,5 +1,5 @@
 import { problemText } from '../../text/problem.ts';
-import type { SheetEdit } from '../../workbench/program-desk.ts';
+import type { SheetEdit } from '../../workbench/change-program.ts';
 import type { ActId } from '../binding.ts';
 import { type Act, type Acting, ask, type Outcome, show, tell } from '../outcome.ts';
 import { type SheetScreen, sheetRows } from '../program-screen.ts';

@@ -1,6 +1,6 @@
 import { problemText } from '../../text/problem.ts';
 import { massOf, readQuantity } from '../../training/mass.ts';
-import type { Advice, ProgramEdit } from '../../workbench/watch.ts';
+import type { Advice, ProgramEdit } from '../../workbench/look-back.ts';
 import type { ActId } from '../binding.ts';
 import { type Act, type Acting, ask, show, tell } from '../outcome.ts';
 import { reviewScreen } from '../review-screen.ts';

@@ -1,6 +1,6 @@
 import { presentLoad } from '../../session/aim.ts';
 import type { SessionCommand } from '../../session/command.ts';
-import { lastAct } from '../../session/decisions/going-back.ts';
+import { lastAct } from '../../session/decisions/session-flow.ts';
 import type { SessionEvent, SetPlace } from '../../session/events.ts';
 import { confirming } from '../as-planned.ts';
 import type { ActId } from '../binding.ts';

@@ -1,6 +1,12 @@
+import {
+  countOf,
+  type Entry,
+  type GearPart,
+  HEAVIEST,
+  MOST_OWNED,
+  massIn,
+} from '../../training/change-gear.ts';
 import { type Gear, hasStation, STATIONS } from '../../training/gear.ts';
-import type { GearPart } from '../../training/gear-changes.ts';
-import { countOf, type Entry, HEAVIEST, MOST_OWNED, massIn } from '../../training/gear-entries.ts';
 import { type Quantity, quantityText, type Unit } from '../../training/mass.ts';
 
 /** Parts of the gear that hold any number of things. */

@@ -1,8 +1,8 @@
-import type { Key } from '../../terminal/key.ts';
+import type { Key } from '../../terminal/key-decoder.ts';
 import { problemText, Refusal } from '../../text/problem.ts';
 import { safeText } from '../../text/safe-text.ts';
+import { GEAR_CHANGES } from '../../training/change-gear.ts';
 import type { Gear } from '../../training/gear.ts';
-import { GEAR_CHANGES } from '../../training/gear-changes.ts';
 import { keyName } from '../keymap.ts';
 import { FORM_KEYS, type FormAct } from './form-keys.ts';
 import { rowsOf } from './form-rows.ts';

@@ -1,7 +1,6 @@
-import { openSets } from '../../session/done-sets.ts';
 import type { SetPlace } from '../../session/events.ts';
-import { isCluster, plannedSets } from '../../session/next-set.ts';
-import { setsCountedIn } from '../../session/session-done.ts';
+import { isCluster, openSets, plannedSets } from '../../session/next-set.ts';
+import { setsCountedIn } from '../../session/results.ts';
 import type { ExerciseState, SessionState } from '../../session/state.ts';
 import { rangeText } from '../../text/durations.ts';
 import { elapsedMs } from '../../training/reading.ts';

@@ -1,7 +1,7 @@
 import { reviewSections } from '../../report/review-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { safeText } from '../../text/safe-text.ts';
-import type { Advice, ProgramEdit, ReviewPage } from '../../workbench/watch.ts';
+import type { Advice, ProgramEdit, ReviewPage } from '../../workbench/look-back.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
 import type { Role } from '../theme.ts';
 

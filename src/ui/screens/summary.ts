@@ -1,5 +1,5 @@
 import type { PrescribedExercise } from '../../progression/prescription.ts';
-import { worksOf } from '../../session/done-sets.ts';
+import { worksOf } from '../../session/next-set.ts';
 import type { LiftWork, SessionState } from '../../session/state.ts';
 import { summaryOf } from '../../session/summary.ts';
 import type { Bench } from '../../workbench/bench.ts';

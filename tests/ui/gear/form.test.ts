@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { gearSchema } from '../../../src/settings/gear-schema.ts';
-import type { Key, NamedKey } from '../../../src/terminal/key.ts';
+import type { Key, NamedKey } from '../../../src/terminal/key-decoder.ts';
 import { defaultGear } from '../../../src/training/default-gear.ts';
 import type { Gear } from '../../../src/training/gear.ts';
 import { FORM_KEYS } from '../../../src/ui/gear/form-keys.ts';

@@ -1,4 +1,4 @@
-import type { Muscle } from '../../../training/muscles.ts';
+import type { Muscle } from '../../../training/lift.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
 import type { Checked, CheckRule, Found } from '../check-rule.ts';
 import type { MuscleFigures } from '../figures.ts';

@@ -1,6 +1,5 @@
 import { nearestKey } from '../../../text/nearest.ts';
-import type { Lift, Pattern } from '../../../training/lift.ts';
-import { directMuscles } from '../../../training/muscles.ts';
+import { directMuscles, type Lift, type Pattern } from '../../../training/lift.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
 import { at, type Checked, type CheckRule, type Found } from '../check-rule.ts';
 import { andText, keyWords } from '../words.ts';

@@ -1,16 +1,20 @@
+import type { History, WeighIn } from '../journal/history.ts';
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
+import { loadWords } from '../progression/load-words.ts';
+import type { PrescribedExercise } from '../progression/prescription.ts';
 import { amend } from '../session/decisions/lifting.ts';
+import { setsDone, worksOf } from '../session/next-set.ts';
+import { dateOf } from '../session/results.ts';
+import type { DoneSet, SessionState } from '../session/state.ts';
 import type { Settings } from '../settings/settings.ts';
+import { dayWords } from '../text/day-words.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { massText, type Unit } from '../training/mass.ts';
 import { writeProgram } from './change-program.ts';
-import { findRecord } from './find-record.ts';
 import { keepWeighIn, replacedWords } from './keep-weigh-in.ts';
+import { type Change, trendWords } from './look-back.ts';
 import type { KeepSettings } from './open-bench.ts';
 import type { Workbench } from './open-workbench.ts';
-import { recordWords } from './record-words.ts';
-import { trendWords } from './trend-words.ts';
-import type { Change } from './watch.ts';
 
 /** Settings as they are now, and the way to change them. */
 export interface SettingsDesk {
@@ -97,3 +101,67 @@ const GONE: Problem = { what: 'That is not there any more.' };
 const TAKEN: Readonly<Record<string, string>> = {
   [LIGHTER_WEEK]: 'A lighter week begins with the next session and lasts seven days.',
 };
+
+/** Something recorded that a later event may correct, delete or bring back. */
+export type Recorded =
+  | {
+      readonly kind: 'set';
+      readonly set: DoneSet;
+      /** Position among the work sets of its lift, from 0. */
+      readonly position: number;
+      readonly exercise: PrescribedExercise;
+      readonly session: SessionState;
+    }
+  | { readonly kind: 'session'; readonly session: SessionState }
+  | { readonly kind: 'weigh-in'; readonly weighIn: WeighIn };
+
+/** What stands under an id in the history, deletions applied; null where nothing does. */
+export function findRecord({ closed, weighIns }: History, id: string): Recorded | null {
+  const weighIn = weighIns.find((each) => each.id === id);
+  if (weighIn) return { kind: 'weigh-in', weighIn };
+  for (const session of closed()) {
+    if (session.session === id) return { kind: 'session', session };
+    for (const work of session.exercises.flatMap(worksOf)) {
+      const position = work.done.findIndex((set) => set.id === id);
+      const set = work.done[position];
+      const exercise = work.judgedBy ?? work.prescribed;
+      if (set) return { kind: 'set', set, position, exercise, session };
+    }
+  }
+  return null;
+}
+
+/** What something recorded is, and what it says: `Row, set 2 of Wed 25 Nov 2026`, `80 kg × 6, 1 in reserve`. */
+export interface RecordWords {
+  readonly what: string;
+  readonly says: string;
+}
+
+/** @param unit for body mass; a set is told in the unit of its session */
+export function recordWords(record: Recorded, unit: Unit): RecordWords {
+  switch (record.kind) {
+    case 'weigh-in': {
+      const { date, mass } = record.weighIn;
+      return { what: `Weigh-in of ${dayWords(date)}`, says: massText(mass, unit) };
+    }
+    case 'session': {
+      const { session } = record;
+      const { program, day } = session.prescription;
+      const sets = setsDone(session).length;
+      return {
+        what: `Session of ${dayWords(dateOf(session))}`,
+        says: `${program}, day ${day}, ${sets} ${sets === 1 ? 'set' : 'sets'}`,
+      };
+    }
+    case 'set': {
+      const { set, exercise, session, position } = record;
+      const load = loadWords(set.load, exercise.basis, session.prescription.unit);
+      const count = exercise.counts === 'seconds' ? `${set.count} s` : `${set.count}`;
+      const reserve = set.reserve === null ? '' : `, ${set.reserve} in reserve`;
+      return {
+        what: `${exercise.name}, set ${position + 1} of ${dayWords(dateOf(session))}`,
+        says: `${load} × ${count}${reserve}`,
+      };
+    }
+  }
+}

@@ -1,5 +1,5 @@
-import { readEvent } from './event-shape.ts';
-import type { JournalEvent } from './records.ts';
+import type { Problem } from '../text/problem.ts';
+import { type JournalEvent, readEvent } from './records.ts';
 
 /** The version that this program writes; a line of a newer one is kept and skipped. */
 export const LINE_VERSION = 1;
@@ -105,3 +105,54 @@ export const fileOf = (id: string): string => id.slice(0, id.lastIndexOf(':'));
 /** Place of an event in its file, from 0; NaN where the id carries none. */
 export const sequenceOf = (id: string): number =>
   id.includes(':') ? Number(id.slice(id.lastIndexOf(':') + 1)) : Number.NaN;
+
+const NEWLINE = 0x0a;
+
+export interface DecodedFile {
+  readonly lines: readonly JournalLine[];
+  /** Bytes up to the end of the last whole line; what follows may be cut off. */
+  readonly wholeBytes: number;
+  /** Lines behind that: damaged ones, and one without its newline. */
+  readonly tail: number;
+}
+
+/** Reads a journal file, tolerant of a half-written end. Lines of the tail are left out. */
+export function decodeFile(bytes: Uint8Array, crc32: Crc32): DecodedFile {
+  const lines: JournalLine[] = [];
+  let start = 0;
+  let wholeBytes = 0;
+  let wholeLines = 0;
+  for (let end = bytes.indexOf(NEWLINE); end >= 0; end = bytes.indexOf(NEWLINE, start)) {
+    const line = decodeLine(bytes.subarray(start, end), crc32);
+    lines.push(line);
+    start = end + 1;
+    if (line.kind === 'damaged') continue;
+    wholeBytes = start;
+    wholeLines = lines.length;
+  }
+  const unended = start < bytes.length ? 1 : 0;
+  return {
+    lines: lines.slice(0, wholeLines),
+    wholeBytes,
+    tail: lines.length - wholeLines + unended,
+  };
+}
+
+/** A journal file as it was read from disk. */
+export interface JournalFile {
+  /** Path below the journal's folder, for the lifter's eye. */
+  readonly name: string;
+  /** Made by this device. */
+  readonly own: boolean;
+  /** Lines up to the last whole one. */
+  readonly lines: readonly JournalLine[];
+  /** Lines behind the last whole one: a write was cut short. */
+  readonly tail: number;
+}
+
+/** Something in the journal that could not be read, or was written by a newer version. */
+export interface Damage {
+  readonly file: string;
+  readonly kind: 'tail' | 'damaged' | 'missing' | 'newer' | 'no-opening';
+  readonly problem: Problem;
+}

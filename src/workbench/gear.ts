@@ -1,10 +1,16 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { LoadedSet } from '../session/state.ts';
+import { gearSchema } from '../settings/gear-schema.ts';
+import { type Problem, Refusal } from '../text/problem.ts';
+import { gearProblems } from '../training/check-gear.ts';
 import { type Equipment, NOTHING_LOADED, type SetUp, setUp } from '../training/equipment.ts';
 import type { Gear, PlateKind } from '../training/gear.ts';
 import type { Mass } from '../training/mass.ts';
 import { platePicture } from '../training/plate-picture.ts';
 import type { MadeUp } from './bench.ts';
+import { orProblem } from './once.ts';
+import type { KeepSettings } from './open-bench.ts';
+import type { Workbench } from './open-workbench.ts';
 
 type Named = Pick<PrescribedExercise, 'loading' | 'bar' | 'step' | 'hands' | 'pattern'>;
 
@@ -70,4 +76,23 @@ export function plateWords(plates: readonly PlateKind[], gear: Gear): string {
   return plates
     .map(({ stamped }) => (mixed ? `${stamped.amount} ${stamped.unit}` : `${stamped.amount}`))
     .join(' + ');
+}
+
+/**
+ * Records what the lifter owns. It is in force on every device that reads this journal; the copy in
+ * the settings serves a data folder without one, so failing to renew it is only a problem to tell.
+ * @throws Refusal when the gear cannot be right or the journal cannot be written; then nothing changed.
+ */
+export function keepGear(
+  workbench: Pick<Workbench, 'journal'>,
+  gear: Gear,
+  keepSettings: KeepSettings,
+): Problem | null {
+  const problems = gearProblems(gear);
+  if (problems.length > 0) throw new Refusal(...problems);
+  workbench.journal().record({ type: 'gear-set', gear: gearSchema.parse(gear) });
+  return orProblem(() => {
+    keepSettings({ gear });
+    return null;
+  });
 }

@@ -1,17 +1,18 @@
 import { weekLack } from '../cut/week-lack.ts';
-import type { OpenSession } from '../journal/history.ts';
+import type { History, OpenSession } from '../journal/history.ts';
 import type { Day, Program } from '../program/program.ts';
 import { dueDay, leftOfDay } from '../progression/due-day.ts';
+import { plannedSeconds } from '../progression/planned-seconds.ts';
 import { prescribe } from '../progression/prescribe.ts';
 import type { Prescription } from '../progression/prescription.ts';
 import { shortDay } from '../progression/short-day.ts';
-import { localDate } from '../session/local-date.ts';
+import { localDate } from '../session/results.ts';
 import { dayWords } from '../text/day-words.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
+import { ownPace } from '../training/set-clock.ts';
 import type { Today } from './bench.ts';
 import type { Workbench } from './open-workbench.ts';
-import { paceOf, sessionMinutes } from './session-minutes.ts';
 
 /**
  * What today asks for: the session that is open, else the day named, else the day that is due, cut
@@ -105,4 +106,21 @@ function dayNamed({ days, name: program }: Program, name: string): Day {
     what: `"${program}" has no day "${name}".`,
     fix: near ? `Did you mean "${near}"?` : `Its days: ${names.join(', ')}.`,
   });
+}
+
+/** Minutes that a prescription takes: by the clock of sets, then at the lifter's own pace. */
+function sessionMinutes(prescription: Prescription, history: Pick<History, 'latest'>): number {
+  return Math.round(plannedSeconds(prescription, paceOf(history)) / 60);
+}
+
+/** The lifter's own pace. Only sessions that were finished tell how long a plan takes. */
+function paceOf({ latest }: Pick<History, 'latest'>): number {
+  return ownPace(
+    latest
+      .filter(({ done }) => done.how === 'closed')
+      .map(({ done, planned }) => ({
+        planned: plannedSeconds(planned, 1),
+        took: (done.end - done.start) / 1000,
+      })),
+  );
 }
