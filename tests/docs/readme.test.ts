@@ -56,7 +56,8 @@ test('the manual page says what the table of commands says (npm run docs writes 
 test('every file and folder of the source that the documents name is there', () => {
   const root = fileURLToPath(new URL('../../', import.meta.url));
   const named = ['README.md', 'DEVELOPERS.md'].flatMap(
-    (page) => readFileSync(`${root}${page}`, 'utf8').match(/\b(?:src|tests|programs)\/[\w./-]*\w/g) ?? [],
+    (page) =>
+      readFileSync(`${root}${page}`, 'utf8').match(/\b(?:src|tests|programs)\/[\w./-]*\w/g) ?? [],
   );
   expect(named.length).toBeGreaterThan(20);
   expect(named.filter((path) => !existsSync(root + path))).toEqual([]);
