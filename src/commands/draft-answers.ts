@@ -10,7 +10,7 @@ import { JOINTS, type Joint, type Lift, MUSCLES, type Muscle } from '../training
 import { massOf, readQuantity, type Unit } from '../training/mass.ts';
 
 /** What answers are read with: the lifts that may be named, and the unit of bare numbers. */
-export interface Reading {
+export interface AnswersInHand {
   readonly lifts: ReadonlyMap<string, Lift>;
   readonly unit: Unit;
 }
@@ -46,7 +46,7 @@ export const readAnswer = {
     if (name !== '' && name.length <= 60) return name;
     throw wrong('name', text, 'Write 1 to 60 letters.');
   },
-  lifts: (text: string, { lifts }: Reading): readonly string[] =>
+  lifts: (text: string, { lifts }: AnswersInHand): readonly string[] =>
     parts(text).map((part) => liftNamed(part, lifts)),
   muscles: (text: string): readonly Muscle[] => parts(text).map(muscleNamed),
   joints: (text: string): readonly Joint[] =>
@@ -55,7 +55,7 @@ export const readAnswer = {
       if (found) return found;
       throw wrong('what hurts', part, `Write any of ${JOINTS.join(', ')}.`);
     }),
-  bests: (text: string, reading: Reading): readonly Best[] =>
+  bests: (text: string, reading: AnswersInHand): readonly Best[] =>
     parts(text).map((part) => bestOf(part, reading)),
 } as const;
 
@@ -101,7 +101,7 @@ function muscleNamed(text: string): Muscle {
 const BEST = /^(.+?)\s*=\s*(.+?)\s+for\s+(\d{1,2})(?:\s+leaving\s+(\d{1,2}))?$/i;
 
 /** `back-squat=100kg for 5 leaving 2`; without `leaving` none were left. */
-function bestOf(text: string, { lifts, unit }: Reading): Best {
+function bestOf(text: string, { lifts, unit }: AnswersInHand): Best {
   const found = BEST.exec(text);
   const quantity = found ? readQuantity(found[2] ?? '', unit) : null;
   if (!found || !quantity || Math.abs(quantity.amount) > 1000 || Number(found[3]) < 1) {

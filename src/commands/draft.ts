@@ -1,6 +1,6 @@
 import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
 import type { Before, Best, Wishes } from '../program/draft/wishes.ts';
-import { wrapped } from '../report/table.ts';
+import { wrapped } from '../text/columns.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
 import { keepGear } from '../workbench/gear.ts';
@@ -8,7 +8,7 @@ import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { recentBests } from '../workbench/recent-bests.ts';
 import { findingsOf, reasonWords } from '../workbench/rules.ts';
 import type { Call, Run } from './call.ts';
-import { KNOWN_LIFTS, type Reading, readAnswer } from './draft-answers.ts';
+import { type AnswersInHand, KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
 import { draftPath, programBefore, writeDraftFile } from './draft-file.ts';
 import { askForDraft, askToUse } from './draft-questions.ts';
 import { textSize } from './text-size.ts';
@@ -32,7 +32,7 @@ const ANSWERS = [
 export const run: Run = async (call) => {
   const workbench = openWorkbench(call.ports, call.global);
   const from = programBefore(call);
-  const reading: Reading = {
+  const reading: AnswersInHand = {
     lifts: from?.program.lifts ?? KNOWN_LIFTS,
     unit: unitOf(call, workbench, from),
   };
@@ -78,7 +78,7 @@ function unitOf({ options }: Call, workbench: Workbench, from: Before | null) {
 /** What was typed, or what is asked for where there is a terminal and nothing was typed. */
 async function answersOf(
   call: Call,
-  reading: Reading,
+  reading: AnswersInHand,
   workbench: Workbench,
   from: Before | null,
 ): Promise<Answered> {
@@ -103,7 +103,7 @@ async function answersOf(
 const isGearSaid = (workbench: Workbench): boolean =>
   workbench.journal().history().gear !== null || workbench.settings().settings.gear !== null;
 
-const READ: Readonly<Record<string, (text: string, reading: Reading) => unknown>> = {
+const READ: Readonly<Record<string, (text: string, reading: AnswersInHand) => unknown>> = {
   kit: readAnswer.kit,
   days: readAnswer.days,
   minutes: readAnswer.minutes,
@@ -117,7 +117,7 @@ const READ: Readonly<Record<string, (text: string, reading: Reading) => unknown>
 
 function wishesOf(
   answered: Answered,
-  reading: Reading,
+  reading: AnswersInHand,
   workbench: Workbench,
   from: Before | null,
 ): Wishes {

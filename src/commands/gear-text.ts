@@ -1,4 +1,5 @@
-import { textTable, wrapped } from '../report/table.ts';
+import { textTable } from '../report/table.ts';
+import { wrapped } from '../text/columns.ts';
 import { type Bar, type Gear, STATIONS } from '../training/gear.ts';
 import { loadsFor } from '../training/loads.ts';
 import { massNumber, massOf, massText, type Quantity, quantityText } from '../training/mass.ts';

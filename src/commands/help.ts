@@ -1,4 +1,4 @@
-import { wrapped } from '../report/table.ts';
+import { wrapped } from '../text/columns.ts';
 import { CAUTIONS, READINESS_QUESTIONS } from '../training/cautions.ts';
 import type { Run } from './call.ts';
 import { COMMANDS, unknownCommand } from './command-table.ts';

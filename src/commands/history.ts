@@ -1,6 +1,6 @@
 import type { History } from '../journal/history.ts';
 import { historyText } from '../report/history-text.ts';
-import { type LiftRow, liftRows, searchHistory } from '../report/lift-rows.ts';
+import { type LiftSession, liftRows, searchHistory } from '../report/lift-rows.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
@@ -73,7 +73,7 @@ function liftAsked({ args: [asked] }: Call, { results }: History): string | null
 }
 
 /** Ids under the table, for `amend`; the latest first. */
-function setIdLines(rows: readonly LiftRow[]): string[] {
+function setIdLines(rows: readonly LiftSession[]): string[] {
   return [...rows]
     .reverse()
     .flatMap(({ result }) => [
@@ -85,7 +85,7 @@ function setIdLines(rows: readonly LiftRow[]): string[] {
 const weighInIdLines = ({ weighIns }: History, unit: Unit): string[] =>
   weighIns.toReversed().map(({ id, date, mass }) => `${date} ${massText(mass, unit)}  ${id}`);
 
-function historyJson(rows: readonly LiftRow[], history: History, unit: Unit): HistoryJson {
+function historyJson(rows: readonly LiftSession[], history: History, unit: Unit): HistoryJson {
   return {
     schema: 1,
     unit,

@@ -1,11 +1,11 @@
-import type { Finding } from '../cut/finding.ts';
+import type { ReviewFinding } from '../cut/finding.ts';
 import type { LiftKept } from '../cut/kept.ts';
 import type { Review } from '../cut/review.ts';
 import { reviewText } from '../report/review-text.ts';
 import { jsonText } from '../text/json-text.ts';
 import { WEIGHT_QUESTION } from '../training/cautions.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
-import type { ReasonWords } from '../workbench/bench.ts';
+import type { ReasonShown } from '../workbench/bench.ts';
 import { reviewOf } from '../workbench/look-back.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { reasonWords } from '../workbench/rules.ts';
@@ -15,7 +15,7 @@ import { tellProblems } from './tell-problems.ts';
 import { textSize } from './text-size.ts';
 import { wholeNumber } from './whole-number.ts';
 
-type Words = (reason: Finding['reason']) => ReasonWords;
+type Words = (reason: ReviewFinding['reason']) => ReasonShown;
 
 /** Prints the weekly review: work done, strength kept, rate of loss, and one verdict. */
 export const run: Run = (call) => {
@@ -72,7 +72,7 @@ function reviewJson(review: Review, words: Words, unit: Unit): ReviewJson {
   };
 }
 
-function findingJson({ reason, changes }: Finding, words: Words): ReviewJson['verdict'] {
+function findingJson({ reason, changes }: ReviewFinding, words: Words): ReviewJson['verdict'] {
   const { text, source } = words(reason);
   return {
     rule: reason.rule,

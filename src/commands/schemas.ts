@@ -32,7 +32,7 @@ export const SCHEMAS: Readonly<
   },
   export: {
     title: 'What "holdfast export --as json" writes',
-    load: async () => (await import('../report/history-json.ts')).historySchema,
+    load: async () => (await import('../report/history-json.ts')).historyExportSchema,
   },
   gear: {
     title: 'What "holdfast gear --json" prints',

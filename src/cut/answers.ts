@@ -1,6 +1,6 @@
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
 import type { CutRule } from './cut-rules.ts';
-import type { Finding } from './finding.ts';
+import type { ReviewFinding } from './finding.ts';
 
 /** Advice that asks for nothing in the program file: the lifter can only turn it down. */
 const ONLY_TURNED_DOWN: ReadonlySet<string> = new Set<CutRule>([
@@ -10,7 +10,7 @@ const ONLY_TURNED_DOWN: ReadonlySet<string> = new Set<CutRule>([
 ]);
 
 /** What the lifter can say to a finding: facts and warnings take no answer. */
-export function answersTo({ reason, changes }: Finding): {
+export function answersTo({ reason, changes }: ReviewFinding): {
   readonly yes: boolean;
   readonly no: boolean;
 } {

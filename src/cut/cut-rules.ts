@@ -1,5 +1,5 @@
-import { COMMON, lossWords, OURS, rule } from '../progression/rules/facts.ts';
-import type { Facts, Reason, Rule } from '../training/rule.ts';
+import { lossWords, rule } from '../progression/rules/facts.ts';
+import { COMMON, type Facts, OURS, type Reason, type Rule } from '../training/rule.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { missingText, muscleWords, stayText } from './verdict-words.ts';
 
@@ -99,4 +99,7 @@ export type CutRule = (typeof RULES)[number]['key'];
 export const cutRules: readonly Rule<CutRule>[] = RULES;
 
 /** Says that a rule of this room was used, and what it saw. */
-export const because = (rule: CutRule, facts: Facts = {}): Reason<CutRule> => ({ rule, facts });
+export const reviewReason = (rule: CutRule, facts: Facts = {}): Reason<CutRule> => ({
+  rule,
+  facts,
+});

@@ -3,10 +3,10 @@ import type { WeighIn as Recorded } from '../journal/history.ts';
 import { micrograms } from '../training/mass.ts';
 
 /** One body mass reading and its local day. */
-export type WeighIn = Pick<Recorded, 'date' | 'mass'>;
+export type DatedMass = Pick<Recorded, 'date' | 'mass'>;
 
 /** One reading a day, in order of date: the mean where there were several. */
-export function dailyMasses(weighIns: readonly WeighIn[]): WeighIn[] {
+export function dailyMasses(weighIns: readonly DatedMass[]): DatedMass[] {
   const days = new Map<string, { date: Temporal.PlainDate; sum: number; count: number }>();
   for (const { date, mass } of weighIns) {
     const key = date.toString();

@@ -7,7 +7,7 @@ import { compoundsOf, type Slip, slipOf, slipTogether } from '../progression/sli
 import { trackOf } from '../progression/track.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { cutStart, daysBetween } from './cut-start.ts';
-import type { WeighIn } from './daily-mass.ts';
+import type { DatedMass } from './daily-mass.ts';
 import { type JudgedRate, judgeRate } from './judge-rate.ts';
 import { type Kept, keptByLift, keptTogether, type LiftKept } from './kept.ts';
 import { type WorkDone, workDone } from './work-done.ts';
@@ -16,7 +16,7 @@ import { type WorkDone, workDone } from './work-done.ts';
 export interface ReviewQuestion {
   readonly program: Program;
   readonly past: Past;
-  readonly weighIns: readonly WeighIn[];
+  readonly weighIns: readonly DatedMass[];
   readonly today: Temporal.PlainDate;
   /** The lifter's answer to the health questions: without it, nothing is said about losing weight. */
   readonly weightAdvice: boolean;

@@ -1,6 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
+import { setsOf } from '../program/program.ts';
 import type { Decision } from '../progression/past.ts';
-import { setsOf } from '../progression/weekly-sets.ts';
 import type { Reason } from '../training/rule.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { daysBetween } from './cut-start.ts';
@@ -19,7 +19,7 @@ export interface ProgramChange {
 }
 
 /** One thing that the review found. */
-export interface Finding {
+export interface ReviewFinding {
   readonly reason: Reason;
   /** Lift, track or muscle that a yes or no is about; null for the whole program. */
   readonly subject: string | null;
@@ -31,7 +31,7 @@ export const finding = (
   reason: Reason,
   subject: string | null = null,
   changes: readonly ProgramChange[] = [],
-): Finding => ({ reason, subject, changes });
+): ReviewFinding => ({ reason, subject, changes });
 
 /** The change of an exercise's sets by one up or down. */
 export function changeBy({ exercise, day, index }: Watched, by: 1 | -1): ProgramChange {
@@ -48,7 +48,7 @@ export function changeBy({ exercise, day, index }: Watched, by: 1 | -1): Program
 
 /** Has the lifter turned this down within the last three weeks? */
 export function isTurnedDown(
-  { reason, subject }: Finding,
+  { reason, subject }: ReviewFinding,
   decisions: readonly Decision[],
   today: Temporal.PlainDate,
 ): boolean {

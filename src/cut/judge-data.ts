@@ -1,12 +1,12 @@
 import { CUT_LIMITS } from './cut-limits.ts';
-import { because } from './cut-rules.ts';
+import { reviewReason } from './cut-rules.ts';
 import type { Evidence } from './evidence.ts';
-import { type Finding, finding } from './finding.ts';
+import { finding, type ReviewFinding } from './finding.ts';
 
 /** Says what is missing before the week can be judged; nothing when all is there. */
-export function judgeData(evidence: Evidence): Finding[] {
+export function judgeData(evidence: Evidence): ReviewFinding[] {
   const { rate, lifts, daysTrained, today, cutFrom, weightAdvice } = evidence;
-  if (daysTrained === 0) return [finding(because('not-enough-data', { noSession: true }))];
+  if (daysTrained === 0) return [finding(reviewReason('not-enough-data', { noSession: true }))];
   const now = rate?.now;
   const most = lifts.reduce((sessions, lift) => Math.max(sessions, lift.sessions), 0);
   const known = lifts.some(({ state }) => state === 'known');
@@ -24,5 +24,5 @@ export function judgeData(evidence: Evidence): Finding[] {
     // Nobody is asked to step on the scales who should not watch their weight.
     ...(blind && weightAdvice ? { bodyMass: true } : {}),
   };
-  return Object.keys(facts).length === 0 ? [] : [finding(because('not-enough-data', facts))];
+  return Object.keys(facts).length === 0 ? [] : [finding(reviewReason('not-enough-data', facts))];
 }

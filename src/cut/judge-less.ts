@@ -1,14 +1,15 @@
+import { setsOf } from '../program/program.ts';
 import { boutsOf } from '../progression/bout.ts';
 import { lighterWeekProposal } from '../progression/lighter-week.ts';
 import { hasDrop } from '../progression/set-drop.ts';
-import { maySpareSet, setsOf, tracksWithDrop } from '../progression/weekly-sets.ts';
+import { maySpareSet, tracksWithDrop } from '../progression/weekly-sets.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
-import { because } from './cut-rules.ts';
+import { reviewReason } from './cut-rules.ts';
 import { daysBetween } from './cut-start.ts';
 import type { Evidence, Watched } from './evidence.ts';
-import { changeBy, type Finding, finding } from './finding.ts';
+import { changeBy, finding, type ReviewFinding } from './finding.ts';
 
-export function judgeLighterWeek({ program, past, today }: Evidence): Finding[] {
+export function judgeLighterWeek({ program, past, today }: Evidence): ReviewFinding[] {
   const proposal = lighterWeekProposal(program, past, today);
   return proposal ? [finding(proposal)] : [];
 }
@@ -17,7 +18,7 @@ export function judgeLighterWeek({ program, past, today }: Evidence): Finding[] 
  * Slipping tracks that do one set fewer, or will from their next session on. The change of the
  * program file is only offered when the drop has been in force for three weeks.
  */
-export function judgeLess(evidence: Evidence): Finding[] {
+export function judgeLess(evidence: Evidence): ReviewFinding[] {
   const { exercises, program, past, today, lighterWeek } = evidence;
   if (program.aim !== 'cut' || lighterWeek) return [];
   const dropped = tracksWithDrop(program, past);
@@ -38,11 +39,12 @@ export function judgeLess(evidence: Evidence): Finding[] {
         from: setsOf(exercise),
         to: setsOf(exercise) - 1,
       };
-      return [finding(because('do-less-in-file', facts), track, changes)];
+      return [finding(reviewReason('do-less-in-file', facts), track, changes)];
     }
-    if (since) return [finding(because('do-less', { lift, name, since: since.toString() }), track)];
+    if (since)
+      return [finding(reviewReason('do-less', { lift, name, since: since.toString() }), track)];
     if (!slip || !maySpareSet(program, exercise, dropped)) return [];
-    return [finding(because('do-less', { lift, name, by: slip.by, odds: slip.odds }), track)];
+    return [finding(reviewReason('do-less', { lift, name, by: slip.by, odds: slip.odds }), track)];
   });
 }
 

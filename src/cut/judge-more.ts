@@ -1,11 +1,11 @@
+import { setsOf } from '../program/program.ts';
 import { type Bout, boutsOf } from '../progression/bout.ts';
-import { setsOf } from '../progression/weekly-sets.ts';
 import { directMuscles, MUSCLES, type Muscle } from '../training/lift.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
-import { because, type CutRule } from './cut-rules.ts';
+import { type CutRule, reviewReason } from './cut-rules.ts';
 import { daysBetween } from './cut-start.ts';
 import type { Evidence, Watched } from './evidence.ts';
-import { changeBy, type Finding, finding } from './finding.ts';
+import { changeBy, finding, type ReviewFinding } from './finding.ts';
 
 /** More sets of one exercise than these make another exercise the better choice. Common practice. */
 const MOST_SETS = 5;
@@ -17,7 +17,7 @@ const [LOW, HIGH] = CUT_LIMITS.weeklySets;
  * week and nothing that trains it slips; or nothing slips at all, weight does not fall faster than
  * 1 % a week, and no lift that trains it directly gained a rep or load in four weeks.
  */
-export function judgeMore(evidence: Evidence): Finding[] {
+export function judgeMore(evidence: Evidence): ReviewFinding[] {
   const { exercises, work, program, lighterWeek } = evidence;
   // Low volume from missed sessions is not mended by longer ones; a lighter week is not judged.
   if (
@@ -46,16 +46,18 @@ export function judgeMore(evidence: Evidence): Finding[] {
       from: change.from,
       to: change.to,
     };
-    return [finding(because(rule, facts), muscle, [change])];
+    return [finding(reviewReason(rule, facts), muscle, [change])];
   }
   return [];
 }
 
 /** Muscles over ten hard sets a week: a fact. */
-export function judgeOver(evidence: Evidence): Finding[] {
+export function judgeOver(evidence: Evidence): ReviewFinding[] {
   if (evidence.work.lighter) return [];
   const over = MUSCLES.filter((muscle) => weekly(evidence, muscle) > HIGH);
-  return over.length === 0 ? [] : [finding(because('over-range', { muscles: over.join(', ') }))];
+  return over.length === 0
+    ? []
+    : [finding(reviewReason('over-range', { muscles: over.join(', ') }))];
 }
 
 const weekly = ({ work }: Evidence, muscle: Muscle): number =>

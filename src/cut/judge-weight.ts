@@ -1,41 +1,41 @@
 import { maySpareSet, tracksWithDrop } from '../progression/weekly-sets.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
-import { because, type CutRule } from './cut-rules.ts';
+import { type CutRule, reviewReason } from './cut-rules.ts';
 import { daysBetween } from './cut-start.ts';
 import type { Evidence } from './evidence.ts';
-import { type Finding, finding } from './finding.ts';
+import { finding, type ReviewFinding } from './finding.ts';
 
 /** Losing faster than 1.5 % a week: before everything else. */
-export const judgeFarTooFast = (evidence: Evidence): Finding[] =>
+export const judgeFarTooFast = (evidence: Evidence): ReviewFinding[] =>
   rateFinding(evidence, 'far-above', 'lose-far-too-fast');
 
-export const judgeTooFast = (evidence: Evidence): Finding[] =>
+export const judgeTooFast = (evidence: Evidence): ReviewFinding[] =>
   rateFinding(evidence, 'above', 'lose-slower');
 
 /** A fact, not advice: the plan is the lifter's. */
-export const judgeSlow = (evidence: Evidence): Finding[] =>
+export const judgeSlow = (evidence: Evidence): ReviewFinding[] =>
   rateFinding(evidence, 'below', 'slower-than-planned');
 
-function rateFinding({ rate, program }: Evidence, lies: string, rule: CutRule): Finding[] {
+function rateFinding({ rate, program }: Evidence, lies: string, rule: CutRule): ReviewFinding[] {
   if (rate?.lies !== lies || rate.now.kind !== 'known') return [];
   const [low, high] = program.rate;
   const { percentAWeek, standardError } = rate.now;
-  return [finding(because(rule, { rate: percentAWeek, error: standardError, low, high }))];
+  return [finding(reviewReason(rule, { rate: percentAWeek, error: standardError, low, high }))];
 }
 
 /** A pause is due when strength goes and no set is left to drop, or after sixteen weeks. */
-export function judgePause(evidence: Evidence): Finding[] {
+export function judgePause(evidence: Evidence): ReviewFinding[] {
   const { rate, kept, cutFrom, today } = evidence;
   if (!rate || !cutFrom) return [];
   const pause = pauseOf(evidence);
   if (pause !== null && daysBetween(pause, today) < CUT_LIMITS.presentDays) return [];
   if (kept !== null && kept.share < CUT_LIMITS.pauseUnderKept && isAtFloor(evidence)) {
-    return [finding(because('pause-cut', { kept: kept.share }))];
+    return [finding(reviewReason('pause-cut', { kept: kept.share }))];
   }
   const since = pause ? pause.add({ days: CUT_LIMITS.pauseDays }) : cutFrom;
   const days = daysBetween(since, today);
   if (days < CUT_LIMITS.pauseAfterDays) return [];
-  return [finding(because('pause-cut-long', { weeks: Math.floor(days / 7) }))];
+  return [finding(reviewReason('pause-cut-long', { weeks: Math.floor(days / 7) }))];
 }
 
 /** The day of the last pause in this cut that the lifter said yes to. */

@@ -2,7 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { strengthOfLifts } from '../progression/lift-strength.ts';
 import type { Past } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { type Change, changeTogether, sharesOf } from '../strength/strength-change.ts';
+import { changeTogether, type StrengthChange, sharesOf } from '../strength/strength-change.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { daysBetween } from './cut-start.ts';
 
@@ -24,7 +24,7 @@ interface OfLift {
 interface Known extends OfLift, Kept {
   readonly state: 'known';
   /** From the results of this lift alone. */
-  readonly alone: Change;
+  readonly alone: StrengthChange;
   /** Estimated one-repetition maxima, in micrograms of system load. */
   readonly then: number;
   readonly now: number;

@@ -3,7 +3,7 @@ import { leastSquares } from '../training/least-squares.ts';
 import type { Mass } from '../training/mass.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { daysBetween } from './cut-start.ts';
-import { dailyMasses, type WeighIn } from './daily-mass.ts';
+import { type DatedMass, dailyMasses } from './daily-mass.ts';
 
 /** How fast body weight falls, with how well that is known. */
 export type RateOfLoss =
@@ -28,7 +28,7 @@ export type RateOfLoss =
     };
 
 export interface RateQuestion {
-  readonly weighIns: readonly WeighIn[];
+  readonly weighIns: readonly DatedMass[];
   readonly today: Temporal.PlainDate;
   /** First day of the cut; null outside a cut, where no days are left out. */
   readonly cutFrom: Temporal.PlainDate | null;

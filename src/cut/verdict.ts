@@ -1,7 +1,7 @@
 import { CUT_LIMITS } from './cut-limits.ts';
-import { because } from './cut-rules.ts';
+import { reviewReason } from './cut-rules.ts';
 import type { Evidence } from './evidence.ts';
-import { type Finding, finding, isTurnedDown } from './finding.ts';
+import { finding, isTurnedDown, type ReviewFinding } from './finding.ts';
 import { judgeData } from './judge-data.ts';
 import { judgeLess, judgeLighterWeek } from './judge-less.ts';
 import { judgeMore, judgeOver } from './judge-more.ts';
@@ -9,13 +9,13 @@ import { judgeFarTooFast, judgePause, judgeSlow, judgeTooFast } from './judge-we
 
 /** What to do, or not, next week. */
 export interface Verdict {
-  readonly headline: Finding;
+  readonly headline: ReviewFinding;
   /** What else holds, in order of weight; facts last. */
-  readonly below: readonly Finding[];
+  readonly below: readonly ReviewFinding[];
 }
 
 interface Row {
-  readonly judge: (evidence: Evidence) => readonly Finding[];
+  readonly judge: (evidence: Evidence) => readonly ReviewFinding[];
   /** Can the lifter turn it down for a while? */
   readonly advice: boolean;
 }
@@ -44,10 +44,10 @@ export function verdict(evidence: Evidence): Verdict {
   return { headline, below: [...others, ...FACTS.flatMap((judge) => judge(evidence))] };
 }
 
-function stay(evidence: Evidence): Finding {
+function stay(evidence: Evidence): ReviewFinding {
   const { kept, rate } = evidence;
   return finding(
-    because('stay-the-course', {
+    reviewReason('stay-the-course', {
       kept: kept?.share ?? null,
       rate: rate?.now.kind === 'known' ? rate.now.percentAWeek : null,
       ...sessionsOf(evidence),
@@ -55,10 +55,12 @@ function stay(evidence: Evidence): Finding {
   );
 }
 
-function judgeSessions(evidence: Evidence): Finding[] {
+function judgeSessions(evidence: Evidence): ReviewFinding[] {
   const { done, planned } = sessionsOf(evidence);
   const full = evidence.daysTrained >= CUT_LIMITS.workDays;
-  return full && done < planned ? [finding(because('sessions-missed', { done, planned }))] : [];
+  return full && done < planned
+    ? [finding(reviewReason('sessions-missed', { done, planned }))]
+    : [];
 }
 
 const sessionsOf = ({ work, program }: Evidence) => ({

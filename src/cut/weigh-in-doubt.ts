@@ -9,7 +9,7 @@ import {
   type Unit,
 } from '../training/mass.ts';
 import { daysBetween } from './cut-start.ts';
-import type { WeighIn } from './daily-mass.ts';
+import type { DatedMass } from './daily-mass.ts';
 
 /** A reading that looks like a slip of the finger. The lifter is asked, never refused. */
 export interface WeighInDoubt {
@@ -44,7 +44,7 @@ const SLIPS: readonly number[] = [
 export function weighInDoubt(
   mass: Mass,
   date: Temporal.PlainDate,
-  earlier: readonly WeighIn[],
+  earlier: readonly DatedMass[],
   unit: Unit,
 ): WeighInDoubt | null {
   const last = lastBefore(earlier, date);
@@ -67,7 +67,7 @@ export function weighInDoubt(
 }
 
 /** Readings of the same day that cannot both be right; the one said last counts, in their place. */
-export function replacedBy<T extends WeighIn>(
+export function replacedBy<T extends DatedMass>(
   mass: Mass,
   date: Temporal.PlainDate,
   earlier: readonly T[],
@@ -75,14 +75,14 @@ export function replacedBy<T extends WeighIn>(
   return earlier.filter((each) => each.date.equals(date) && Math.abs(mass / each.mass - 1) > NEAR);
 }
 
-function lastBefore(earlier: readonly WeighIn[], date: Temporal.PlainDate): WeighIn | null {
-  return earlier.reduce<WeighIn | null>((latest, each) => {
+function lastBefore(earlier: readonly DatedMass[], date: Temporal.PlainDate): DatedMass | null {
+  return earlier.reduce<DatedMass | null>((latest, each) => {
     if (daysBetween(each.date, date) <= 0) return latest;
     return latest && daysBetween(each.date, latest.date) > 0 ? latest : each;
   }, null);
 }
 
-function nearTo(last: WeighIn, date: Temporal.PlainDate): (mass: Mass) => boolean {
+function nearTo(last: DatedMass, date: Temporal.PlainDate): (mass: Mass) => boolean {
   const allowed = Math.min(NEAR_MOST, NEAR + NEAR_A_DAY * daysBetween(last.date, date));
   return (mass) => Math.abs(mass / last.mass - 1) <= allowed;
 }

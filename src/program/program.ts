@@ -53,6 +53,10 @@ export interface ClusterExercise extends ExerciseBase {
 /** A lift as prescribed in a day. */
 export type Exercise = StraightExercise | ClusterExercise;
 
+/** Straight sets, or the lead and mini-sets of a cluster. */
+export const setsOf = (exercise: Exercise): number =>
+  exercise.style === 'cluster' ? exercise.mostSets : exercise.sets;
+
 export interface Day {
   readonly name: string;
   readonly exercises: readonly Exercise[];

@@ -40,7 +40,7 @@ export interface Case {
 }
 
 /** What the table of moves says. */
-export interface Verdict {
+export interface Ruling {
   readonly move: Move;
   readonly load: Mass;
   /** Per straight set; of a cluster the lead set. */
@@ -58,7 +58,7 @@ export interface Verdict {
 }
 
 /** The facts of a reason about an exercise, with those that every such sentence needs. */
-export const told = ({ lift, style }: Exercise, facts: Facts): Facts => ({
+export const exerciseFacts = ({ lift, style }: Exercise, facts: Facts): Facts => ({
   basis: BASIS[lift.loading],
   counts: lift.counts,
   style,

@@ -1,8 +1,8 @@
 import type { Exercise } from '../program/program.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
-import { told } from './case.ts';
-import type { Change, Draft } from './draft.ts';
+import { exerciseFacts } from './case.ts';
+import type { AskedChange, ExerciseDraft } from './draft.ts';
 import { middle } from './estimate.ts';
 import { firstLoad } from './first-load.ts';
 import { firstMiniAim } from './first-mini-aim.ts';
@@ -12,12 +12,12 @@ import type { Circumstances, Past } from './past.ts';
 import { madeLoadable, type Rack, shareBelow } from './rack.ts';
 import { layoffOf, painAnswer } from './read-case.ts';
 import { because } from './rules/progression-rules.ts';
-import { reserveOf, trackOf } from './track.ts';
+import { reserveToKeep, trackOf } from './track.ts';
 
 interface Setting {
   readonly rack: Rack;
   readonly lighter: boolean;
-  readonly change: Change | null;
+  readonly change: AskedChange | null;
 }
 
 /** The first session of a track. */
@@ -26,9 +26,9 @@ export function draftFirst(
   past: Past,
   { today, gear }: Circumstances,
   { rack, lighter, change }: Setting,
-): Draft {
+): ExerciseDraft {
   const layoff = layoffOf(past, exercise.lift.key, today);
-  const reserve = reserveOf(exercise, gear);
+  const reserve = reserveToKeep(exercise, gear);
   const first = firstLoad(exercise, reserve, past, rack, layoff);
   const { load, why } = changed(exercise, rack, first, change);
   const aim = Math.floor(middle(exercise.range));
@@ -44,7 +44,7 @@ export function draftFirst(
     low: exercise.range[0],
     top: exercise.range[1],
     reserve: layoff?.gentle ? [reserve[0] + 1, reserve[1] + 1] : reserve,
-    why: asks ? [because('pain-first', told(exercise, { load })), ...why] : why,
+    why: asks ? [because('pain-first', exerciseFacts(exercise, { load })), ...why] : why,
     askPain: asks,
   };
 }
@@ -60,15 +60,18 @@ function changed(
   exercise: Exercise,
   rack: Rack,
   first: { readonly load: Mass | null; readonly why: readonly Reason[] },
-  change: Change | null,
+  change: AskedChange | null,
 ): { readonly load: Mass | null; readonly why: readonly Reason[] } {
   if (change?.kind === 'load') {
     const load = madeLoadable(rack, change.load);
-    return { load, why: [because('own-load', told(exercise, { load }))] };
+    return { load, why: [because('own-load', exerciseFacts(exercise, { load }))] };
   }
   if (change?.kind === 'lighter' && first.load !== null) {
     const load = shareBelow(rack, first.load, LIMITS.painTo) ?? rack.loads.lightest;
-    return { load, why: [because('pain-lighter', told(exercise, { load, from: first.load }))] };
+    return {
+      load,
+      why: [because('pain-lighter', exerciseFacts(exercise, { load, from: first.load }))],
+    };
   }
   return first;
 }

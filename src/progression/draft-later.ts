@@ -2,8 +2,8 @@ import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
-import { aimQuestion, told, type Verdict } from './case.ts';
-import type { Change, Draft } from './draft.ts';
+import { aimQuestion, exerciseFacts, type Ruling } from './case.ts';
+import type { AskedChange, ExerciseDraft } from './draft.ts';
 import { firstMiniAim } from './first-mini-aim.ts';
 import { half } from './half.ts';
 import { whatHoldingMeans } from './holding.ts';
@@ -19,14 +19,14 @@ interface Setting {
   readonly past: Past;
   readonly lighter: boolean;
   readonly cutFrom: string | null;
-  readonly change: Change | null;
+  readonly change: AskedChange | null;
 }
 
 /** Moves that a lighter week puts off; a start or a return stays as it is. */
 const MOVED: ReadonlySet<string> = new Set(['up', 'hold', 'ease']);
 
 /** A session of a track that has been trained before. */
-export function draftLater(each: TrainedBefore, setting: Setting): Draft {
+export function draftLater(each: TrainedBefore, setting: Setting): ExerciseDraft {
   const { change, lighter } = setting;
   const judged = judge(change?.kind === 'go-on' ? { ...each, painGone: true } : each);
   const isEasy = lighter && MOVED.has(judged.move);
@@ -46,9 +46,9 @@ export function draftLater(each: TrainedBefore, setting: Setting): Draft {
 
 function written(
   each: TrainedBefore,
-  verdict: Verdict,
+  verdict: Ruling,
   { halved, dropped }: { readonly halved: boolean; readonly dropped: boolean },
-): Draft {
+): ExerciseDraft {
   const { exercise, reserve, range } = each;
   const cluster = exercise.style === 'cluster';
   const fewer = dropped && !halved ? 1 : 0;
@@ -69,7 +69,7 @@ function written(
 }
 
 /** Same load, two reps fewer, nothing moves. */
-function lighterWeek(each: TrainedBefore): Verdict {
+function lighterWeek(each: TrainedBefore): Ruling {
   const { load } = each;
   const aims = matchAims(aimQuestion(each, each.range[1])).map((aim) => Math.max(1, aim - 2));
   return {
@@ -77,11 +77,11 @@ function lighterWeek(each: TrainedBefore): Verdict {
     load,
     aims,
     top: each.range[1],
-    why: [because('hold-lighter-week', told(each.exercise, { load }))],
+    why: [because('hold-lighter-week', exerciseFacts(each.exercise, { load }))],
   };
 }
 
-function changed(each: TrainedBefore, judged: Verdict, change: Change): Verdict {
+function changed(each: TrainedBefore, judged: Ruling, change: AskedChange): Ruling {
   if (change.kind === 'go-on') return judged;
   if (change.kind === 'lighter') return painLighter(each);
   const load: Mass = madeLoadable(each.rack, change.load);
@@ -90,7 +90,7 @@ function changed(each: TrainedBefore, judged: Verdict, change: Change): Verdict 
     load,
     aims: predictedAims(aimQuestion(each, each.range[1]), each.rack, load),
     top: each.range[1],
-    why: [because('own-load', told(each.exercise, { load }))],
+    why: [because('own-load', exerciseFacts(each.exercise, { load }))],
   };
 }
 
@@ -113,7 +113,7 @@ function aboutSets(each: TrainedBefore, dropped: boolean): readonly Reason[] {
 /** Said where the load is kept and nothing was missed. */
 function aboutHolding(
   each: TrainedBefore,
-  verdict: Verdict,
+  verdict: Ruling,
   { bouts, past, cutFrom }: Setting,
 ): readonly Reason[] {
   const missed = each.last.sets.some(({ count }) => count < each.range[0]);

@@ -4,7 +4,7 @@ import type { Reason } from '../training/rule.ts';
 import type { Move } from './prescription.ts';
 
 /** What was decided about one exercise of today, before it is written out. */
-export interface Draft {
+export interface ExerciseDraft {
   readonly move: Move;
   /** Null: the lifter is asked. */
   readonly load: Mass | null;
@@ -22,7 +22,7 @@ export interface Draft {
 }
 
 /** What the lifter asks for in place of what the rules give. */
-export type Change =
+export type AskedChange =
   | { readonly kind: 'load'; readonly load: Mass }
   /** Because of pain: at most 80 %. */
   | { readonly kind: 'lighter' }

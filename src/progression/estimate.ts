@@ -6,14 +6,14 @@ import { type Bout, reserveOfSet } from './bout.ts';
 import type { Rack } from './rack.ts';
 
 /** What one set tells about strength: its load, its reps and how many more could have been done. */
-export interface Evidence {
+export interface SetEvidence {
   readonly load: Mass;
   readonly reps: number;
   readonly reserve: number;
 }
 
 /** What the first set of a session tells. */
-export function evidenceOf(bout: Bout): Evidence {
+export function firstSetEvidence(bout: Bout): SetEvidence {
   const [first] = bout.sets;
   return {
     load: bout.load,
@@ -25,7 +25,12 @@ export function evidenceOf(bout: Bout): Evidence {
 export const middle = ([low, high]: Range): number => (low + high) / 2;
 
 /** Reps left at `load` when stopping at `reserve`, as a real number; null where no estimate can be made. */
-export function repsAt(rack: Rack, load: Mass, reserve: number, evidence: Evidence): number | null {
+export function repsAt(
+  rack: Rack,
+  load: Mass,
+  reserve: number,
+  evidence: SetEvidence,
+): number | null {
   const lifted = rack.system(load);
   const max = maxOf(rack, evidence);
   return lifted === null || max === null ? null : repsToFailureAt(lifted, max) - reserve;
@@ -36,13 +41,13 @@ export function loadFor(
   rack: Rack,
   reps: number,
   reserve: number,
-  evidence: Evidence,
+  evidence: SetEvidence,
 ): Mass | null {
   const max = maxOf(rack, evidence);
   return max === null ? null : rack.setting(loadForReps(max, reps, reserve));
 }
 
-function maxOf(rack: Rack, { load, reps, reserve }: Evidence): number | null {
+function maxOf(rack: Rack, { load, reps, reserve }: SetEvidence): number | null {
   const lifted = rack.system(load);
   if (lifted === null || lifted <= 0 || reps < 1) return null;
   return oneRepMax(lifted, reps + countedReserve(reserve));

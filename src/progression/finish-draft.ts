@@ -1,19 +1,18 @@
-import type { Exercise } from '../program/program.ts';
+import { type Exercise, setsOf } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
 import { BASIS } from '../training/lift.ts';
-import { told } from './case.ts';
-import type { Draft } from './draft.ts';
+import { exerciseFacts } from './case.ts';
+import type { ExerciseDraft } from './draft.ts';
 import type { Past } from './past.ts';
 import type { LastTime, PrescribedExercise, PrescribedSet } from './prescription.ts';
 import { madeLoadable, type Rack } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
 import { needsSafeties, trackOf } from './track.ts';
-import { setsOf } from './weekly-sets.ts';
 
 /** Writes a draft out as a prescription; the last check that its load can be made. */
 export function finishDraft(
   exercise: Exercise,
-  draft: Draft,
+  draft: ExerciseDraft,
   past: Past,
   gear: Gear,
   rack: Rack,
@@ -22,7 +21,7 @@ export function finishDraft(
   const load = draft.load === null ? null : madeLoadable(rack, draft.load);
   const why = [...draft.why];
   if (load !== null && load !== draft.load) {
-    why.push(because('gear-changed', told(exercise, { load, wish: draft.load })));
+    why.push(because('gear-changed', exerciseFacts(exercise, { load, wish: draft.load })));
   }
   if (needsSafeties(exercise, gear) && exercise.reserve[0] < 1) {
     why.push(because('reserve-without-safeties'));
@@ -68,7 +67,7 @@ export function finishDraft(
   };
 }
 
-function setsFrom(exercise: Exercise, { aims, low, top }: Draft): readonly PrescribedSet[] {
+function setsFrom(exercise: Exercise, { aims, low, top }: ExerciseDraft): readonly PrescribedSet[] {
   return aims.map((aim, at) => ({
     aim,
     range: [Math.min(low, aim), Math.max(aim, at === 0 ? top : exercise.range[1])],

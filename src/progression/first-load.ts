@@ -3,8 +3,8 @@ import type { Mass } from '../training/mass.ts';
 import { NO_MASS } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { type Bout, boutOf, foreignSessions } from './bout.ts';
-import { told } from './case.ts';
-import { evidenceOf, loadFor, middle } from './estimate.ts';
+import { exerciseFacts } from './case.ts';
+import { firstSetEvidence, loadFor, middle } from './estimate.ts';
 import type { Layoff } from './layoff.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';
@@ -31,7 +31,7 @@ export function firstLoad(
 ): FirstLoad {
   const other = newestBout(past, exercise.lift.key);
   if (other) {
-    const evidence = evidenceOf(other);
+    const evidence = firstSetEvidence(other);
     const share = Math.min(LIMITS.newRangeTo, layoff?.share ?? 1);
     const wish =
       exercise.lift.counts === 'seconds'
@@ -43,20 +43,22 @@ export function firstLoad(
     const reps = wish === null ? null : evidence.reps;
     return {
       load,
-      why: [because('start-other-range', told(exercise, { load, from: evidence.load, reps }))],
+      why: [
+        because('start-other-range', exerciseFacts(exercise, { load, from: evidence.load, reps })),
+      ],
     };
   }
   if (exercise.start !== null) {
     const load = madeLoadable(rack, exercise.start);
     const rule = load === exercise.start ? 'start-program' : 'start-not-loadable';
-    return { load, why: [because(rule, told(exercise, { load, wish: exercise.start }))] };
+    return { load, why: [because(rule, exerciseFacts(exercise, { load, wish: exercise.start }))] };
   }
   if (exercise.lift.loading === 'bodyweight') {
     const load = madeLoadable(rack, NO_MASS);
-    return { load, why: [because('start-body', told(exercise, { load }))] };
+    return { load, why: [because('start-body', exerciseFacts(exercise, { load }))] };
   }
   const reps = exercise.range[1] + (exercise.lift.counts === 'seconds' ? 10 : 2);
-  return { load: null, why: [because('start-ask', told(exercise, { reps }))] };
+  return { load: null, why: [because('start-ask', exerciseFacts(exercise, { reps }))] };
 }
 
 /** The lift's newest session in any track; one that tells about strength where there is one. */

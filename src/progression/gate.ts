@@ -1,7 +1,7 @@
 import type { Range } from '../program/program.ts';
 import { nextBelow } from '../training/loads.ts';
 import { kilograms, type Mass } from '../training/mass.ts';
-import { type Evidence, middle, repsAt } from './estimate.ts';
+import { middle, repsAt, type SetEvidence } from './estimate.ts';
 import { LIMITS } from './limits.ts';
 import { type Rack, stepAbove } from './rack.ts';
 import { spareAfter } from './story.ts';
@@ -14,7 +14,7 @@ export interface GateQuestion {
   readonly timed: boolean;
   readonly isolation: boolean;
   /** The first set at the present load. */
-  readonly first: Evidence;
+  readonly first: SetEvidence;
   /** How often the next load was tried and given up: each asks for more reps first. */
   readonly failedTries: number;
 }
@@ -65,7 +65,7 @@ export function gateOf(question: GateQuestion): Gate {
       target,
     };
   }
-  const lands = (set: Evidence): boolean =>
+  const lands = (set: SetEvidence): boolean =>
     (repsAt(rack, step, middle(reserve), set) ?? 0) >= range[0] * LIMITS.landingShare + spare;
   if (first.reps < most) {
     const atTarget = { ...first, reps: target, reserve: reserve[0] };
@@ -85,7 +85,7 @@ function mostOf({ range, timed, isolation }: GateQuestion): number {
 function opensAt(
   { rack, range, reserve, timed }: GateQuestion,
   step: Mass,
-  set: Evidence,
+  set: SetEvidence,
 ): boolean {
   if (timed) return true;
   const expected = repsAt(rack, step, middle(reserve), set);

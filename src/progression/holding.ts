@@ -3,8 +3,8 @@ import { kilograms, type Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { oneRepMax, repsToFailureAt, shownOneRepMax, systemLoad } from '../training/strength.ts';
 import { type Bout, boutsSince } from './bout.ts';
-import { type Case, firstCount, told } from './case.ts';
-import { evidenceOf } from './estimate.ts';
+import { type Case, exerciseFacts, firstCount } from './case.ts';
+import { firstSetEvidence } from './estimate.ts';
 import type { Past } from './past.ts';
 import { because } from './rules/progression-rules.ts';
 import { countedBouts } from './slipping.ts';
@@ -58,7 +58,7 @@ function holdingInCut(
 
 /** From the first set; null where an estimate may not be shown. */
 function shownStrength(bout: Bout): number | null {
-  const { load, reps, reserve } = evidenceOf(bout);
+  const { load, reps, reserve } = firstSetEvidence(bout);
   return bout.result.exercise.counts === 'seconds' ? null : shownOneRepMax(load, reps + reserve);
 }
 
@@ -74,7 +74,7 @@ function bodyWeightReason(each: Case, first: Bout, then: Mass, now: Mass): Reaso
   const reps = Math.round(repsToFailureAt(present, oneRepMax(before, set.count + left)) - left);
   if (reps <= firstCount(last)) return null;
   const facts = { lost: then - now, share: 1 - present / before, reps };
-  return because('holding-body-weight', told(exercise, facts));
+  return because('holding-body-weight', exerciseFacts(exercise, facts));
 }
 
 function sessionsWithoutGain({ story, last }: Case): number {

@@ -1,24 +1,24 @@
 import type { Reason } from '../training/rule.ts';
 import { type Aims, buildingAims, matchAims } from './aims.ts';
-import { aimQuestion, type Case, firstCount, told, type Verdict } from './case.ts';
+import { aimQuestion, type Case, exerciseFacts, firstCount, type Ruling } from './case.ts';
 import { everyHigh, minisWanted } from './judge-up.ts';
 import { stepShare } from './rack.ts';
 import { because, type ProgressionRule } from './rules/progression-rules.ts';
 import { spareAfter } from './story.ts';
 
 /** Same load, same reps, for a reason of its own. */
-export function match(each: Case, rule: ProgressionRule): Verdict {
+export function match(each: Case, rule: ProgressionRule): Ruling {
   return held(each, matchAims(aimQuestion(each)), [
-    because(rule, told(each.exercise, { load: each.load })),
+    because(rule, exerciseFacts(each.exercise, { load: each.load })),
   ]);
 }
 
 /** Not finished: the aims of last time stand, where they were for this load. */
-export function unfinished(each: Case): Verdict {
+export function unfinished(each: Case): Ruling {
   const { exercise } = each.last.result;
   const aims = matchAims(aimQuestion(each));
   const same = exercise.load === each.load ? exercise.sets.map(({ aim }) => aim) : [];
-  const why = because('hold-unfinished', told(each.exercise, { load: each.load }));
+  const why = because('hold-unfinished', exerciseFacts(each.exercise, { load: each.load }));
   return held(
     each,
     aims.map((aim, at) => same[at] ?? aim),
@@ -26,8 +26,8 @@ export function unfinished(each: Case): Verdict {
   );
 }
 
-export function moreMinis(each: Case): Verdict {
-  const facts = told(each.exercise, {
+export function moreMinis(each: Case): Ruling {
+  const facts = exerciseFacts(each.exercise, {
     load: each.load,
     done: firstCount(each.last),
     wanted: Math.min(minisWanted(each), each.last.minis.length + 1),
@@ -35,16 +35,21 @@ export function moreMinis(each: Case): Verdict {
   return held(each, matchAims(aimQuestion(each)), [because('hold-cluster-minis', facts)]);
 }
 
-export function stepTooFar(each: Case): Verdict {
+export function stepTooFar(each: Case): Ruling {
   const { gate, load, last } = each;
   if (gate.kind !== 'far') throw new Error('The step is not too far.');
   const expected = Math.max(0, Math.floor(gate.expected));
-  const facts = told(each.exercise, { load, next: gate.step, done: firstCount(last), expected });
+  const facts = exerciseFacts(each.exercise, {
+    load,
+    next: gate.step,
+    done: firstCount(last),
+    expected,
+  });
   return held(each, matchAims(aimQuestion(each)), [because('hold-step-too-far', facts)]);
 }
 
 /** Same load: match, and one rep more where the last effort allows it. */
-export function build(each: Case): Verdict {
+export function build(each: Case): Ruling {
   const aims = buildingAims(aimQuestion(each));
   return held(each, aims.counts, [effort(each, aims), ...towardsNext(each)]);
 }
@@ -55,20 +60,32 @@ function effort(each: Case, { more, tooHard, tooEasy, counts }: Aims): Reason {
     const left = last.sets[tooEasy]?.reserve ?? 0;
     return because(
       'hold-fill-reserve',
-      told(each.exercise, { load, set: tooEasy + 1, left, wanted: reserve[1], aims: [...counts] }),
+      exerciseFacts(each.exercise, {
+        load,
+        set: tooEasy + 1,
+        left,
+        wanted: reserve[1],
+        aims: [...counts],
+      }),
     );
   }
   if (more !== null) {
     return because(
       'hold-add-rep',
-      told(each.exercise, { load, set: more + 1, aim: counts[more] ?? 0 }),
+      exerciseFacts(each.exercise, { load, set: more + 1, aim: counts[more] ?? 0 }),
     );
   }
-  if (tooHard === null) return because('hold-match', told(each.exercise, { load }));
+  if (tooHard === null) return because('hold-match', exerciseFacts(each.exercise, { load }));
   const left = last.sets[tooHard]?.reserve ?? 0;
   return because(
     'hold-reserve',
-    told(each.exercise, { load, set: tooHard + 1, left, wanted: reserve[0], low: range[0] }),
+    exerciseFacts(each.exercise, {
+      load,
+      set: tooHard + 1,
+      left,
+      wanted: reserve[0],
+      low: range[0],
+    }),
   );
 }
 
@@ -78,26 +95,34 @@ function towardsNext(each: Case): readonly Reason[] {
   const target = gate.target;
   if (gate.kind === 'top') {
     return everyHigh(each)
-      ? [because('hold-no-heavier', told(each.exercise, { load, target }))]
+      ? [because('hold-no-heavier', exerciseFacts(each.exercise, { load, target }))]
       : [];
   }
   if (gate.kind !== 'closed' || target <= range[1]) return [];
   const tries = spareAfter(story.failedTries, timed);
   if (tries > 0 && firstCount(last) < range[1] + tries && story.failedLoad !== null) {
     return [
-      because('hold-after-try', told(each.exercise, { load, next: story.failedLoad, target })),
+      because(
+        'hold-after-try',
+        exerciseFacts(each.exercise, { load, next: story.failedLoad, target }),
+      ),
     ];
   }
   const share = stepShare(rack, load, gate.step);
   if (!gate.inReach) {
-    return [because('hold-gap', told(each.exercise, { load, next: gate.step, target, share }))];
+    return [
+      because('hold-gap', exerciseFacts(each.exercise, { load, next: gate.step, target, share })),
+    ];
   }
   return [
-    because('hold-reach-target', told(each.exercise, { load, next: gate.step, target, share })),
+    because(
+      'hold-reach-target',
+      exerciseFacts(each.exercise, { load, next: gate.step, target, share }),
+    ),
   ];
 }
 
-function held(each: Case, aims: readonly number[], why: readonly Reason[]): Verdict {
+function held(each: Case, aims: readonly number[], why: readonly Reason[]): Ruling {
   return {
     move: 'hold',
     load: each.load,

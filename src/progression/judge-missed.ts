@@ -2,7 +2,7 @@ import { nextBelow } from '../training/loads.ts';
 import type { Mass } from '../training/mass.ts';
 import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
-import { aimQuestion, type Case, firstCount, told, type Verdict } from './case.ts';
+import { aimQuestion, type Case, exerciseFacts, firstCount, type Ruling } from './case.ts';
 import { gateOf } from './gate.ts';
 import { LIMITS } from './limits.ts';
 import { shareBelow, stepShare } from './rack.ts';
@@ -44,17 +44,17 @@ export function keepsLoad(each: Case): boolean {
   );
 }
 
-export function dropSet(each: Case): Verdict {
+export function dropSet(each: Case): Ruling {
   return { ...missed(each), dropSet: true };
 }
 
-export function ease(each: Case): Verdict {
+export function ease(each: Case): Ruling {
   const { rack, load, story, range, exercise, last } = each;
   const back = story.cameFrom !== null && !story.reached ? story.cameFrom : null;
   const to = back === null ? lighter(each) : rack.loads.atOrBelow(back);
   if (to === null || to >= load) return nothingLighter(each);
   const top = back === null ? range[1] : targetAfterBack(each, to);
-  const facts = told(each.exercise, {
+  const facts = exerciseFacts(each.exercise, {
     load: to,
     from: load,
     low: range[0],
@@ -91,7 +91,7 @@ function lighter({ rack, load }: Case): Mass | null {
 }
 
 /** Keeps the load, and aims at what was done. */
-function nothingLighter(each: Case): Verdict {
+function nothingLighter(each: Case): Ruling {
   const { load, last, range } = each;
   const done = last.sets.map(({ count }) => Math.max(1, count));
   return {
@@ -99,17 +99,17 @@ function nothingLighter(each: Case): Verdict {
     load,
     aims: Array.from({ length: each.sets }, (_, at) => done[at] ?? done.at(-1) ?? range[0]),
     top: range[1],
-    why: [because('hold-nothing-lighter', told(each.exercise, { load }))],
+    why: [because('hold-nothing-lighter', exerciseFacts(each.exercise, { load }))],
   };
 }
 
 /** Same load; the sets that missed aim at the low end, the others match. */
-export function missed(each: Case): Verdict {
+export function missed(each: Case): Ruling {
   const { last, load, range, exercise } = each;
   const sets = last.sets.flatMap(({ count }, at) => (count < range[0] ? [at + 1] : []));
-  const why = [because('hold-missed', told(each.exercise, { load, low: range[0], sets }))];
+  const why = [because('hold-missed', exerciseFacts(each.exercise, { load, low: range[0], sets }))];
   if (exercise.style === 'straight' && lateMisses(each) >= 3) {
-    why.push(because('hold-short-often', told(each.exercise, { low: range[0] })));
+    why.push(because('hold-short-often', exerciseFacts(each.exercise, { low: range[0] })));
   }
   return {
     move: 'hold',

@@ -4,15 +4,15 @@ import type { Mass } from '../training/mass.ts';
 import { kilograms } from '../training/mass.ts';
 import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
-import { aimQuestion, type Case, told, type Verdict } from './case.ts';
-import { evidenceOf, middle, repsAt } from './estimate.ts';
+import { aimQuestion, type Case, exerciseFacts, type Ruling } from './case.ts';
+import { firstSetEvidence, middle, repsAt } from './estimate.ts';
 import type { Layoff } from './layoff.ts';
 import { LIMITS } from './limits.ts';
 import { shareBelow, stepAbove, stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
 
 /** After pain: an easier load, and the question first. */
-export function afterPain(each: Case): Verdict {
+export function afterPain(each: Case): Ruling {
   const { rack, load, layoff, range, painTwice } = each;
   const share = Math.min(LIMITS.painTo, layoff?.share ?? 1);
   const to = shareBelow(rack, load, share) ?? nextBelow(rack.loads, load) ?? load;
@@ -24,7 +24,7 @@ export function afterPain(each: Case): Verdict {
     why: [
       because(
         painTwice ? 'pain-twice' : 'pain-asked',
-        told(each.exercise, { load: to, from: load }),
+        exerciseFacts(each.exercise, { load: to, from: load }),
       ),
     ],
     askPain: true,
@@ -33,14 +33,14 @@ export function afterPain(each: Case): Verdict {
 }
 
 /** The lifter asks for an easier load because of pain. */
-export function painLighter(each: Case): Verdict {
+export function painLighter(each: Case): Ruling {
   const verdict = afterPain(each);
-  const facts = told(each.exercise, { load: verdict.load, from: each.load });
+  const facts = exerciseFacts(each.exercise, { load: verdict.load, from: each.load });
   return { ...verdict, why: [because('pain-lighter', facts)], askPain: false };
 }
 
 /** Back after a time away: lighter, and from four weeks on with half the sets. */
-export function comeBack(each: Case, layoff: Layoff): Verdict {
+export function comeBack(each: Case, layoff: Layoff): Ruling {
   const { rack, load, range, daysAway } = each;
   const lower = shareBelow(rack, load, layoff.share);
   const down = lower === null ? null : stepShare(rack, load, lower);
@@ -56,7 +56,7 @@ export function comeBack(each: Case, layoff: Layoff): Verdict {
     why: [
       because(
         same ? 'return-short-same' : layoff.rule,
-        told(each.exercise, { load: to ?? load, from: load, days: daysAway, lower }),
+        exerciseFacts(each.exercise, { load: to ?? load, from: load, days: daysAway, lower }),
       ),
     ],
     low: each.exercise.range[0],
@@ -76,7 +76,7 @@ export function wayBack(each: Case): Mass | null {
   if (lifted === null) return step - load <= kilograms(LIMITS.blindStepKg) ? step : null;
   const most = rack.loads.atOrBelow(rack.setting(lifted * (1 + LIMITS.largestJump)));
   let to: Mass | null = rack.loads.atOrBelow(most !== null && most < goal ? most : goal);
-  const evidence = evidenceOf(last);
+  const evidence = firstSetEvidence(last);
   const opens = (wish: Mass): boolean =>
     timed ||
     reachedUnrated(last) ||
@@ -108,7 +108,7 @@ function isTooLightToTell({ last, range }: Case): boolean {
   );
 }
 
-export function upAfterReturn(each: Case, to: Mass): Verdict {
+export function upAfterReturn(each: Case, to: Mass): Ruling {
   const { load, range, rack, story } = each;
   return {
     move: 'up',
@@ -116,7 +116,10 @@ export function upAfterReturn(each: Case, to: Mass): Verdict {
     aims: predictedAims(aimQuestion(each, range[1]), rack, to),
     top: range[1],
     why: [
-      because('up-after-return', told(each.exercise, { load: to, from: load, goal: story.goal })),
+      because(
+        'up-after-return',
+        exerciseFacts(each.exercise, { load: to, from: load, goal: story.goal }),
+      ),
     ],
   };
 }

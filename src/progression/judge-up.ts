@@ -1,6 +1,6 @@
 import { predictedAims } from './aims.ts';
-import { aimQuestion, type Case, firstCount, told, type Verdict } from './case.ts';
-import { evidenceOf, middle, repsAt } from './estimate.ts';
+import { aimQuestion, type Case, exerciseFacts, firstCount, type Ruling } from './case.ts';
+import { firstSetEvidence, middle, repsAt } from './estimate.ts';
 import { LIMITS } from './limits.ts';
 import { stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
@@ -21,13 +21,13 @@ export function minisMissing(each: Case): number {
 export const minisWanted = ({ exercise }: Case): number =>
   exercise.style === 'cluster' ? Math.min(LIMITS.minisForUp, exercise.mostSets - 1) : 0;
 
-export function goUp(each: Case): Verdict {
+export function goUp(each: Case): Ruling {
   const { gate, last, load, rack, range, exercise, reserve } = each;
   if (gate.kind !== 'open') throw new Error('Going up needs an open gate.');
   const low = gate.far ? landingLow(exercise.range[0]) : exercise.range[0];
   const share = stepShare(rack, load, gate.to);
-  const expected = repsAt(rack, gate.to, middle(reserve), evidenceOf(last));
-  const facts = told(each.exercise, {
+  const expected = repsAt(rack, gate.to, middle(reserve), firstSetEvidence(last));
+  const facts = exerciseFacts(each.exercise, {
     load: gate.to,
     from: load,
     high: range[1],

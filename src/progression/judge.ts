@@ -1,4 +1,4 @@
-import type { Case, Verdict } from './case.ts';
+import type { Case, Ruling } from './case.ts';
 import { build, match, moreMinis, stepTooFar, unfinished } from './judge-holding.ts';
 import { dropSet, ease, isFarOff, isMissedTwice, keepsLoad, missed } from './judge-missed.ts';
 import { afterPain, comeBack, upAfterReturn, wayBack } from './judge-returning.ts';
@@ -7,10 +7,10 @@ import { everyHigh, goUp, isEarned, minisMissing } from './judge-up.ts';
 interface Row {
   readonly name: string;
   /** Null where the row does not fit the case. */
-  readonly judge: (each: Case) => Verdict | null;
+  readonly judge: (each: Case) => Ruling | null;
 }
 
-const when = (fits: (each: Case) => boolean, then: (each: Case) => Verdict): Row['judge'] => {
+const when = (fits: (each: Case) => boolean, then: (each: Case) => Ruling): Row['judge'] => {
   return (each) => (fits(each) ? then(each) : null);
 };
 
@@ -75,7 +75,7 @@ const MOVES: readonly Row[] = [
 ];
 
 /** The verdict of the first row that fits. */
-export function judge(each: Case): Verdict {
+export function judge(each: Case): Ruling {
   for (const row of MOVES) {
     const verdict = row.judge(each);
     if (verdict) return verdict;

@@ -2,7 +2,7 @@ import type { Gear } from '../training/gear.ts';
 import { nextBelow } from '../training/loads.ts';
 import { type Mass, micrograms } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
-import { type Evidence, loadFor, middle } from './estimate.ts';
+import { loadFor, middle, type SetEvidence } from './estimate.ts';
 import { LIMITS } from './limits.ts';
 import type { SetResult } from './past.ts';
 import type { PrescribedExercise } from './prescription.ts';
@@ -10,7 +10,7 @@ import { type Rack, rackFor, stepAbove } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
 
 /** Another load for the sets that are left; one key takes it, nothing forces it. */
-export interface Offer {
+export interface LoadOffer {
   readonly load: Mass;
   readonly reason: Reason;
 }
@@ -25,7 +25,7 @@ export function offerAfterSet(
   done: readonly SetResult[],
   gear: Gear,
   bodyMass: Mass | null,
-): Offer | null {
+): LoadOffer | null {
   const last = done.at(-1);
   if (!last || exercise.style === 'cluster' || done.length >= exercise.sets.length) return null;
   const rack = rackFor(exercise, gear, bodyMass);
@@ -46,7 +46,7 @@ function lighterOffer(
   set: SetResult,
   rack: Rack,
   low: number,
-): Offer | null {
+): LoadOffer | null {
   const wish = wishAfter(exercise, set, rack);
   const load =
     wish === null
@@ -58,7 +58,7 @@ function lighterOffer(
 }
 
 /** Upwards by at most the larger of one step and 10 %. */
-function heavierOffer(exercise: PrescribedExercise, set: SetResult, rack: Rack): Offer | null {
+function heavierOffer(exercise: PrescribedExercise, set: SetResult, rack: Rack): LoadOffer | null {
   const step = stepAbove(rack, set.load);
   if (step === null) return null;
   const wish = wishAfter(exercise, set, rack) ?? step;
@@ -73,7 +73,7 @@ function heavierOffer(exercise: PrescribedExercise, set: SetResult, rack: Rack):
 /** The load whose estimate gives the middle of the range at the middle of the wanted reserve. */
 function wishAfter(exercise: PrescribedExercise, set: SetResult, rack: Rack): Mass | null {
   if (exercise.counts === 'seconds') return null;
-  const evidence: Evidence = {
+  const evidence: SetEvidence = {
     load: set.load,
     reps: Math.max(1, set.count),
     reserve: set.reserve ?? exercise.reserve[0],

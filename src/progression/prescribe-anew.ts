@@ -3,7 +3,7 @@ import type { Equipment } from '../training/equipment.ts';
 import type { Lift } from '../training/lift.ts';
 import { within } from './aims.ts';
 import { withLift } from './alternatives.ts';
-import type { Change } from './draft.ts';
+import type { AskedChange } from './draft.ts';
 import { middle, repsAt } from './estimate.ts';
 import type { Circumstances, Past, SetResult } from './past.ts';
 import { prescribeExercise } from './prescribe-exercise.ts';
@@ -12,7 +12,7 @@ import { rackFor } from './rack.ts';
 import { withWarmUp } from './warm-up.ts';
 
 /** What the lifter asks for in the middle of a session. */
-export type Anew = Change | { readonly kind: 'other-lift'; readonly lift: Lift };
+export type Anew = AskedChange | { readonly kind: 'other-lift'; readonly lift: Lift };
 
 /** The session in which an exercise is prescribed anew. */
 export interface Underway {

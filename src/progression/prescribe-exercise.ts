@@ -1,6 +1,6 @@
 import type { Exercise, Plan } from '../program/program.ts';
 import { boutsOf } from './bout.ts';
-import type { Change } from './draft.ts';
+import type { AskedChange } from './draft.ts';
 import { draftFirst } from './draft-first.ts';
 import { draftLater } from './draft-later.ts';
 import { finishDraft } from './finish-draft.ts';
@@ -12,7 +12,7 @@ import { readCase } from './read-case.ts';
 import { trackOf } from './track.ts';
 
 export interface PrescribeOptions {
-  readonly change?: Change;
+  readonly change?: AskedChange;
   /** Tracks that lose a set today, earlier in the same session. */
   readonly dropped?: ReadonlySet<string>;
 }

@@ -19,7 +19,7 @@ export interface Rack {
 }
 
 /** What decides the loads of an exercise. */
-export interface Loaded {
+export interface LoadedBy {
   readonly loading: Loading;
   readonly hands: 1 | 2;
   readonly bodyShare: number | null;
@@ -29,7 +29,7 @@ export interface Loaded {
 
 /** What an exercise can be loaded with at a body weight of `body`. */
 export function rackFor(
-  { loading, hands, bodyShare, bar, step }: Loaded,
+  { loading, hands, bodyShare, bar, step }: LoadedBy,
   gear: Gear,
   body: Mass | null,
 ): Rack {

@@ -1,8 +1,8 @@
 import type { Temporal } from 'temporal-polyfill';
-import type { Exercise, Plan } from '../program/program.ts';
+import { type Exercise, type Plan, setsOf } from '../program/program.ts';
 import type { Bout } from './bout.ts';
 import type { Case } from './case.ts';
-import { evidenceOf } from './estimate.ts';
+import { firstSetEvidence } from './estimate.ts';
 import { gateOf } from './gate.ts';
 import { type Layoff, layoffAfter } from './layoff.ts';
 import { LIMITS } from './limits.ts';
@@ -11,8 +11,8 @@ import type { Rack } from './rack.ts';
 import { droppedLately, setDropOf } from './set-drop.ts';
 import { type Slip, slipOf } from './slipping.ts';
 import { landingLow, storyOf } from './story.ts';
-import { reserveOf, trackOf } from './track.ts';
-import { maySpareSet, setsOf, tracksWithDrop } from './weekly-sets.ts';
+import { reserveToKeep, trackOf } from './track.ts';
+import { maySpareSet, tracksWithDrop } from './weekly-sets.ts';
 
 /** A {@link Case} and whether its track slips. */
 export interface TrainedBefore extends Case {
@@ -35,7 +35,7 @@ export function readCase(
   const story = storyOf(bouts, planned[0]);
   const landing = story.sinceLanding !== null && story.sinceLanding <= LIMITS.landingSessions;
   const range = landing ? ([landingLow(planned[0]), planned[1]] as const) : planned;
-  const reserve = reserveOf(exercise, gear);
+  const reserve = reserveToKeep(exercise, gear);
   const timed = exercise.lift.counts === 'seconds';
   const slip = slipOf(past, exercise.lift.key, today);
   const spare =
@@ -58,7 +58,7 @@ export function readCase(
     reserve,
     timed,
     isolation: exercise.lift.kind === 'isolation',
-    first: evidenceOf(last),
+    first: firstSetEvidence(last),
     failedTries: story.failedTries,
   });
   return {

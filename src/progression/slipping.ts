@@ -1,6 +1,11 @@
 import type { Temporal } from 'temporal-polyfill';
 import type { Program } from '../program/program.ts';
-import { type Change, changeTogether, oddsOfLoss, sharesOf } from '../strength/strength-change.ts';
+import {
+  changeTogether,
+  oddsOfLoss,
+  type StrengthChange,
+  sharesOf,
+} from '../strength/strength-change.ts';
 import type { Bout } from './bout.ts';
 import { type LiftStrength, strengthOfLifts, tells } from './lift-strength.ts';
 import { LIMITS } from './limits.ts';
@@ -57,7 +62,7 @@ function recentStrength(past: Past, on: Temporal.PlainDate): ReadonlyMap<string,
   return strengthOfLifts(past, on.subtract({ days: LIMITS.slipDays }), on);
 }
 
-function slipIn(change: Change, least: number): Slip | null {
+function slipIn(change: StrengthChange, least: number): Slip | null {
   const odds = oddsOfLoss(change, LIMITS.slip);
   return odds >= least ? { by: 1 - sharesOf(change).share, odds } : null;
 }

@@ -17,7 +17,7 @@ export function trackOf(exercise: Exercise): string {
  * Reps in reserve to stop at. A barbell bench press or squat keeps at least one, whatever the
  * program says, unless safeties catch the bar.
  */
-export function reserveOf(exercise: Exercise, gear: Gear): Range {
+export function reserveToKeep(exercise: Exercise, gear: Gear): Range {
   const [low, high] = exercise.reserve;
   return needsSafeties(exercise, gear) ? [Math.max(1, low), Math.max(1, high)] : [low, high];
 }

@@ -1,4 +1,4 @@
-import type { Exercise, Plan } from '../program/program.ts';
+import { type Exercise, type Plan, setsOf } from '../program/program.ts';
 import { directMuscles } from '../training/lift.ts';
 import { plannedClusterHardSets, weeklyVolume } from '../training/volume.ts';
 import { LIMITS } from './limits.ts';
@@ -28,10 +28,6 @@ export function maySpareSet(
     (muscle) => (perRotation.get(muscle) ?? 0) * rotations >= LIMITS.fewestWeeklySets,
   );
 }
-
-/** Straight sets, or the lead and mini-sets of a cluster. */
-export const setsOf = (exercise: Exercise): number =>
-  exercise.style === 'cluster' ? exercise.mostSets : exercise.sets;
 
 /** Hard sets of an exercise as planned, so many sets or mini-sets dropped. */
 function hardSets(exercise: Exercise, dropped: number): number {

@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import type { WeighIn } from '../cut/daily-mass.ts';
+import type { DatedMass } from '../cut/daily-mass.ts';
 import { weekLack } from '../cut/week-lack.ts';
 import type { Program } from '../program/program.ts';
 import { dueDay } from '../progression/due-day.ts';
@@ -66,7 +66,7 @@ export interface RehearsedSession {
 export interface Rehearsal {
   readonly sessions: readonly RehearsedSession[];
   readonly past: Past;
-  readonly weighIns: readonly WeighIn[];
+  readonly weighIns: readonly DatedMass[];
   /** For each day: true strength ÷ that at the start, of every lift of the program. */
   readonly kept: readonly ReadonlyMap<string, number>[];
 }

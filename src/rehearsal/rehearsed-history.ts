@@ -1,5 +1,5 @@
 import type { Temporal } from 'temporal-polyfill';
-import type { WeighIn } from '../cut/daily-mass.ts';
+import type { DatedMass } from '../cut/daily-mass.ts';
 import type { Program } from '../program/program.ts';
 import type { Decision } from '../progression/past.ts';
 import type { SessionEvent } from '../session/events.ts';
@@ -14,7 +14,7 @@ export interface HistoryOptions extends Omit<RehearsalOptions, 'from'> {
 export interface RehearsedHistory {
   /** Events of each session, oldest first: complete and closed, ids are of the session's own. */
   readonly sessions: readonly (readonly SessionEvent[])[];
-  readonly weighIns: readonly WeighIn[];
+  readonly weighIns: readonly DatedMass[];
   readonly decisions: readonly Decision[];
 }
 

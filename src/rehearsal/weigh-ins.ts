@@ -1,5 +1,5 @@
 import type { Temporal } from 'temporal-polyfill';
-import type { WeighIn } from '../cut/daily-mass.ts';
+import type { DatedMass } from '../cut/daily-mass.ts';
 import type { Past } from '../progression/past.ts';
 import { type Mass, micrograms } from '../training/mass.ts';
 import { trend } from '../training/smoothing.ts';
@@ -10,7 +10,7 @@ import type { SeededRandom } from './seeded-random.ts';
 export interface BodyMassCourse {
   readonly trueOn: (date: Temporal.PlainDate) => Mass;
   readonly trendOn: Past['bodyMassOn'];
-  readonly weighIns: readonly WeighIn[];
+  readonly weighIns: readonly DatedMass[];
 }
 
 export interface CourseOfLoss {

@@ -1,8 +1,7 @@
-import stringWidth from 'string-width';
+import { columnsOf, cutTo } from '../text/columns.ts';
 import type { Glyphs } from './plot.ts';
-import { cutTo } from './table.ts';
 
-export interface Bar {
+export interface BarRow {
   readonly label: string;
   readonly value: number;
   /** The value as the lifter reads it. */
@@ -20,18 +19,18 @@ const MARKS = {
  * the labels and values stand alone.
  */
 export function barRows(
-  bars: readonly Bar[],
+  bars: readonly BarRow[],
   band: readonly [low: number, high: number],
   width: number,
   glyphs: Glyphs,
 ): string[] {
-  const label = Math.min(16, Math.max(0, ...bars.map((bar) => stringWidth(bar.label))));
-  const text = Math.max(0, ...bars.map((bar) => stringWidth(bar.text)));
+  const label = Math.min(16, Math.max(0, ...bars.map((bar) => columnsOf(bar.label))));
+  const text = Math.max(0, ...bars.map((bar) => columnsOf(bar.text)));
   const columns = Math.min(40, width - label - text - 2);
   const most = Math.max(band[1], ...bars.map(({ value }) => value));
   const names = bars.map((bar) => {
     const name = cutTo(bar.label, label);
-    return name + ' '.repeat(label - stringWidth(name));
+    return name + ' '.repeat(label - columnsOf(name));
   });
   if (columns < 6 || width < 24) {
     return bars.map((bar, at) => cutTo(`${names[at]} ${bar.text}`, width));

@@ -3,10 +3,11 @@ import type { Finding } from '../program/check/check-program.ts';
 import { programFigures } from '../program/check/figures.ts';
 import { keyWords } from '../program/check/words.ts';
 import type { Program } from '../program/program.ts';
+import { wrapped } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
 import { barRows } from './bar-rows.ts';
 import type { TextSize } from './review-text.ts';
-import { textTable, wrapped } from './table.ts';
+import { textTable } from './table.ts';
 
 /** A finding in words. */
 export interface ToldFinding extends Finding {

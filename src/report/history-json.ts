@@ -13,12 +13,12 @@ export type WholeHistory = Pick<
   'results' | 'sessions' | 'decisions' | 'weighIns' | 'bodyMassOn'
 > & { readonly events: readonly JournalEvent[] };
 
-/** A whole history as the document that {@link historySchema} describes. */
+/** A whole history as the document that {@link historyExportSchema} describes. */
 export function historyJson(
   history: WholeHistory,
   unit: Unit,
   today: Temporal.PlainDate,
-): HistoryJson {
+): HistoryExport {
   const bySession = group(history.results, ({ session }) => session);
   return {
     schema: 1,
@@ -51,7 +51,7 @@ export function historyJson(
   };
 }
 
-type ExerciseJson = HistoryJson['sessions'][number]['exercises'][number];
+type ExerciseJson = HistoryExport['sessions'][number]['exercises'][number];
 
 function exerciseJson(result: Result, bodyMassOn: History['bodyMassOn'], unit: Unit): ExerciseJson {
   const { lift, name, track, style, counts, move } = result.exercise;
@@ -71,7 +71,7 @@ const mass = z.number().meta({ description: 'in the unit named at the top' });
  * What `export --as json` writes. Sessions and weigh-ins are for reading; `events` are the facts
  * they were folded from, and what an import takes. Add keys, never change these.
  */
-export const historySchema = z.object({
+export const historyExportSchema = z.object({
   schema: z.literal(1),
   kind: z.literal('holdfast-history'),
   made: z.iso.date(),
@@ -121,4 +121,4 @@ export const historySchema = z.object({
   events: z.array(z.looseObject({ id: z.string(), type: z.string() })),
 });
 
-export type HistoryJson = z.infer<typeof historySchema>;
+export type HistoryExport = z.infer<typeof historyExportSchema>;

@@ -1,13 +1,14 @@
 import { loadWords } from '../progression/load-words.ts';
 import type { Result } from '../progression/past.ts';
+import { cutTo } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
 import { dayNumber } from '../training/day-number.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { dateTicks } from './date-ticks.ts';
-import type { LiftRow } from './lift-rows.ts';
+import type { LiftSession } from './lift-rows.ts';
 import { drawPlot, type PlotSize, type Point } from './plot.ts';
 import type { TextSize } from './review-text.ts';
-import { type Column, cutTo, textTable } from './table.ts';
+import { type Column, textTable } from './table.ts';
 
 /** Sessions further apart than this are not joined in a plot: something else was going on. */
 export const DAYS_JOINED = 28;
@@ -19,7 +20,7 @@ const PLOT_ROWS = 14;
  * of its e1RM above. `rows` are in order of date.
  */
 export function historyText(
-  rows: readonly LiftRow[],
+  rows: readonly LiftSession[],
   unit: Unit,
   { width, glyphs }: TextSize,
 ): string[] {
@@ -55,7 +56,7 @@ export function historyText(
 }
 
 /** The e1RM of one lift over time as a plot in text; none with fewer than two sessions that tell. */
-export function e1rmPlot(rows: readonly LiftRow[], unit: Unit, size: PlotSize): string[] {
+export function e1rmPlot(rows: readonly LiftSession[], unit: Unit, size: PlotSize): string[] {
   const points = e1rmPoints(rows, unit);
   if (points.length < 2) return [];
   return drawPlot(
@@ -74,7 +75,7 @@ const around = ([first]: readonly Point[]): number[] =>
   first ? [first[1] * 0.97, first[1] * 1.03] : [];
 
 /** e1RM over days, in `unit`. */
-export const e1rmPoints = (rows: readonly LiftRow[], unit: Unit): Point[] =>
+export const e1rmPoints = (rows: readonly LiftSession[], unit: Unit): Point[] =>
   rows.flatMap(({ result, best }) =>
     best === null
       ? []

@@ -3,7 +3,7 @@ import type { JournalEvent } from '../journal/records.ts';
 import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Mass } from '../training/mass.ts';
-import { historySchema } from './history-json.ts';
+import { historyExportSchema } from './history-json.ts';
 
 /** What an exported history adds: events under the file they were first written to. */
 export interface ImportedEvents {
@@ -64,7 +64,7 @@ function documentOf(text: string) {
       fix: 'Export it again with export --as json.',
     });
   }
-  const found = historySchema.safeParse(value);
+  const found = historyExportSchema.safeParse(value);
   if (found.success) return found.data;
   const [issue] = found.error.issues;
   throw new Refusal({

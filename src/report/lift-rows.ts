@@ -3,7 +3,7 @@ import { bestShown } from '../cut/shown-strength.ts';
 import type { Past, Result } from '../progression/past.ts';
 
 /** One session of a lift, with its best e1RM in micrograms. */
-export interface LiftRow {
+export interface LiftSession {
   readonly result: Result;
   readonly best: number | null;
 }
@@ -13,7 +13,7 @@ export function liftRows(
   results: readonly Result[],
   lift: string | null,
   bodyMassOn: Past['bodyMassOn'],
-): LiftRow[] {
+): LiftSession[] {
   return results
     .filter(({ exercise, sets }) => sets.length > 0 && (lift === null || exercise.lift === lift))
     .map((result) => ({ result, best: bestShown(result, bodyMassOn) }));
@@ -30,7 +30,7 @@ export interface LiftSummary {
 }
 
 /** The lifts of results in order of date, those done last first. */
-export function liftSummaries(rows: readonly LiftRow[]): LiftSummary[] {
+export function liftSummaries(rows: readonly LiftSession[]): LiftSummary[] {
   const byLift = new Map<string, LiftSummary>();
   for (const { result, best } of rows) {
     const { lift, name } = result.exercise;

@@ -13,7 +13,7 @@ import { CAUTIONS } from '../training/cautions.ts';
 import { dayNumber } from '../training/day-number.ts';
 import { inUnit, type Mass, massNumber, type Unit } from '../training/mass.ts';
 import { countsText, e1rmPoints, loadsText } from './history-text.ts';
-import { type LiftRow, liftRows } from './lift-rows.ts';
+import { type LiftSession, liftRows } from './lift-rows.ts';
 import type {
   BodyPicture,
   KeptPicture,
@@ -187,7 +187,7 @@ function picturesOfLifts(
   });
 }
 
-const tableOf = (rows: readonly LiftRow[], unit: Unit): LiftPicture['table'] => ({
+const tableOf = (rows: readonly LiftSession[], unit: Unit): LiftPicture['table'] => ({
   headings: ['day', 'load', 'done', `e1RM, ${unit}`],
   rows: rows.map(({ result, best }) => [
     result.date.toString(),

@@ -1,5 +1,5 @@
 import { tickStep, ticks } from 'd3-array';
-import stringWidth from 'string-width';
+import { columnsOf } from '../text/columns.ts';
 import type { Tick } from './date-ticks.ts';
 
 /** A measured value: x, usually a day number, and y. */
@@ -55,7 +55,7 @@ export function drawPlot(plot: Plot, { width, height, glyphs }: PlotSize): strin
   if (values.length === 0 || rows < 3 || width < 16) return [];
   const [yFrom, yTo] = yRange(values);
   const marks = yTicks(yFrom, yTo, rows);
-  const margin = Math.max(...marks.map(({ label }) => stringWidth(label)));
+  const margin = Math.max(...marks.map(({ label }) => columnsOf(label)));
   const columns = width - margin - 1;
   if (columns < 8) return [];
 
@@ -160,9 +160,9 @@ function xAxis(
   const floor = Array.from({ length: columns }, () => axis.floor as string);
   let labels = '';
   for (const { at, label } of placed) {
-    const long = stringWidth(label);
+    const long = columnsOf(label);
     const start = Math.max(0, Math.min(columns - long, at - Math.floor(long / 2)));
-    if (long > columns || (labels !== '' && start <= stringWidth(labels))) continue;
+    if (long > columns || (labels !== '' && start <= columnsOf(labels))) continue;
     floor[at] = axis.tick;
     labels = labels.padEnd(start) + label;
   }

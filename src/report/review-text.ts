@@ -3,13 +3,14 @@ import type { Kept, LiftKept } from '../cut/kept.ts';
 import type { RateOfLoss } from '../cut/rate-of-loss.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
+import { cutTo, wrapped } from '../text/columns.ts';
 import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Mass, massText, minus, type Unit } from '../training/mass.ts';
 import { barRows } from './bar-rows.ts';
 import type { Glyphs } from './plot.ts';
 import type { ReasonWords } from './reason-words.ts';
-import { type Column, cutTo, textTable, wrapped } from './table.ts';
+import { type Column, textTable } from './table.ts';
 
 export interface TextSize {
   readonly width: number;

@@ -1,4 +1,4 @@
-import stringWidth from 'string-width';
+import { columnsOf, cutTo } from '../text/columns.ts';
 
 export interface Column {
   readonly heading: string;
@@ -22,7 +22,7 @@ export function textTable(
 ): string[] {
   let shown = columns.map((_, index) => index);
   const widths = columns.map(({ heading }, index) =>
-    rows.reduce((most, row) => Math.max(most, stringWidth(row[index] ?? '')), stringWidth(heading)),
+    rows.reduce((most, row) => Math.max(most, columnsOf(row[index] ?? '')), columnsOf(heading)),
   );
   const total = () => shown.reduce((sum, index) => sum + (widths[index] ?? 0) + GUTTER, -GUTTER);
   while (total() > width) {
@@ -40,18 +40,6 @@ export function textTable(
   return [line(columns.map(({ heading }) => heading)), ...rows.map(line)];
 }
 
-/** `text` cut to at most `width` columns, the last of them `…` where something was cut. */
-export function cutTo(text: string, width: number): string {
-  if (stringWidth(text) <= width) return text;
-  if (width < 1) return '';
-  let kept = '';
-  for (const { segment } of new Intl.Segmenter('en').segment(text)) {
-    if (stringWidth(kept + segment) > width - 1) break;
-    kept += segment;
-  }
-  return `${kept}…`;
-}
-
 function mostDroppable(columns: readonly Column[], shown: readonly number[]): number | null {
   let next: number | null = null;
   for (const index of shown) {
@@ -62,7 +50,7 @@ function mostDroppable(columns: readonly Column[], shown: readonly number[]): nu
 }
 
 function padded(text: string, width: number, align: Column['align']): string {
-  const space = ' '.repeat(Math.max(0, width - stringWidth(text)));
+  const space = ' '.repeat(Math.max(0, width - columnsOf(text)));
   return align === 'left' ? text + space : space + text;
 }
 
@@ -71,21 +59,4 @@ function blocks(columns: readonly Column[], rows: readonly Row[], width: number)
     ...(at > 0 ? [''] : []),
     ...columns.map(({ heading }, index) => cutTo(`${heading}  ${row[index] ?? ''}`.trim(), width)),
   ]);
-}
-
-/** `text` broken at spaces into lines of at most `width` columns; later lines start with `indent`. */
-export function wrapped(text: string, width: number, indent = ''): string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(/\s+/).filter(Boolean)) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (line.trim() !== '' && stringWidth(longer) > width) {
-      lines.push(line);
-      line = indent + word;
-    } else {
-      line = line.trim() === '' ? line + word : longer;
-    }
-  }
-  if (line !== '') lines.push(line);
-  return lines.map((each) => cutTo(each, width));
 }

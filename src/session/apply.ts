@@ -3,7 +3,7 @@ import { elapsedMs, type Reading } from '../training/reading.ts';
 import type { SessionEvent, SetPlace } from './events.ts';
 import { inForce } from './in-force.ts';
 import { isCluster, isOver, nextSet } from './next-set.ts';
-import { amendSets, confirmSets, openSession, putDown, replaceLift } from './set-changes.ts';
+import { amendSets, confirmSets, openSession, replaceLift, withSetDown } from './set-changes.ts';
 import type { ExerciseState, LastDown, SessionState, Stage } from './state.ts';
 
 /**
@@ -45,7 +45,7 @@ const CHANGES: Changes = {
     current: exercise,
   }),
   'start-withdrawn': (state) => standing(state),
-  'set-done': (state, event) => putDown(resumeAt(state, event.at), event),
+  'set-done': (state, event) => withSetDown(resumeAt(state, event.at), event),
   'set-amended': amendSets,
   'sets-confirmed': confirmSets,
   'set-skipped': (state, { exercise }) =>

@@ -7,7 +7,7 @@ import type { DoneSet, ExerciseState, LiftWork, SessionState } from './state.ts'
 type Event<Type extends SessionEvent['type']> = Extract<SessionEvent, { type: Type }>;
 
 /** A set was put down: the rest begins at that instant. */
-export function putDown(state: SessionState, event: Event<'set-done'>): SessionState {
+export function withSetDown(state: SessionState, event: Event<'set-done'>): SessionState {
   const { exercise, role, index, at } = event;
   const place: SetPlace = { exercise, role, index };
   const found = state.exercises[exercise];

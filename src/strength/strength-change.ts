@@ -3,7 +3,7 @@ import { HALF_OF_90, normalBelow } from './normal.ts';
 import { SETTINGS, STRENGTH_MODEL } from './strength-model.ts';
 
 /** A change with its error, in logarithms: `mean` 0 is all of it, −0.02 two percent less. */
-export interface Change {
+export interface StrengthChange {
   readonly mean: number;
   /** Standard deviation. */
   readonly error: number;
@@ -11,10 +11,10 @@ export interface Change {
 
 /** A lift's strength now, and its change since the base day. */
 export interface LiftEstimate {
-  readonly change: Change;
+  readonly change: StrengthChange;
   /** The same from the results of this lift alone. */
-  readonly alone: Change;
-  readonly level: Change;
+  readonly alone: StrengthChange;
+  readonly level: StrengthChange;
 }
 
 /**
@@ -62,7 +62,9 @@ export function estimateStrength(
  * What happens to one lift mostly happens to all: each change is drawn towards the mean of the
  * others as far as it is uncertain itself, and no nearer than lifts are known to keep together.
  */
-function towardsEachOther(changes: ReadonlyMap<string, Change>): ReadonlyMap<string, Change> {
+function towardsEachOther(
+  changes: ReadonlyMap<string, StrengthChange>,
+): ReadonlyMap<string, StrengthChange> {
   const weights = [...changes].map(([lift, change]) => {
     const weight = 1 / (change.error ** 2 + STRENGTH_MODEL.apart ** 2);
     return { lift, weight, mean: change.mean };
@@ -90,13 +92,13 @@ function towardsEachOther(changes: ReadonlyMap<string, Change>): ReadonlyMap<str
   );
 }
 
-const withRepeating = ({ mean, error }: Change): Change => ({
+const withRepeating = ({ mean, error }: StrengthChange): StrengthChange => ({
   mean,
   error: Math.hypot(error, STRENGTH_MODEL.repeating),
 });
 
 /** The mean change of several lifts: what food, sleep and age do to all of them. */
-export function changeTogether(changes: readonly Change[]): Change | null {
+export function changeTogether(changes: readonly StrengthChange[]): StrengthChange | null {
   const n = changes.length;
   if (n === 0) return null;
   const mean = changes.reduce((sum, change) => sum + change.mean, 0) / n;
@@ -105,12 +107,16 @@ export function changeTogether(changes: readonly Change[]): Change | null {
 }
 
 /** The probability that more than `share` was lost. */
-export function oddsOfLoss({ mean, error }: Change, share: number): number {
+export function oddsOfLoss({ mean, error }: StrengthChange, share: number): number {
   return normalBelow((Math.log(1 - share) - mean) / error);
 }
 
 /** A change as a share of what it was, with the ends of the 90 % interval. */
-export function sharesOf({ mean, error }: Change): { share: number; low: number; high: number } {
+export function sharesOf({ mean, error }: StrengthChange): {
+  share: number;
+  low: number;
+  high: number;
+} {
   const half = HALF_OF_90 * error;
   return { share: Math.exp(mean), low: Math.exp(mean - half), high: Math.exp(mean + half) };
 }
@@ -122,7 +128,7 @@ interface Weighed {
 }
 
 /** Mean and standard deviation of a mixture. */
-function mixed(parts: readonly Weighed[]): Change {
+function mixed(parts: readonly Weighed[]): StrengthChange {
   const mean = parts.reduce((sum, part) => sum + part.weight * part.mean, 0);
   const variance = parts.reduce(
     (sum, part) => sum + part.weight * (part.variance + (part.mean - mean) ** 2),

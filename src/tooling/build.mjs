@@ -40,7 +40,7 @@ const withoutUnused = {
 
 /**
  * Ink measures every line of every frame by graphemes, which was a fifth of what a second of a rest
- * cost. Its libraries get the measure of `src/ui/columns-of.ts`, which knows a plain text at a glance
+ * cost. Its libraries get the measure of `src/text/columns.ts`, which knows a plain text at a glance
  * and asks the real one for any other.
  * @type {import('esbuild').Plugin}
  */
@@ -54,7 +54,7 @@ const withQuickWidths = {
       resolveDir: ROOT,
       contents: `
         import stringWidth from './node_modules/string-width/index.js';
-        import { columnsOf } from './src/ui/columns-of.ts';
+        import { columnsOf } from './src/text/columns.ts';
         export default (text, options) =>
           options === undefined ? columnsOf(text) : stringWidth(text, options);
       `,

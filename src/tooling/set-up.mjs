@@ -32,7 +32,7 @@ export class CannotSetUp extends Error {}
  * @param {{ oldest: readonly [number, number], builds?: boolean }} needs the oldest Node that will do
  * @returns {string} the Node to run the program with
  */
-export function setUp({ oldest, builds = false }) {
+export function setUpMachine({ oldest, builds = false }) {
   const before = readStamp();
   const stamp = installed(before, oldest);
   const node = stamp.own ? OWN_NODE : process.execPath;

@@ -3,12 +3,12 @@ import { realpathSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ROOT } from './root.mjs';
-import { CannotSetUp, setUp } from './set-up.mjs';
+import { CannotSetUp, setUpMachine } from './set-up.mjs';
 
 const program = join(ROOT, 'dist/cli.js');
 
 try {
-  const node = setUp({ oldest: [20, 15] });
+  const node = setUpMachine({ oldest: [20, 15] });
   if (realpathSync(node) === realpathSync(process.execPath)) {
     // From the second start on npm itself finds the clone's own Node: no second process is needed.
     process.argv[1] = program;

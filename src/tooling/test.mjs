@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { delimiter, dirname, join } from 'node:path';
 import { ROOT } from './root.mjs';
-import { CannotSetUp, setUp } from './set-up.mjs';
+import { CannotSetUp, setUpMachine } from './set-up.mjs';
 
 const RESULT = join(ROOT, 'node_modules/.cache/holdfast/tests.json');
 
@@ -14,7 +14,10 @@ const RESULT = join(ROOT, 'node_modules/.cache/holdfast/tests.json');
  */
 
 try {
-  process.exitCode = runAll(setUp({ oldest: [22, 12], builds: true }), process.argv.slice(2));
+  process.exitCode = runAll(
+    setUpMachine({ oldest: [22, 12], builds: true }),
+    process.argv.slice(2),
+  );
 } catch (error) {
   if (!(error instanceof CannotSetUp)) throw error;
   process.stderr.write(`${error.message}\n`);

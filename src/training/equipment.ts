@@ -16,7 +16,7 @@ import { type LoadedBar, loadBar, type PlateChange, plateChange, sideFor } from 
 import { pieceSums } from './sums-of-pieces.ts';
 
 /** What an exercise is loaded on. */
-export interface Loaded {
+export interface LoadedOn {
   readonly loading: Loading;
   readonly hands: 1 | 2;
   /** Name of the bar; null for the first one owned. */
@@ -62,7 +62,7 @@ export interface SetUp {
  * several such ways the one for which the fewest are handled. Null where plates do not matter or
  * the load cannot be made.
  */
-export function setUp(need: Loaded, load: Mass, gear: Gear, now: Equipment): SetUp | null {
+export function setUp(need: LoadedOn, load: Mass, gear: Gear, now: Equipment): SetUp | null {
   if (need.step !== null) return null;
   switch (need.loading) {
     case 'barbell': {

@@ -1,5 +1,5 @@
 /** A straight line through points. */
-export interface Line {
+export interface FittedLine {
   readonly slope: number;
   readonly intercept: number;
   /** Standard error of the slope; 0 with fewer than three points. */
@@ -13,7 +13,7 @@ export interface Line {
  * The line with the least sum of squared vertical distances. Sums are taken about the means, which
  * keeps the digits that large values would lose. Points on one x have no slope: it is 0 there.
  */
-export function leastSquares(points: readonly (readonly [x: number, y: number])[]): Line {
+export function leastSquares(points: readonly (readonly [x: number, y: number])[]): FittedLine {
   const count = points.length;
   const mean = (of: 0 | 1): number =>
     count === 0 ? 0 : points.reduce((sum, point) => sum + point[of], 0) / count;

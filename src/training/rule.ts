@@ -15,6 +15,10 @@ export type Standing =
   | 'common practice' // the trade's rule of thumb, no source
   | 'ours'; // a choice made here
 
+/** What the source of a rule says where there is none to name. */
+export const COMMON = 'common practice';
+export const OURS = 'ours';
+
 /** A training rule as data, so that screens, `check`, `why`, docs and tests say the same. */
 export interface Rule<Key extends string = string> {
   readonly key: Key;

@@ -4,7 +4,7 @@ import type { Bench, Choices, PainAnswer } from '../workbench/bench.ts';
 import { openWords } from '../workbench/run-session.ts';
 import { asPlannedTexts, confirming } from './as-planned.ts';
 import type { Effect } from './effect.ts';
-import { putDown } from './entry.ts';
+import { setsPutDown } from './entry.ts';
 import { actsNow } from './keymap.ts';
 import { RUNNER } from './outcome.ts';
 import { pastChoices } from './past-choices.ts';
@@ -211,7 +211,7 @@ const discarding = (back: Screen): Choice => ({
 
 /** The one act that no key takes back. */
 function discardList(session: SessionState | null, back: Screen): ChoiceList {
-  const sets = session ? putDown(session).length : 0;
+  const sets = session ? setsPutDown(session).length : 0;
   return {
     title: 'Discard the session?',
     words:

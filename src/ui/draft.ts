@@ -1,18 +1,18 @@
 import { massNumber, massOf, readQuantity, type Unit } from '../training/mass.ts';
 import type { Bench } from '../workbench/bench.ts';
 import { type EntryTarget, fieldsOf, fieldText } from './entry.ts';
-import type { Draft, Field } from './ui-state.ts';
+import type { Field, Typing } from './ui-state.ts';
 
 /** Longest number that a field takes: `102.25`. */
 const LONGEST = { count: 3, reserve: 2, load: 6 } as const;
 
-const typed = (draft: Draft, field: Field, text: string): Draft => ({
+const typed = (draft: Typing, field: Field, text: string): Typing => ({
   ...draft,
   typed: { ...draft.typed, [field]: text },
 });
 
 /** One more digit or decimal point in the field. */
-export function typedInto(draft: Draft, key: string): Draft {
+export function typedInto(draft: Typing, key: string): Typing {
   const { field } = draft;
   const sign = key === ',' ? '.' : key;
   const before = draft.typed[field] ?? '';
@@ -22,7 +22,7 @@ export function typedInto(draft: Draft, key: string): Draft {
 }
 
 /** One sign less; an emptied field goes back to what was saved. */
-export function rubbedOut(draft: Draft, target: EntryTarget, unit: Unit): Draft {
+export function rubbedOut(draft: Typing, target: EntryTarget, unit: Unit): Typing {
   const { field } = draft;
   const text = draft.typed[field] ?? fieldText(target, null, field, unit);
   const shorter = text.slice(0, -1);
@@ -33,12 +33,12 @@ export function rubbedOut(draft: Draft, target: EntryTarget, unit: Unit): Draft 
 
 /** One rep more or less, or the next load that can be made; the sentence where there is none. */
 export function stepped(
-  draft: Draft,
+  draft: Typing,
   target: EntryTarget,
   unit: Unit,
   by: 1 | -1,
   bench: Pick<Bench, 'nearestLoads'>,
-): Draft | string {
+): Typing | string {
   const { field } = draft;
   const text = fieldText(target, draft, field, unit);
   if (field !== 'load') return typed(draft, field, String(Math.max(0, (Number(text) || 0) + by)));
@@ -50,7 +50,7 @@ export function stepped(
 }
 
 /** The next field, or the one before, around the ends. */
-export function movedOn(draft: Draft, target: EntryTarget, by: 1 | -1): Draft {
+export function movedOn(draft: Typing, target: EntryTarget, by: 1 | -1): Typing {
   const fields = fieldsOf(target.exercise);
   const at = fields.indexOf(draft.field) + by;
   return { ...draft, field: fields.at(at % fields.length) ?? 'count' };

@@ -2,7 +2,7 @@ import type { SessionCommand } from '../session/command.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import type { Choices, PainAnswer } from '../workbench/bench.ts';
 import type { Sheet } from '../workbench/change-program.ts';
-import type { Change } from '../workbench/look-back.ts';
+import type { RecordChange } from '../workbench/look-back.ts';
 import type { Destination } from './screen-after.ts';
 import type { Screen } from './ui-state.ts';
 
@@ -22,7 +22,7 @@ export type Effect =
   /** Keeps the choices and shows `to`. */
   | { readonly do: 'keep'; readonly choices: Choices; readonly to?: Screen }
   /** Adds to, or changes, what is recorded, and shows the screen that this leads to. */
-  | { readonly do: 'change'; readonly change: Change; readonly to: Destination }
+  | { readonly do: 'change'; readonly change: RecordChange; readonly to: Destination }
   /** Writes the program file and goes back to where it was opened. */
   | { readonly do: 'save-program'; readonly sheet: Sheet }
   /** Hands a key to the text field that has the focus. */

@@ -5,7 +5,7 @@ import type { DoneSet, SessionState } from '../session/state.ts';
 import { massNumber, massOf, readQuantity, type Unit } from '../training/mass.ts';
 import type { Phase } from './phase.ts';
 import { plannedSet } from './set-plan.ts';
-import type { Draft, Field } from './ui-state.ts';
+import type { Field, Typing } from './ui-state.ts';
 
 /** The set whose numbers the keys change. */
 export interface EntryTarget {
@@ -22,7 +22,7 @@ export interface PutDown {
 }
 
 /** Work sets that were put down, oldest first, those of lifts given up for another too. */
-export const putDown = (session: SessionState): readonly PutDown[] =>
+export const setsPutDown = (session: SessionState): readonly PutDown[] =>
   session.exercises
     .flatMap(worksOf)
     .flatMap((work) => work.done.map((set) => ({ set, exercise: work.prescribed })))
@@ -39,9 +39,9 @@ const placeIn = ({ loaded }: SessionState, id: string): number =>
 export function entryTarget(
   session: SessionState,
   phase: Phase,
-  draft: Draft | null,
+  draft: Typing | null,
 ): EntryTarget | null {
-  const sets = putDown(session);
+  const sets = setsPutDown(session);
   const named = draft?.of ? sets.find(({ set }) => set.id === draft.of) : undefined;
   if (!named && phase.kind === 'lifting') return liftedTarget(session, phase.set);
   const found = named ?? sets.at(-1);
@@ -70,7 +70,7 @@ export const fieldsOf = (exercise: PrescribedExercise): readonly Field[] =>
 /** What a field shows: what was typed, else the set's number. */
 export function fieldText(
   target: EntryTarget,
-  draft: Draft | null,
+  draft: Typing | null,
   field: Field,
   unit: Unit,
 ): string {
@@ -82,7 +82,10 @@ export function fieldText(
 }
 
 /** What was typed, as numbers; null where nothing was, and the sentence where a field cannot be read. */
-export function draftNumbers(draft: Draft | null, unit: Unit): Partial<SetNumbers> | string | null {
+export function draftNumbers(
+  draft: Typing | null,
+  unit: Unit,
+): Partial<SetNumbers> | string | null {
   if (!draft) return null;
   const numbers: { load?: SetNumbers['load']; count?: number; reserve?: number } = {};
   for (const [field, text] of Object.entries(draft.typed) as [Field, string][]) {

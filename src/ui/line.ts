@@ -1,4 +1,4 @@
-import { columnsOf } from './columns-of.ts';
+import { columnsOf, wrapped } from '../text/columns.ts';
 import type { Role } from './theme.ts';
 
 /** A piece of text and what it is for. */
@@ -28,33 +28,7 @@ export function spread(left: Line, right: Line, columns: number): Line {
   return gap < 2 ? left : [...left, span(' '.repeat(gap)), ...right];
 }
 
-/** Breaks text into lines of at most `columns`, at spaces where there are any. */
-export function wrapped(text: string, columns: number): readonly string[] {
-  const lines: string[] = [];
-  let current = '';
-  for (const word of text.split(/\s+/).filter(Boolean)) {
-    const longer = current === '' ? word : `${current} ${word}`;
-    if (columnsOf(longer) <= columns) {
-      current = longer;
-      continue;
-    }
-    if (current !== '') lines.push(current);
-    current = word;
-    while (columnsOf(current) > columns) {
-      lines.push(current.slice(0, columns));
-      current = current.slice(columns);
-    }
-  }
-  return current === '' ? lines : [...lines, current];
-}
-
 /** Paragraph as lines; the lines after the first hang by `hang` columns. */
 export function paragraph(text: string, columns: number, role: Role = 'plain', hang = 0): Line[] {
-  const [first, ...rest] = wrapped(text, columns);
-  if (first === undefined) return [];
-  if (rest.length === 0) return [line(first, role)];
-  return [
-    line(first, role),
-    ...wrapped(rest.join(' '), columns - hang).map((one) => indented(line(one, role), hang)),
-  ];
+  return wrapped(text, columns, ' '.repeat(hang)).map((one) => line(one, role));
 }

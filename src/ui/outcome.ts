@@ -2,7 +2,7 @@ import type { SessionCommand } from '../session/command.ts';
 import type { Bench } from '../workbench/bench.ts';
 import type { Effect } from './effect.ts';
 import type { Phase } from './phase.ts';
-import type { Draft, Model, Screen, UiState } from './ui-state.ts';
+import type { Model, Screen, Typing, UiState } from './ui-state.ts';
 
 /** What a key leads to. */
 export interface Outcome {
@@ -45,8 +45,8 @@ export const send = (acting: Acting, commands: readonly SessionCommand[], to?: S
 export const RUNNER: Screen = { kind: 'runner', draft: null };
 
 /** The runner with another draft. */
-export const withDraft = (acting: Acting, draft: Draft | null): Outcome =>
+export const withDraft = (acting: Acting, draft: Typing | null): Outcome =>
   show(acting, { kind: 'runner', draft });
 
-export const draftOf = ({ ui }: Model): Draft | null =>
+export const draftOf = ({ ui }: Model): Typing | null =>
   ui.screen.kind === 'runner' ? ui.screen.draft : null;

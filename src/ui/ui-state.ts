@@ -15,7 +15,7 @@ export interface Size {
 export type Field = 'count' | 'reserve' | 'load';
 
 /** Numbers that are being typed over those of a set. */
-export interface Draft {
+export interface Typing {
   /** Id of a set that was put down; null: the set that is being lifted. */
   readonly of: string | null;
   readonly field: Field;
@@ -37,7 +37,7 @@ export type Screen =
       readonly chosen: number;
     }
   | { readonly kind: 'stale'; readonly chosen: number }
-  | { readonly kind: 'runner'; readonly draft: Draft | null }
+  | { readonly kind: 'runner'; readonly draft: Typing | null }
   | {
       readonly kind: 'load';
       readonly exercise: number;

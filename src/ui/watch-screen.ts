@@ -8,7 +8,7 @@ import type {
   ReviewPage,
   Weighing,
 } from '../workbench/look-back.ts';
-import type { Draft, Field, Screen } from './ui-state.ts';
+import type { Field, Screen, Typing } from './ui-state.ts';
 
 /** The lifts that have results. */
 export interface LiftsScreen {
@@ -69,7 +69,7 @@ export type WatchScreen =
       readonly kind: 'correct';
       readonly set: SetResult;
       readonly field: Field;
-      readonly typed: Draft['typed'];
+      readonly typed: Typing['typed'];
       readonly back: PastSessionScreen;
     }
   | {

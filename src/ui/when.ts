@@ -1,11 +1,11 @@
-import { draftNumbers, entryTarget, putDown } from './entry.ts';
+import { draftNumbers, entryTarget, setsPutDown } from './entry.ts';
 import { loadWanted, type Phase, placeOf } from './phase.ts';
 import { sheetRows } from './program-screen.ts';
-import type { Draft, Model, Screen } from './ui-state.ts';
+import type { Model, Screen, Typing } from './ui-state.ts';
 
 type When = (model: Model, phase: Phase | null) => true | string;
 
-const draftOf = ({ ui }: Model): Draft | null =>
+const draftOf = ({ ui }: Model): Typing | null =>
   ui.screen.kind === 'runner' ? ui.screen.draft : null;
 
 const during =
@@ -61,7 +61,7 @@ export const can = {
     session?.events.at(-1)?.type === 'undone' ? true : 'There is no undo to take back.',
   takeOffer: ({ offer }) => (offer ? true : 'There is nothing on offer now.'),
   goBack: ({ session }) =>
-    session && putDown(session).length > 0 ? true : 'There is no set before this one.',
+    session && setsPutDown(session).length > 0 ? true : 'There is no set before this one.',
   goForth: (model) => (draftOf(model)?.of ? true : 'This is the newest set.'),
   withdraw: ({ session }) =>
     session?.stage.kind === 'lifting' ? true : 'No set was started by hand.',

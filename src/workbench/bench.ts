@@ -36,7 +36,7 @@ export interface MadeUp {
 }
 
 /** A sentence for the lifter, and how well founded it is. */
-export interface ReasonWords {
+export interface ReasonShown {
   readonly text: string;
   /** Citation, or `common practice`, or `ours`. */
   readonly source: string;
@@ -104,7 +104,7 @@ export interface Bench {
   readonly offer: (index: number) => Offer | null;
   /** Loads near `wish`, in the exercise's own basis. */
   readonly nearestLoads: (exercise: PrescribedExercise, wish: Mass) => NearLoads;
-  readonly reasonWords: (reason: Reason) => ReasonWords;
+  readonly reasonWords: (reason: Reason) => ReasonShown;
   /** Of the live session, once it is closed. */
   readonly review: () => SessionReview;
   readonly choices: () => Choices;

@@ -12,7 +12,7 @@ import { type Problem, Refusal } from '../text/problem.ts';
 import { massText, type Unit } from '../training/mass.ts';
 import { writeProgram } from './change-program.ts';
 import { keepWeighIn, replacedWords } from './keep-weigh-in.ts';
-import { type Change, trendWords } from './look-back.ts';
+import { type RecordChange, trendWords } from './look-back.ts';
 import type { KeepSettings } from './open-bench.ts';
 import type { Workbench } from './open-workbench.ts';
 
@@ -23,7 +23,9 @@ export interface SettingsDesk {
 }
 
 type Makers = {
-  readonly [Kind in Change['kind']]: (change: Extract<Change, { kind: Kind }>) => string;
+  readonly [Kind in RecordChange['kind']]: (
+    change: Extract<RecordChange, { kind: Kind }>,
+  ) => string;
 };
 
 /**
@@ -36,7 +38,7 @@ export function pastChanger(
   workbench: Workbench,
   settings: SettingsDesk,
   unit: () => Unit,
-): (change: Change) => string {
+): (change: RecordChange) => string {
   const history = () => workbench.journal().history();
   let last: readonly string[] = [];
   const record = (...fact: Parameters<ReturnType<Workbench['journal']>['record']>) => {
@@ -93,7 +95,7 @@ export function pastChanger(
       return 'Taken back.';
     },
   };
-  return (change) => (makers[change.kind] as (change: Change) => string)(change);
+  return (change) => (makers[change.kind] as (change: RecordChange) => string)(change);
 }
 
 const GONE: Problem = { what: 'That is not there any more.' };

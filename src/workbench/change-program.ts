@@ -12,10 +12,9 @@ import {
 } from '../program/edit-program.ts';
 import { fileProblemText } from '../program/file-problem.ts';
 import { findLifts } from '../program/find-lifts.ts';
-import type { Program } from '../program/program.ts';
+import { type Program, setsOf } from '../program/program.ts';
 import { readProgram } from '../program/read-program.ts';
 import { whyNotWritten, writeProgramFile } from '../program/write-file.ts';
-import { setsOf } from '../progression/weekly-sets.ts';
 import { type DiffLine, lineDiff } from '../text/line-diff.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import type { Lift } from '../training/lift.ts';

@@ -1,13 +1,13 @@
 import type { Temporal } from 'temporal-polyfill';
 import { answersTo } from '../cut/answers.ts';
-import type { Finding } from '../cut/finding.ts';
+import type { ReviewFinding } from '../cut/finding.ts';
 import { rateOfLoss } from '../cut/rate-of-loss.ts';
 import { type Review, review } from '../cut/review.ts';
 import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { History } from '../journal/history.ts';
 import type { Decision } from '../progression/past.ts';
 import {
-  type LiftRow,
+  type LiftSession,
   type LiftSummary,
   liftRows,
   liftSummaries,
@@ -85,7 +85,7 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
 
 /** One thing that the review found, in words, and what can be said to it. */
 export interface Advice {
-  readonly finding: Finding;
+  readonly finding: ReviewFinding;
   readonly text: string;
   readonly source: string;
   readonly mayTake: boolean;
@@ -123,17 +123,17 @@ export interface Weighing {
 /** One session of a lift, with its sets as they can be corrected. */
 export interface PastSession {
   readonly session: string;
-  readonly row: LiftRow;
+  readonly row: LiftSession;
   readonly unit: Unit;
   readonly notes: readonly string[];
 }
 
 /** Something that the lifter adds to, or changes in, what is recorded. */
-export type Change =
+export type RecordChange =
   | { readonly kind: 'weigh'; readonly mass: Mass }
   | {
       readonly kind: 'answer';
-      readonly finding: Finding;
+      readonly finding: ReviewFinding;
       readonly answer: Extract<Decision['answer'], 'yes' | 'no'>;
       /** What was shown of the program file and is written with a yes; null where nothing is. */
       readonly edit: ProgramEdit | null;
@@ -158,14 +158,14 @@ export interface Watch {
   readonly review: () => ReviewPage;
   readonly weightAdvice: () => Settings['weightAdvice'];
   /** What a yes would change in the program file; nothing is written yet. */
-  readonly programEdit: (finding: Finding) => ProgramEdit | Problem;
+  readonly programEdit: (finding: ReviewFinding) => ProgramEdit | Problem;
   readonly weighing: () => Weighing;
   readonly doubt: (mass: Mass) => WeighInDoubt | null;
   /** Lifts with results that every word of `query` fits, the one done last first. */
   readonly lifts: (query: string) => readonly LiftSummary[];
   /** Sessions of a lift that every word of `query` fits, newest first. */
   readonly results: (lift: string, query: string) => readonly PastSession[];
-  readonly change: (change: Change) => Changed | Problem;
+  readonly change: (change: RecordChange) => Changed | Problem;
 }
 
 /** The review of the last `weeks` calendar weeks; weight is spoken of only to who asked for it. */

@@ -13,7 +13,7 @@ import type { Ports } from './ports.ts';
 import { chooseProgram, ownCopy, type ProgramSources } from './program-choice.ts';
 
 /** What the lifter asked for on the command line. */
-export interface Wishes {
+export interface AskedFor {
   readonly data: string | null;
   readonly program: string | null;
 }
@@ -40,7 +40,7 @@ export interface Workbench extends Records {
   readonly circumstances: () => Circumstances;
 }
 
-export function openWorkbench(ports: Ports, wishes: Wishes): Workbench {
+export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
   const records = openRecords(ports, wishes);
   const { folders, settings, knownGear, today } = records;
   const sources = (): ProgramSources => ({

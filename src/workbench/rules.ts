@@ -9,7 +9,7 @@ import type { Gear } from '../training/gear.ts';
 import type { Basis } from '../training/lift.ts';
 import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason, Rule } from '../training/rule.ts';
-import type { ReasonWords } from './bench.ts';
+import type { ReasonShown } from './bench.ts';
 
 /** The rules of every room, by key. A test asserts that no two rooms use the same key. */
 export const RULES: readonly Rule[] = [
@@ -28,7 +28,7 @@ export const ruleOf = (key: string): Rule | undefined => byKey.get(key);
 const SMALLEST_MASS = 1_000_000;
 
 /** A reason in words: its sentence, where it comes from, and the numbers it used. */
-export function reasonWords({ rule: key, facts }: Reason, unit: Unit): ReasonWords {
+export function reasonWords({ rule: key, facts }: Reason, unit: Unit): ReasonShown {
   const rule = ruleOf(key);
   if (!rule) {
     return {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { linearRegression } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import type { WeighIn } from '../../src/cut/daily-mass.ts';
+import type { DatedMass } from '../../src/cut/daily-mass.ts';
 import { judgeRate } from '../../src/cut/judge-rate.ts';
 import { type RateQuestion, rateOfLoss } from '../../src/cut/rate-of-loss.ts';
 import { kilograms, type Mass } from '../../src/training/mass.ts';
@@ -11,13 +11,13 @@ import { day } from './made.ts';
 const CUT = day('2026-09-07');
 
 /** Daily readings from the first day of the cut on, in kg by days since then. */
-const readings = (days: number, kg: (at: number) => number): WeighIn[] =>
+const readings = (days: number, kg: (at: number) => number): DatedMass[] =>
   Array.from({ length: days }, (_, at) => ({
     date: CUT.add({ days: at }),
     mass: kilograms(kg(at)),
   }));
 
-const trendOf = (weighIns: readonly WeighIn[]): RateQuestion['bodyMassOn'] => {
+const trendOf = (weighIns: readonly DatedMass[]): RateQuestion['bodyMassOn'] => {
   const values = trend(
     weighIns.map(({ date, mass }) => ({
       day: CUT.until(date, { largestUnit: 'days' }).days,
@@ -33,7 +33,7 @@ const trendOf = (weighIns: readonly WeighIn[]): RateQuestion['bodyMassOn'] => {
 };
 
 const asked = (
-  weighIns: readonly WeighIn[],
+  weighIns: readonly DatedMass[],
   onDay: number,
   more: Partial<RateQuestion> = {},
 ): RateQuestion => ({

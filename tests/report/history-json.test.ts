@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
 import type { JournalEvent } from '../../src/journal/records.ts';
-import { historyJson, historySchema } from '../../src/report/history-json.ts';
+import { historyExportSchema, historyJson } from '../../src/report/history-json.ts';
 import { importJson } from '../../src/report/import-json.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { day, LIFTS, madeResult, madeSession } from '../cut/made.ts';
@@ -41,7 +41,7 @@ const none = { events: new Set<string>(), sessions: new Set<string>() };
 
 describe('the whole history as JSON', () => {
   it('is what its schema says', () => {
-    expect(historySchema.parse(JSON.parse(text))).toEqual(document);
+    expect(historyExportSchema.parse(JSON.parse(text))).toEqual(document);
     expect(document.sessions[0]?.exercises[0]?.sets[0]).toEqual({
       load: 80,
       count: 6,
@@ -53,7 +53,7 @@ describe('the whole history as JSON', () => {
   });
 
   it('has a JSON Schema for other programs', () => {
-    const schema = z.toJSONSchema(historySchema, { target: 'draft-7', io: 'input' });
+    const schema = z.toJSONSchema(historyExportSchema, { target: 'draft-7', io: 'input' });
     expect(Object.keys(schema.properties ?? {})).toEqual(Object.keys(document));
   });
 

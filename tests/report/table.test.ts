@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
-import { type Column, textTable, wrapped } from '../../src/report/table.ts';
+import { type Column, textTable } from '../../src/report/table.ts';
+import { wrapped } from '../../src/text/columns.ts';
 
 const columns: readonly Column[] = [
   { heading: 'date', align: 'left' },

@@ -1,4 +1,5 @@
-import { type LiftRows, OURS } from './lift-rows.ts';
+import { OURS } from '../../training/rule.ts';
+import type { LiftRows } from './lift-rows.ts';
 
 export const ELBOW_FLEXIONS = {
   'barbell-curl': {

@@ -1,4 +1,5 @@
-import { EBBEN, EBBEN_MEMORY, type LiftRows, OURS } from './lift-rows.ts';
+import { OURS } from '../../training/rule.ts';
+import { EBBEN, EBBEN_MEMORY, type LiftRows } from './lift-rows.ts';
 
 const OVER_THE_CHEST = 'Alone only with safeties set just above the chest, and without collars.';
 

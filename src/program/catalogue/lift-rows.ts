@@ -29,4 +29,3 @@ export const EBBEN_MEMORY = 'Ebben 2011, JSCR 25(10):2891–2894, from memory';
 /** Masses of the body's segments; shares of lifts worked out from them are ours. */
 export const SEGMENTS =
   'ours, from segment masses in Winter, Biomechanics of Human Movement (memory)';
-export const OURS = 'ours';

@@ -1,4 +1,5 @@
-import { type LiftRows, OURS, SEGMENTS } from './lift-rows.ts';
+import { OURS } from '../../training/rule.ts';
+import { type LiftRows, SEGMENTS } from './lift-rows.ts';
 
 export const TRUNK_LIFTS = {
   crunch: {

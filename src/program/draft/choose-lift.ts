@@ -6,10 +6,10 @@ import { DRAFT_LIMITS } from './draft-limits.ts';
 import type { Wishes } from './wishes.ts';
 
 /** Why a lift cannot be in a draft, the one that is easiest to change last. */
-export type Bar = 'gear' | 'safeties' | 'hurts' | 'without';
+export type KeptOutBy = 'gear' | 'safeties' | 'hurts' | 'without';
 
 /** What a lift is kept out by; null where it may come in. */
-export function barredBy(lift: Lift, wishes: Wishes): Bar | null {
+export function barredBy(lift: Lift, wishes: Wishes): KeptOutBy | null {
   if (wishes.without.includes(lift.key)) return 'without';
   const before = exerciseBefore(lift.key, wishes);
   if (missingFor({ lift, step: before?.step ?? null }, wishes.gear) !== null) return 'gear';
@@ -19,14 +19,14 @@ export function barredBy(lift: Lift, wishes: Wishes): Bar | null {
 }
 
 /** Why none of the lifts can come in; null where one can. */
-export function allBarredBy(lifts: readonly Lift[], wishes: Wishes): Bar | null {
+export function allBarredBy(lifts: readonly Lift[], wishes: Wishes): KeptOutBy | null {
   const bars = lifts.map((lift) => barredBy(lift, wishes));
   if (bars.includes(null)) return null;
   return NEAREST.find((bar) => bars.includes(bar)) ?? 'gear';
 }
 
 /** What stands nearest to the lifter's own choice is the true cause. */
-const NEAREST: readonly Bar[] = ['without', 'hurts', 'safeties', 'gear'];
+const NEAREST: readonly KeptOutBy[] = ['without', 'hurts', 'safeties', 'gear'];
 
 export const exerciseBefore = (key: string, { from }: Wishes) =>
   from?.program.days

@@ -8,7 +8,7 @@ import { readProgram } from '../read-program.ts';
 import { PACES, type Pace } from './draft-limits.ts';
 import { chosenReasons } from './explain-draft.ts';
 import { givenUp, givenUpReasons, type Lost } from './given-up.ts';
-import { type Plan, planDays } from './plan-days.ts';
+import { type DayPlans, planDays } from './plan-days.ts';
 import { redraft } from './redraft.ts';
 import { LARGE } from './skeleton.ts';
 import type { Wishes } from './wishes.ts';
@@ -55,7 +55,7 @@ export function draftProgram(wishes: Wishes): Draft {
 function roomiest(
   wishes: Wishes,
   lifts: ReadonlyMap<string, Lift>,
-): { readonly plan: Plan; readonly pace: Pace } {
+): { readonly plan: DayPlans; readonly pace: Pace } {
   const plans = PACES.map((usual) => {
     const pace = wishes.from ? { ...usual, between: wishes.from.program.restBetween } : usual;
     const plan = planDays(wishes, lifts, pace);

@@ -11,14 +11,11 @@ import { writtenExercise } from './written-exercise.ts';
 /** A lift with the fewest sets, as the lifter had it before where they did, and with its first load. */
 export function draftedExercise(lift: Lift, wishes: Wishes, pace: Pace): Exercise {
   const before = exerciseBefore(lift.key, wishes);
-  const exercise = withSets(before ?? newExercise(lift, pace), fewestSets(lift));
+  const exercise = exerciseWithSets(before ?? newExercise(lift, pace), fewestSets(lift));
   return { ...exercise, start: startFrom(exercise, wishes)?.start ?? exercise.start };
 }
 
-export const setsOf = (exercise: Exercise): number =>
-  exercise.style === 'cluster' ? exercise.mostSets : exercise.sets;
-
-export const withSets = (exercise: Exercise, sets: number): Exercise =>
+export const exerciseWithSets = (exercise: Exercise, sets: number): Exercise =>
   exercise.style === 'cluster' ? { ...exercise, mostSets: sets } : { ...exercise, sets };
 
 const limits = (lift: Lift, isCluster: boolean): Range => {

@@ -4,7 +4,7 @@ import { isUnderTheBar } from '../check/under-the-bar.ts';
 import { allBarredBy, barredBy } from './choose-lift.ts';
 import type { Pace } from './draft-limits.ts';
 import { draftReason } from './draft-rules.ts';
-import { obstacle, type Plan, setsByMuscle, wantedMuscles, wantedSets } from './plan-days.ts';
+import { type DayPlans, obstacle, setsByMuscle, wantedMuscles, wantedSets } from './plan-days.ts';
 import { DIRECT, FOCUS_ONLY, MOVEMENTS } from './skeleton.ts';
 import { startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';
@@ -42,7 +42,7 @@ const WANTED: readonly {
 ];
 
 export function givenUp(
-  plan: Plan,
+  plan: DayPlans,
   wishes: Wishes,
   lifts: ReadonlyMap<string, Lift>,
   pace: Pace,
@@ -91,7 +91,7 @@ const BY_COMPOUNDS: Readonly<Partial<Record<Muscle, readonly (keyof typeof MOVEM
 
 /** The same in sentences, muscles of one cause together, and what of the lifter's wishes is not in. */
 export function givenUpReasons(
-  plan: Plan,
+  plan: DayPlans,
   wishes: Wishes,
   lifts: ReadonlyMap<string, Lift>,
   pace: Pace,
@@ -117,7 +117,7 @@ export function givenUpReasons(
 }
 
 function wishReasons(
-  plan: Plan,
+  plan: DayPlans,
   wishes: Wishes,
   lifts: ReadonlyMap<string, Lift>,
   pace: Pace,

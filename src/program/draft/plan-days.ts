@@ -3,10 +3,10 @@ import { sessionSeconds } from '../../training/set-clock.ts';
 import { weeklyVolume } from '../../training/volume.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
 import { clockedDay, plannedHardSets } from '../check/planned-work.ts';
-import type { Exercise } from '../program.ts';
+import { type Exercise, setsOf } from '../program.ts';
 import { barredBy, exerciseBefore, lineUp } from './choose-lift.ts';
 import { DRAFT_LIMITS, type Pace } from './draft-limits.ts';
-import { draftedExercise, setLimits, setsOf, withSets } from './drafted-exercise.ts';
+import { draftedExercise, exerciseWithSets, setLimits } from './drafted-exercise.ts';
 import {
   DIRECT,
   FIRST_DIRECT,
@@ -21,7 +21,7 @@ import {
 import type { Wishes } from './wishes.ts';
 
 /** What is done on each day, in the order of the day. */
-export type Plan = readonly (readonly Exercise[])[];
+export type DayPlans = readonly (readonly Exercise[])[];
 
 /**
  * A week the way a coach lays it out: every movement once, what compounds hardly reach, the
@@ -29,7 +29,7 @@ export type Plan = readonly (readonly Exercise[])[];
  * there. Each step takes what still fits into the minutes and stays under the most that is
  * recovered from.
  */
-export function planDays(wishes: Wishes, lifts: ReadonlyMap<string, Lift>, pace: Pace): Plan {
+export function planDays(wishes: Wishes, lifts: ReadonlyMap<string, Lift>, pace: Pace): DayPlans {
   const week = new Week(wishes, lifts, pace);
   const { once, again } = SKELETONS[wishes.days];
   const isKept = week.keepBefore();
@@ -67,7 +67,7 @@ export const secondsOf = (day: readonly Exercise[], { between }: Pick<Pace, 'bet
 
 /** What kept lifts that may come in out of a plan, or a muscle short of sets: the true cause. */
 export function obstacle(
-  plan: Plan,
+  plan: DayPlans,
   lifts: readonly Lift[],
   wishes: Wishes,
   pace: Pace,
@@ -78,7 +78,9 @@ export function obstacle(
       const one = day[at];
       if (!one)
         return isRoomFor(lift, day) ? [inOrder(day, draftedExercise(lift, wishes, pace))] : [];
-      return setsOf(one) < setLimits(one)[1] ? [day.with(at, withSets(one, setsOf(one) + 1))] : [];
+      return setsOf(one) < setLimits(one)[1]
+        ? [day.with(at, exerciseWithSets(one, setsOf(one) + 1))]
+        : [];
     }),
   );
   if (days.length === 0) return 'full';
@@ -91,7 +93,7 @@ const isRoomFor = (lift: Lift, day: readonly Exercise[]): boolean =>
   day.length < DRAFT_LIMITS.dayLifts &&
   !day.some((one) => one.lift.key === lift.key || isTwin(one.lift, lift));
 
-export const setsByMuscle = (plan: Plan): ReadonlyMap<Muscle, number> =>
+export const setsByMuscle = (plan: DayPlans): ReadonlyMap<Muscle, number> =>
   weeklyVolume(
     plan.flat().map((exercise) => ({
       trains: exercise.lift.trains,
@@ -138,7 +140,7 @@ class Week {
       const last = left.findLastIndex(({ lift }) => lift.kind === 'isolation');
       left =
         most >= 0
-          ? left.map((one, at) => (at === most ? withSets(one, setsOf(one) - 1) : one))
+          ? left.map((one, at) => (at === most ? exerciseWithSets(one, setsOf(one) - 1) : one))
           : left.filter((_, at) => at !== (last >= 0 ? last : left.length - 1));
     }
     return left;
@@ -223,7 +225,7 @@ class Week {
         );
         const exercise = day[index];
         const isHere = exercise && (at === slot.day || !this.days[slot.day]!.some(isOfSlot(slot)));
-        if (isHere && this.#put(at, day.with(index, withSets(exercise, fewest + 1)))) break;
+        if (isHere && this.#put(at, day.with(index, exerciseWithSets(exercise, fewest + 1)))) break;
       }
     }
   }
@@ -235,7 +237,7 @@ class Week {
       .filter(({ exercise }) => setsOf(exercise) < setLimits(exercise)[1])
       .sort((a, b) => setsOf(a.exercise) - setsOf(b.exercise));
     return places.some(({ exercise, at, index }) => {
-      const more = this.days[at]!.with(index, withSets(exercise, setsOf(exercise) + 1));
+      const more = this.days[at]!.with(index, exerciseWithSets(exercise, setsOf(exercise) + 1));
       return this.#put(at, more);
     });
   }
@@ -333,8 +335,8 @@ const isOfSlot =
   ({ lift }: Exercise): boolean =>
     isOf(slot, lift);
 
-function isTooOften(muscle: Muscle, plan: Plan, before: Plan): boolean {
-  const directDays = (days: Plan, isLargeOnly: boolean) =>
+function isTooOften(muscle: Muscle, plan: DayPlans, before: DayPlans): boolean {
+  const directDays = (days: DayPlans, isLargeOnly: boolean) =>
     days.filter((day) =>
       day.some(
         (exercise) =>

@@ -2,7 +2,7 @@ import { isMap, isSeq, type Node, parseDocument, type YAMLMap, type YAMLSeq } fr
 import { DEFAULTS } from '../defaults.ts';
 import { likeBefore } from '../like-before.ts';
 import type { Exercise } from '../program.ts';
-import type { Plan } from './plan-days.ts';
+import type { DayPlans } from './plan-days.ts';
 import type { Before, Wishes } from './wishes.ts';
 import { dayName, inOneLine } from './write-draft.ts';
 import { writtenExercise, writtenMass } from './written-exercise.ts';
@@ -11,7 +11,7 @@ import { writtenExercise, writtenMass } from './written-exercise.ts';
  * The program before, with the days of the plan: exercises that stay keep everything that was
  * written at them, comments too, but for the sets; those that go take their comments with them.
  */
-export function redraft(plan: Plan, { text }: Before, wishes: Wishes): string {
+export function redraft(plan: DayPlans, { text }: Before, wishes: Wishes): string {
   const document = parseDocument(text, { version: '1.2', stringKeys: true });
   const days = document.get('days', true);
   if (!isSeq(days)) return text;

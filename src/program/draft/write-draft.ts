@@ -1,6 +1,6 @@
 import { Document, isMap, isScalar, type YAMLMap } from 'yaml';
 import type { Pace } from './draft-limits.ts';
-import type { Plan } from './plan-days.ts';
+import type { DayPlans } from './plan-days.ts';
 import type { Wishes } from './wishes.ts';
 import { writtenExercise, writtenRest } from './written-exercise.ts';
 
@@ -12,7 +12,7 @@ const CLUSTER = ` A cluster: one set of 12 to 15, then mini-sets of the same loa
 
 /** A new program file, with a comment where something is met for the first time. */
 export function writeDraft(
-  plan: Plan,
+  plan: DayPlans,
   pace: Pace,
   wishes: Wishes,
   said: readonly string[],

@@ -1,4 +1,5 @@
-import { COMMON, lossWords, OURS, rule } from './facts.ts';
+import { COMMON, OURS } from '../../training/rule.ts';
+import { lossWords, rule } from './facts.ts';
 
 /** Rules about which day is due, rest days and lighter weeks. */
 export const DAY_RULES = [

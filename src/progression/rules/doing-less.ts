@@ -1,4 +1,5 @@
-import { lossWords, OURS, rule } from './facts.ts';
+import { OURS } from '../../training/rule.ts';
+import { lossWords, rule } from './facts.ts';
 
 const CARRIED =
   'ours, carried over from maintenance in energy balance (Bickel 2011; Spiering 2021); in a deficit evidence is insufficient (Roth 2022)';

@@ -56,9 +56,6 @@ export function rule<const Key extends string>(
 /** A sentence may begin with a load in words: `body weight …`. */
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-export const COMMON = 'common practice';
-export const OURS = 'ours';
-
 const ODDS = [
   { from: 0.99, words: 'almost surely' },
   { from: 0.95, words: 'very likely (19 in 20)' },

@@ -1,4 +1,5 @@
-import { COMMON, OURS, rule } from './facts.ts';
+import { COMMON, OURS } from '../../training/rule.ts';
+import { rule } from './facts.ts';
 
 /** Rules that keep the load, and say what to aim at. */
 export const HOLDING_RULES = [

@@ -1,4 +1,5 @@
-import { COMMON, OURS, rule } from './facts.ts';
+import { COMMON, OURS } from '../../training/rule.ts';
+import { rule } from './facts.ts';
 
 const ACSM = 'size of the step: ACSM 2009, MSSE 41(3):687–708; when: common practice';
 

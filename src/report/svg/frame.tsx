@@ -4,14 +4,14 @@ import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import type { ComponentChildren } from 'preact';
 import type { Tick } from '../date-ticks.ts';
 
-export interface Size {
+export interface DrawingSize {
   readonly width: number;
   readonly height: number;
 }
 
 /** Plots are drawn at phone size and scale up, so that their labels stay readable on a phone. */
-export const WIDE: Size = { width: 420, height: 266 };
-export const SMALL: Size = { width: 300, height: 176 };
+export const WIDE_PLOT: DrawingSize = { width: 420, height: 266 };
+export const SMALL_PLOT: DrawingSize = { width: 300, height: 176 };
 
 const MARGIN = { top: 24, right: 14, bottom: 36, left: 40 } as const;
 
@@ -22,7 +22,7 @@ export interface Scales {
 
 /** Scales from data to the drawing, inside the margins; `free` is kept clear at the right. */
 export function scalesFor(
-  size: Size,
+  size: DrawingSize,
   xEnds: readonly [number, number],
   yEnds: readonly [number, number],
   free = 0,
@@ -54,7 +54,7 @@ export interface Axes {
 }
 
 export interface FrameProps {
-  readonly size: Size;
+  readonly size: DrawingSize;
   readonly scales: Scales;
   readonly xTicks: readonly Tick[];
   readonly yTicks: readonly Tick[];
@@ -66,7 +66,7 @@ export interface FrameProps {
 }
 
 /** The drawing with its axes: quiet lines across, labels left and below. */
-export function Frame({ size, scales, xTicks, yTicks, axes, says, children }: FrameProps) {
+export function PlotFrame({ size, scales, xTicks, yTicks, axes, says, children }: FrameProps) {
   const floor = size.height - MARGIN.bottom;
   return (
     <svg role='img' aria-label={says} viewBox={`0 0 ${size.width} ${size.height}`}>
@@ -108,7 +108,7 @@ export function Frame({ size, scales, xTicks, yTicks, axes, says, children }: Fr
 }
 
 /** Labels near an edge grow inwards. */
-function anchorAt(x: number, { width }: Size): 'start' | 'middle' | 'end' {
+function anchorAt(x: number, { width }: DrawingSize): 'start' | 'middle' | 'end' {
   if (x < MARGIN.left + 14) return 'start';
   return x > width - MARGIN.right - 14 ? 'end' : 'middle';
 }

@@ -2,10 +2,18 @@
 import { area, line } from 'd3-shape';
 import type { Tick } from '../date-ticks.ts';
 import type { PlotBand, Point } from '../plot.ts';
-import { type Axes, endsOf, Frame, px, roundTicks, type Size, scalesFor } from './frame.tsx';
+import {
+  type Axes,
+  type DrawingSize,
+  endsOf,
+  PlotFrame,
+  px,
+  roundTicks,
+  scalesFor,
+} from './frame.tsx';
 
 export interface LinePlotProps {
-  readonly size: Size;
+  readonly size: DrawingSize;
   readonly says: string;
   readonly axes: Axes;
   /** Single readings. */
@@ -46,7 +54,7 @@ export function LinePlot(props: LinePlotProps) {
   const most = Math.max(2, Math.floor(size.width / 75));
   const last = joined.at(-1);
   return (
-    <Frame
+    <PlotFrame
       size={size}
       scales={scales}
       says={props.says}
@@ -80,7 +88,7 @@ export function LinePlot(props: LinePlotProps) {
           {lastLabel}
         </text>
       ) : null}
-    </Frame>
+    </PlotFrame>
   );
 }
 

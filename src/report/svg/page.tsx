@@ -2,7 +2,7 @@
 import { renderToString } from 'preact-render-to-string';
 import type { PageView } from '../page-view.ts';
 import { PAGE_STYLE } from './page-style.ts';
-import { Body, Kept, LiftCard, Muscles } from './pictures.tsx';
+import { Body, KeptFigure, LiftCard, Muscles } from './pictures.tsx';
 
 /**
  * One self-contained HTML page: no script, nothing from the network (its own policy forbids it),
@@ -62,7 +62,7 @@ function Page({ view }: { readonly view: PageView }) {
               <h2>The cut</h2>
               <div class='pair'>
                 {body ? <Body of={body} unit={unit} /> : null}
-                {kept ? <Kept of={kept} /> : null}
+                {kept ? <KeptFigure of={kept} /> : null}
               </div>
             </section>
           ) : null}

@@ -3,7 +3,7 @@ import { dateTicks } from '../date-ticks.ts';
 import { DAYS_JOINED } from '../history-text.ts';
 import type { BodyPicture, KeptPicture, LiftPicture, MusclePicture } from '../page-view.ts';
 import type { Point } from '../plot.ts';
-import { roundTicks, SMALL, WIDE } from './frame.tsx';
+import { roundTicks, SMALL_PLOT, WIDE_PLOT } from './frame.tsx';
 import { LinePlot } from './line-plot.tsx';
 import { Numbers } from './numbers.tsx';
 import { WeekBars } from './week-bars.tsx';
@@ -18,7 +18,7 @@ export function Body({ of, unit }: { readonly of: BodyPicture; readonly unit: st
         <span>dots: readings · line: trend{of.band ? ` · shaded: ${of.bandSays}` : ''}</span>
       </figcaption>
       <LinePlot
-        size={WIDE}
+        size={WIDE_PLOT}
         says={`Body weight in ${unit}, ${fromTo(of.trend)}. The numbers follow.`}
         axes={{ x: 'day', y: unit }}
         dots={of.readings}
@@ -34,7 +34,7 @@ export function Body({ of, unit }: { readonly of: BodyPicture; readonly unit: st
 }
 
 /** Strength kept against weight lost. */
-export function Kept({ of }: { readonly of: KeptPicture }) {
+export function KeptFigure({ of }: { readonly of: KeptPicture }) {
   const last = of.points.at(-1);
   return (
     <figure class='wide'>
@@ -43,7 +43,7 @@ export function Kept({ of }: { readonly of: KeptPicture }) {
         <span>a dot a week · dashed: all of the strength at the start</span>
       </figcaption>
       <LinePlot
-        size={WIDE}
+        size={WIDE_PLOT}
         says={`Strength kept in percent against body weight lost in percent, ${fromTo(of.points)}. The numbers follow.`}
         axes={{ x: 'body weight since the start, %', y: 'strength kept, %' }}
         dots={of.points}
@@ -75,7 +75,7 @@ export function LiftCard({ of, unit }: { readonly of: LiftPicture; readonly unit
         <span>{of.note}</span>
       </figcaption>
       <LinePlot
-        size={SMALL}
+        size={SMALL_PLOT}
         says={`${of.name}: estimated one-repetition maximum in ${unit}, ${fromTo(of.points)}. The numbers follow.`}
         axes={{ x: 'day', y: `e1RM, ${unit}` }}
         dots={of.points}
@@ -106,7 +106,7 @@ export function Muscles({ of }: { readonly of: MusclePicture }) {
               <span>this week {sets.at(-1) ?? 0}</span>
             </figcaption>
             <WeekBars
-              size={SMALL}
+              size={SMALL_PLOT}
               says={`Hard sets a week for ${name}: ${sets.join(', ')}.`}
               weeks={of.weeks}
               values={sets}

@@ -1,9 +1,9 @@
 /** @jsxImportSource preact */
 import { scaleBand } from 'd3-scale';
-import { Frame, px, type Size, scalesFor } from './frame.tsx';
+import { type DrawingSize, PlotFrame, px, scalesFor } from './frame.tsx';
 
 export interface WeekBarsProps {
-  readonly size: Size;
+  readonly size: DrawingSize;
   readonly says: string;
   /** Labels of the weeks, oldest first. */
   readonly weeks: readonly string[];
@@ -26,7 +26,7 @@ export function WeekBars({ size, says, weeks, values, band, most }: WeekBarsProp
     (at, index, all) => at >= 0 && all.indexOf(at) === index,
   );
   return (
-    <Frame
+    <PlotFrame
       size={size}
       scales={scales}
       says={says}
@@ -64,6 +64,6 @@ export function WeekBars({ size, says, weeks, values, band, most }: WeekBarsProp
           y2={px(scales.y(edge))}
         />
       ))}
-    </Frame>
+    </PlotFrame>
   );
 }

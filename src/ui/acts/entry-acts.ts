@@ -1,17 +1,17 @@
 import type { SessionState } from '../../session/state.ts';
 import type { ActId } from '../binding.ts';
 import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
-import { type EntryTarget, entryTarget, putDown } from '../entry.ts';
+import { type EntryTarget, entryTarget, setsPutDown } from '../entry.ts';
 import { type Act, type Acting, draftOf, send, show, tell, withDraft } from '../outcome.ts';
 import { loadWanted, type Phase } from '../phase.ts';
 import { typedCommands } from '../typed-commands.ts';
-import type { Draft } from '../ui-state.ts';
+import type { Typing } from '../ui-state.ts';
 
 interface Entering {
   readonly session: SessionState;
   readonly phase: Phase;
   readonly target: EntryTarget;
-  readonly draft: Draft;
+  readonly draft: Typing;
 }
 
 function entering({ model, phase }: Acting): Entering | null {
@@ -25,7 +25,7 @@ function entering({ model, phase }: Acting): Entering | null {
 
 /** An act on the numbers of a set; says so where there is no set. */
 const onNumbers =
-  (change: (entering: Entering, acting: Acting) => Draft | string): Act =>
+  (change: (entering: Entering, acting: Acting) => Typing | string): Act =>
   (acting) => {
     const now = entering(acting);
     if (!now) return tell(acting, 'There is no set to put numbers on yet.');
@@ -63,13 +63,13 @@ const moveSet =
     const commands = typedCommands(acting.model);
     if (!now) return tell(acting, 'No set was put down yet.');
     if (typeof commands === 'string') return tell(acting, commands);
-    const sets = putDown(now.session);
+    const sets = setsPutDown(now.session);
     const named = sets.findIndex(({ set }) => set.id === now.draft.of);
     // The set that is lifted comes after every set that was put down.
     const next = sets[(named < 0 ? sets.length : named) + by];
     if (!next) return tell(acting, by < 0 ? 'This is the first set.' : 'This is the newest set.');
     // What was typed on the way is saved, not lost.
-    const draft: Draft = { of: next.set.id, field: 'count', typed: {} };
+    const draft: Typing = { of: next.set.id, field: 'count', typed: {} };
     return send(acting, commands, { kind: 'runner', draft });
   };
 

@@ -4,7 +4,7 @@ import { correctionOf } from '../correction.ts';
 import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
 import { draftNumbers } from '../entry.ts';
 import { type Act, type Acting, ask, show, tell } from '../outcome.ts';
-import type { Draft } from '../ui-state.ts';
+import type { Typing } from '../ui-state.ts';
 
 /** From the preview: every lift that has results. */
 export const showHistory: Act = (acting) =>
@@ -106,7 +106,7 @@ const remove: Act = (acting) => {
 };
 
 const onCorrection =
-  (change: (draft: Draft, acting: Acting) => Draft | string): Act =>
+  (change: (draft: Typing, acting: Acting) => Typing | string): Act =>
   (acting) => {
     const { screen } = acting.model.ui;
     if (screen.kind !== 'correct') return ask(acting);

@@ -8,7 +8,7 @@ import type { THEMES } from '../theme.ts';
 import type { Size } from '../ui-state.ts';
 import { formLines, spokenFormLines } from './form-lines.ts';
 import { type FormState, formOf } from './form-state.ts';
-import { pressForm, told } from './press-form.ts';
+import { notSaved, pressForm } from './press-form.ts';
 
 interface Shown {
   readonly state: FormState;
@@ -62,7 +62,7 @@ export function gearForm(
         if (effect?.do !== 'save') return;
         const problem = keep(effect.gear);
         if (problem === null) leave(0);
-        else show({ state: told(state, problem) });
+        else show({ state: notSaved(state, problem) });
       },
       resized: (next) => show({ size: next }),
       stopped: () => {},

@@ -40,7 +40,7 @@ export function pressForm(state: FormState, key: Key): FormOutcome {
 }
 
 /** After saving failed. */
-export const told = (state: FormState, message: string): FormState => ({ ...state, message });
+export const notSaved = (state: FormState, message: string): FormState => ({ ...state, message });
 
 const quiet = (state: FormState): FormOutcome => ({ state, effect: null });
 
@@ -63,24 +63,24 @@ const ACTS: Readonly<Record<FormAct, Act>> = {
   type: (state, name) =>
     chosenField(state)?.typed
       ? { ...state, typed: ((state.typed ?? '') + name).slice(0, LONGEST_NUMBER) }
-      : told(state, 'Nothing is typed here; → changes it.'),
+      : notSaved(state, 'Nothing is typed here; → changes it.'),
   'rub-out': (state) => ({ ...state, typed: state.typed?.slice(0, -1) || null }),
   take: (state) => state,
   add: (state) => {
     const part = chosenRow(state)?.part;
     return part
       ? { ...state, adding: { part, text: '' } }
-      : told(state, 'There is one of this; go to a thing that you own more of.');
+      : notSaved(state, 'There is one of this; go to a thing that you own more of.');
   },
   remove: (state) => {
     const gear = chosenRow(state)?.without;
-    return gear ? changed(state, gear) : told(state, 'This cannot be removed.');
+    return gear ? changed(state, gear) : notSaved(state, 'This cannot be removed.');
   },
   undo: (state) => {
     const gear = state.before.at(-1);
     return gear
       ? inside({ ...state, gear, before: state.before.slice(0, -1) })
-      : told(state, 'Nothing is left to undo.');
+      : notSaved(state, 'Nothing is left to undo.');
   },
   save: (state) => ({ state, effect: { do: 'save', gear: owned(state.gear) } }),
   leave: (state) => {
@@ -106,7 +106,7 @@ function attempt(state: FormState, act: () => FormState): FormState {
   try {
     return act();
   } catch (error) {
-    if (error instanceof Refusal) return told(state, error.problems.map(problemText).join(' '));
+    if (error instanceof Refusal) return notSaved(state, error.problems.map(problemText).join(' '));
     throw error;
   }
 }

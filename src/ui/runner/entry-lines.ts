@@ -1,11 +1,11 @@
 import type { SessionState } from '../../session/state.ts';
 import type { Unit } from '../../training/mass.ts';
 import { asPlannedTexts } from '../as-planned.ts';
-import { type EntryTarget, entryTarget, fieldsOf, fieldText, putDown } from '../entry.ts';
+import { type EntryTarget, entryTarget, fieldsOf, fieldText, setsPutDown } from '../entry.ts';
 import { type Line, line, paragraph, type Span, span } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { setsOfRole } from '../set-plan.ts';
-import type { Draft, Field, Model } from '../ui-state.ts';
+import type { Field, Model, Typing } from '../ui-state.ts';
 import { placeText, savedText } from '../words.ts';
 import { clusterEnd } from './cluster-end.ts';
 
@@ -38,7 +38,7 @@ function setName(session: SessionState, phase: Phase, { of, exercise }: EntryTar
 /** The numbers of a set side by side, the one that keys change marked. */
 export function fieldLine(
   target: EntryTarget,
-  draft: Draft | null,
+  draft: Typing | null,
   unit: Unit,
   columns: number,
 ): Line {
@@ -68,7 +68,7 @@ function fieldName(field: Field, { exercise }: EntryTarget, unit: Unit, wide: bo
 function plannedLines(session: SessionState, columns: number): Line[] {
   const planned = asPlannedTexts(session);
   if (planned.length === 0) {
-    const any = putDown(session).length > 0;
+    const any = setsPutDown(session).length > 0;
     return [line(any ? 'Every set has its own numbers.' : 'No set was done.')];
   }
   return [

@@ -1,8 +1,8 @@
 import type { PrescribedExercise } from '../../progression/prescription.ts';
 import type { SessionState } from '../../session/state.ts';
+import { columnsOf } from '../../text/columns.ts';
 import type { Mass } from '../../training/mass.ts';
 import type { Bench } from '../../workbench/bench.ts';
-import { columnsOf } from '../columns-of.ts';
 import { type Line, line, paragraph } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { plannedSet } from '../set-plan.ts';

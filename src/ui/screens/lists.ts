@@ -1,5 +1,5 @@
+import { columnsOf } from '../../text/columns.ts';
 import type { ChoiceList } from '../choices-of.ts';
-import { columnsOf } from '../columns-of.ts';
 import { bindingsOf, labelOf, shownKey } from '../keymap.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
 import type { Phase } from '../phase.ts';

@@ -1,9 +1,9 @@
 import { isOver } from '../../session/next-set.ts';
 import { stageNow } from '../../session/stage-now.ts';
 import type { SessionState } from '../../session/state.ts';
+import { columnsOf } from '../../text/columns.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import type { Bench, Offer } from '../../workbench/bench.ts';
-import { columnsOf } from '../columns-of.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
 import { messageLines } from '../message-lines.ts';

@@ -1,7 +1,7 @@
 import { durationRangeText, rangeText } from '../../../text/durations.ts';
 import { EFFORT } from '../../../training/effort.ts';
 import type { Lift } from '../../../training/lift.ts';
-import type { Exercise, Range, StraightExercise } from '../../program.ts';
+import { type Exercise, type Range, type StraightExercise, setsOf } from '../../program.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
 import { at, type Checked, type CheckRule } from '../check-rule.ts';
 import { isUnderTheBar } from '../under-the-bar.ts';
@@ -124,9 +124,6 @@ const compounds = ({ exercises }: Checked): readonly StraightExercise[] =>
 
 const clusters = ({ exercises }: Checked): readonly Exercise[] =>
   exercises.map(({ exercise }) => exercise).filter(({ style }) => style === 'cluster');
-
-const setsOf = (exercise: Exercise): number =>
-  exercise.style === 'cluster' ? exercise.mostSets : exercise.sets;
 
 const reps = ({ range: [low, high] }: Exercise) => ({ low, high });
 
