@@ -30,3 +30,24 @@ export type ExitStatus = number;
 
 /** What each file in this folder exports as `run`. */
 export type Run = (call: Call) => Promise<ExitStatus> | ExitStatus;
+export interface OptionRow {
+  /** As commander reads them: `--day <name>`. */
+  readonly flags: string;
+  readonly does: string;
+}
+
+export interface CommandRow {
+  readonly name: string;
+  /** The same in at most 28 letters, for the help on one screen. */
+  readonly brief: string;
+  /** Operands: `<mass>`, `[file]`; none when empty. */
+  readonly operands: string;
+  /** Starts with a verb; stands in help, README and man page. */
+  readonly does: string;
+  readonly options: readonly OptionRow[];
+  readonly examples: readonly string[];
+  /** What stands behind it is a command line of its own. */
+  readonly passesOn?: boolean;
+  /** Loads the command's code only when it runs. */
+  readonly load: () => Promise<{ run: Run }>;
+}

@@ -1,31 +1,9 @@
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
-import type { Run } from './call.ts';
+import type { CommandRow, OptionRow } from './call.ts';
 import { DRAFT_OPTIONS } from './draft-option-rows.ts';
 import { GEAR_OPTIONS } from './gear-option-rows.ts';
-
-export interface OptionRow {
-  /** As commander reads them: `--day <name>`. */
-  readonly flags: string;
-  readonly does: string;
-}
-
-export interface CommandRow {
-  readonly name: string;
-  /** The same in at most 28 letters, for the help on one screen. */
-  readonly brief: string;
-  /** Operands: `<mass>`, `[file]`; none when empty. */
-  readonly operands: string;
-  /** Starts with a verb; stands in help, README and man page. */
-  readonly does: string;
-  readonly options: readonly OptionRow[];
-  readonly examples: readonly string[];
-  /** What stands behind it is a command line of its own. */
-  readonly passesOn?: boolean;
-  /** Loads the command's code only when it runs. */
-  readonly load: () => Promise<{ run: Run }>;
-}
 
 const DAY: OptionRow = {
   flags: '--day <name>',

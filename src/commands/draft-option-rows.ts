@@ -1,5 +1,5 @@
 import { KITS } from '../training/kits.ts';
-import type { OptionRow } from './command-table.ts';
+import type { OptionRow } from './call.ts';
 
 /** `1 body weight and bands, 2 …`. */
 export const KIT_LIST = KITS.map(({ name }, at) => `${at + 1} ${name}`).join('; ');

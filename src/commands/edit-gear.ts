@@ -2,8 +2,8 @@ import { environment } from '../terminal/environment.ts';
 import { problemText, Refusal } from '../text/problem.ts';
 import type { Gear } from '../training/gear.ts';
 import { keepGear } from '../workbench/gear.ts';
-import type { KeepSettings } from '../workbench/open-bench.ts';
 import type { Workbench } from '../workbench/open-workbench.ts';
+import type { KeepSettings } from '../workbench/ports.ts';
 import type { Call } from './call.ts';
 
 /**

@@ -1,5 +1,5 @@
 import type { GearPart } from '../training/change-gear.ts';
-import type { OptionRow } from './command-table.ts';
+import type { OptionRow } from './call.ts';
 
 /** Options that change the gear, by their name in a call. */
 export const GEAR_OPTIONS = {

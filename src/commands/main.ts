@@ -1,11 +1,12 @@
 import { Command, CommanderError } from 'commander';
 import { problemText, Refusal } from '../text/problem.ts';
 import type { Ports } from '../workbench/ports.ts';
-import type { Call, ExitStatus, GlobalOptions } from './call.ts';
-import { COMMANDS, type CommandRow, GLOBAL_OPTIONS, unknownCommand } from './command-table.ts';
+import type { Call, CommandRow, ExitStatus, GlobalOptions } from './call.ts';
+import { COMMANDS, GLOBAL_OPTIONS, unknownCommand } from './command-table.ts';
 import { VERSION } from './version.ts';
 
 const HELP_WIDTH = 80;
+
 /** From this width on commands stand in two columns, so that all fit a screen of 24 lines. */
 const TWO_COLUMNS = 76;
 

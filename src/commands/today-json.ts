@@ -4,7 +4,8 @@ import { barOf, type Gear, type PlateKind } from '../training/gear.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 import { loadBar } from '../training/plates.ts';
 import type { Reason } from '../training/rule.ts';
-import type { Bench, Today } from '../workbench/bench.ts';
+import type { Bench } from '../workbench/bench.ts';
+import type { Today } from '../workbench/prepare.ts';
 import { ruleOf } from '../workbench/rules.ts';
 import type { TodayJson } from './today-schema.ts';
 

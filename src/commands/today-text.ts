@@ -6,7 +6,8 @@ import type {
 } from '../progression/prescription.ts';
 import { dayWords } from '../text/day-words.ts';
 import { durationRangeText, rangeText } from '../text/durations.ts';
-import type { Bench, Today } from '../workbench/bench.ts';
+import type { Bench } from '../workbench/bench.ts';
+import type { Today } from '../workbench/prepare.ts';
 
 /** Today as plain lines, for a pipe or a terminal that cannot show screens. */
 export function todayText(today: Today, bench: Pick<Bench, 'madeUp' | 'reasonWords'>): string {

@@ -7,14 +7,17 @@ import { localDate } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Gear } from '../training/gear.ts';
 import {
+  compareRanked,
   type EventGroup,
   type eventGroups,
   type Loose,
+  type Ranked,
+  ranked,
   type SessionGroups,
   splitGroups,
 } from './event-groups.ts';
 import type { Deletion, WeighIn } from './history.ts';
-import { type Damage, fileOf, sequenceOf } from './lines.ts';
+import { type Damage, fileOf } from './lines.ts';
 import type { Correction, JournalEvent } from './records.ts';
 
 /** A session folded from its events, corrections applied. */
@@ -260,27 +263,3 @@ const decision = ({ rule, answer, subject, at, zone }: Event<'decided'>): Decisi
   at: at.wall,
   date: localDate(at.wall, zone),
 });
-
-/** An event with what decides which of two is the later. */
-export interface Ranked<Event extends JournalEvent = JournalEvent> {
-  readonly event: Event;
-  /** The latest instant in its file so far: a clock set back does not undo the file's own order. */
-  readonly rank: number;
-}
-
-/** The events of one file, in its order, with their ranks. */
-export function ranked<Event extends JournalEvent>(events: readonly Event[]): Ranked<Event>[] {
-  let rank = Number.NEGATIVE_INFINITY;
-  return events.map((event) => {
-    rank = Math.max(rank, event.at.wall);
-    return { event, rank };
-  });
-}
-
-/** Order of events of several files: instant, then file id, then sequence number. */
-export function compareRanked(a: Ranked, b: Ranked): number {
-  if (a.rank !== b.rank) return a.rank - b.rank;
-  const [fileA, fileB] = [fileOf(a.event.id), fileOf(b.event.id)];
-  if (fileA !== fileB) return fileA < fileB ? -1 : 1;
-  return sequenceOf(a.event.id) - sequenceOf(b.event.id);
-}

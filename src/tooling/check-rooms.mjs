@@ -82,7 +82,76 @@ export function checkRooms(root) {
     else for (const path of paths) faults.push(...faultsOf(root, room, path));
   }
   if (files === 0) faults.push('src: no file was seen');
+  faults.push(...circlesIn(root), ...namesTwice(root));
   return { files, rooms, faults };
+}
+
+/**
+ * Files that import each other, types included: none of them can be read first. What is loaded only
+ * when it is needed (`import()`) counts for nothing here.
+ * @param {string} root
+ * @returns {string[]}
+ */
+function circlesIn(root) {
+  /** @type {Set<string>} */
+  const clear = new Set();
+  /** @type {string[]} */
+  const found = [];
+  /**
+   * @param {string} path
+   * @param {string[]} way
+   */
+  const walk = (path, way) => {
+    const since = way.indexOf(path);
+    if (since >= 0) found.push([...way.slice(since), path].join(' → '));
+    if (since >= 0 || clear.has(path) || !existsSync(join(root, path))) return;
+    for (const next of importedBy(root, path)) walk(next, [...way, path]);
+    clear.add(path);
+  };
+  for (const path of sourcesUnder(root, 'src')) walk(path, []);
+  return found.map((circle) => `imports go in a circle: ${circle}`);
+}
+
+/**
+ * @param {string} root
+ * @param {string} path
+ * @returns {string[]} files of the project
+ */
+function importedBy(root, path) {
+  return ts
+    .createSourceFile(path, readFileSync(join(root, path), 'utf8'), ts.ScriptTarget.Latest)
+    .statements.filter(
+      (statement) => ts.isImportDeclaration(statement) || ts.isExportDeclaration(statement),
+    )
+    .flatMap(({ moduleSpecifier: from }) => (from && ts.isStringLiteral(from) ? [from.text] : []))
+    .filter((name) => name.startsWith('.'))
+    .map((name) => posix.normalize(posix.join(posix.dirname(path), name)))
+    .filter((target) => target.startsWith('src/'));
+}
+
+/** What every command or component exports under one name. */
+const SHARED_NAMES = ['run', 'Props'];
+
+/**
+ * One name means one thing: an exported name stands in one file.
+ * @param {string} root
+ * @returns {string[]}
+ */
+function namesTwice(root) {
+  /** @type {Map<string, string[]>} */
+  const homes = new Map();
+  for (const path of existsSync(join(root, 'src')) ? sourcesUnder(root, 'src') : []) {
+    const text = readFileSync(join(root, path), 'utf8');
+    const exported = text.matchAll(
+      /^export (?:async )?(?:const|function|interface|type|class) (\w+)/gm,
+    );
+    for (const [, name = ''] of exported) homes.set(name, [...(homes.get(name) ?? []), path]);
+  }
+  return [...homes]
+    .filter(([name, paths]) => new Set(paths).size > 1 && !SHARED_NAMES.includes(name))
+    .map(
+      ([name, paths]) => `${name} is exported by ${[...new Set(paths)].toSorted().join(' and ')}`,
+    );
 }
 
 /**

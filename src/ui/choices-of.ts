@@ -6,27 +6,10 @@ import { asPlannedTexts, confirming } from './as-planned.ts';
 import type { Effect } from './effect.ts';
 import { setsPutDown } from './entry.ts';
 import { actsNow } from './keymap.ts';
-import { RUNNER } from './outcome.ts';
+import { type Choice, type ChoiceList, RUNNER } from './outcome.ts';
 import { pastChoices } from './past-choices.ts';
-import type { SheetScreen } from './program-screen.ts';
-import type { Model, Screen } from './ui-state.ts';
+import type { Model, Screen, SheetScreen } from './ui-state.ts';
 import { loadText } from './words.ts';
-
-/** One row of a list to choose from. */
-export interface Choice {
-  readonly label: string;
-  /** A quieter word behind it. */
-  readonly detail?: string;
-  readonly effects: readonly Effect[];
-  /** Shown at once, where no effect has to be carried out first. */
-  readonly to?: Screen;
-}
-
-export interface ChoiceList {
-  readonly title: string;
-  readonly words: string | null;
-  readonly choices: readonly Choice[];
-}
 
 const sent = (commands: readonly SessionCommand[], to: Screen = RUNNER): readonly Effect[] => [
   { do: 'send', commands, to },

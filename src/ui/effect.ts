@@ -1,8 +1,8 @@
 import type { SessionCommand } from '../session/command.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import type { Choices, PainAnswer } from '../workbench/bench.ts';
+import type { RecordChange } from '../workbench/change-past.ts';
 import type { Sheet } from '../workbench/change-program.ts';
-import type { RecordChange } from '../workbench/look-back.ts';
 import type { Destination } from './screen-after.ts';
 import type { Screen } from './ui-state.ts';
 

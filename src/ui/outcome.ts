@@ -50,3 +50,19 @@ export const withDraft = (acting: Acting, draft: Typing | null): Outcome =>
 
 export const draftOf = ({ ui }: Model): Typing | null =>
   ui.screen.kind === 'runner' ? ui.screen.draft : null;
+
+/** One row of a list to choose from. */
+export interface Choice {
+  readonly label: string;
+  /** A quieter word behind it. */
+  readonly detail?: string;
+  readonly effects: readonly Effect[];
+  /** Shown at once, where no effect has to be carried out first. */
+  readonly to?: Screen;
+}
+
+export interface ChoiceList {
+  readonly title: string;
+  readonly words: string | null;
+  readonly choices: readonly Choice[];
+}

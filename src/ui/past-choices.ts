@@ -3,9 +3,8 @@ import { shortDayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { PastSession } from '../workbench/look-back.ts';
-import type { Choice, ChoiceList } from './choices-of.ts';
-import type { Screen } from './ui-state.ts';
-import type { LiftsScreen, PastSessionScreen, ResultsScreen } from './watch-screen.ts';
+import type { Choice, ChoiceList } from './outcome.ts';
+import type { LiftsScreen, PastSessionScreen, ResultsScreen, Screen } from './ui-state.ts';
 import { loadText, numbersText } from './words.ts';
 
 /** The lists of screens that look at the past; null for the others. */

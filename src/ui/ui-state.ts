@@ -1,11 +1,17 @@
+import type { SetResult } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import type { LiftSummary } from '../report/lift-rows.ts';
 import type { SessionState } from '../session/state.ts';
-import type { Unit } from '../training/mass.ts';
+import type { DiffLine } from '../text/line-diff.ts';
+import type { Lift } from '../training/lift.ts';
+import type { Quantity, Unit } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
 import type { Reason } from '../training/rule.ts';
-import type { Choices, Offer, Today } from '../workbench/bench.ts';
-import type { ProgramScreen } from './program-screen.ts';
-import type { WatchScreen } from './watch-screen.ts';
+import type { Choices, Offer } from '../workbench/bench.ts';
+import type { ProgramEdit, Sheet } from '../workbench/change-program.ts';
+import type { Advice, PastSession, ReviewPage, Weighing } from '../workbench/look-back.ts';
+import type { Today } from '../workbench/prepare.ts';
+import type { FindingWords } from '../workbench/rules.ts';
 
 export interface Size {
   readonly columns: number;
@@ -109,3 +115,122 @@ export const atStart = (screen: Screen): UiState => ({
   lastKey: null,
   painAsked: [],
 });
+
+/** The lifts that have results. */
+export interface LiftsScreen {
+  readonly kind: 'lifts';
+  readonly lifts: readonly LiftSummary[];
+  /** What is searched for; empty for everything. */
+  readonly query: string;
+  readonly chosen: number;
+}
+
+/** The sessions of one lift, newest first. */
+export interface ResultsScreen {
+  readonly kind: 'results';
+  readonly lift: string;
+  readonly results: readonly PastSession[];
+  readonly query: string;
+  readonly chosen: number;
+}
+
+/** One session of a lift, set by set. */
+export interface PastSessionScreen {
+  readonly kind: 'past-session';
+  readonly past: PastSession;
+  /** Row chosen: a set, or behind them the whole session. */
+  readonly chosen: number;
+  readonly back: ResultsScreen;
+}
+
+/** Screens that look at the past: the weekly review, weigh-ins and results. */
+export type WatchScreen =
+  /** Asked once, before anything is said about losing weight. */
+  | { readonly kind: 'weight-question'; readonly scroll: number }
+  | {
+      readonly kind: 'review';
+      readonly page: ReviewPage;
+      /** Which of the findings keys act on. */
+      readonly chosen: number;
+      readonly scroll: number;
+    }
+  | {
+      readonly kind: 'advice';
+      readonly advice: Advice;
+      readonly edit: ProgramEdit;
+      readonly back: Screen;
+      readonly scroll: number;
+    }
+  | {
+      readonly kind: 'weigh';
+      readonly weighing: Weighing;
+      readonly typed: string;
+      /** What was doubted: typed once more it is kept. */
+      readonly doubted: Quantity | null;
+    }
+  | LiftsScreen
+  | ResultsScreen
+  | PastSessionScreen
+  | {
+      readonly kind: 'correct';
+      readonly set: SetResult;
+      readonly field: Field;
+      readonly typed: Typing['typed'];
+      readonly back: PastSessionScreen;
+    }
+  | {
+      readonly kind: 'delete';
+      /** Id of a set or a session. */
+      readonly of: string;
+      readonly words: string;
+      readonly chosen: number;
+      readonly back: PastSessionScreen;
+    }
+  | {
+      readonly kind: 'search';
+      readonly typed: string;
+      readonly back: LiftsScreen | ResultsScreen;
+    };
+
+/** The program, day by day; `chosen` is a row: each day is one, and each exercise. */
+export interface SheetScreen {
+  readonly kind: 'program';
+  readonly sheet: Sheet;
+  readonly chosen: number;
+  /** The same before each change, the latest last. */
+  readonly past: readonly SheetScreen[];
+  /** The screen that it was opened from. */
+  readonly back: Screen;
+}
+
+/** Screens about the program file. */
+export type ProgramScreen =
+  | SheetScreen
+  | {
+      readonly kind: 'add-lift';
+      readonly back: SheetScreen;
+      readonly typed: string;
+      readonly lifts: readonly Lift[];
+      readonly chosen: number;
+    }
+  | {
+      readonly kind: 'changes';
+      readonly back: SheetScreen;
+      readonly lines: readonly DiffLine[];
+      readonly scroll: number;
+    }
+  | { readonly kind: 'unsaved'; readonly back: SheetScreen; readonly chosen: number }
+  | {
+      readonly kind: 'findings';
+      readonly findings: readonly FindingWords[];
+      readonly file: string;
+      readonly back: Screen;
+      readonly scroll: number;
+    };
+
+/** Rows of a sheet in order: a day, then its exercises (null for the day's own row). */
+export const sheetRows = ({ program }: Sheet) =>
+  program.days.flatMap(({ exercises }, day) => [
+    { day, exercise: null },
+    ...exercises.map((_, exercise) => ({ day, exercise })),
+  ]);

@@ -1,7 +1,6 @@
 import { draftNumbers, entryTarget, setsPutDown } from './entry.ts';
 import { loadWanted, type Phase, placeOf } from './phase.ts';
-import { sheetRows } from './program-screen.ts';
-import type { Model, Screen, Typing } from './ui-state.ts';
+import { type Model, type Screen, sheetRows, type Typing } from './ui-state.ts';
 
 type When = (model: Model, phase: Phase | null) => true | string;
 

@@ -1,48 +1,16 @@
 import type { Decision } from '../progression/past.ts';
-import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Problem } from '../text/problem.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { ProgramDesk } from './change-program.ts';
+import type { MadeUp } from './gear.ts';
 import type { Watch } from './look-back.ts';
+import type { Today } from './prepare.ts';
+import type { ReasonShown } from './rules.ts';
 import type { LiveSession } from './run-session.ts';
-
-/** The session of a day, before it is begun. */
-export interface Today {
-  /** `open`: a session was begun and not closed; it goes on from its own copy. */
-  readonly state: 'due' | 'open' | 'done-today';
-  /** Id of the open session; null where none is open. */
-  readonly session: string | null;
-  /** Of an open session that another device went on with last: on which, since when. */
-  readonly elsewhere: { readonly device: string; readonly since: string } | null;
-  readonly prescription: Prescription;
-  /** Minutes that the session is expected to take. */
-  readonly minutes: number;
-  /** Minutes that there are, where the lifter said so; also where the whole day fits into them. */
-  readonly within: number | null;
-  /** Names of the program's days, in its order. */
-  readonly days: readonly string[];
-}
-
-/** How an implement is made up for a load. */
-export interface MadeUp {
-  /** `20 + 10 a side`, `empty bar`, `body weight + 10 on the belt`. */
-  readonly words: string;
-  /** `take off 5, put on 10 + 2.5 a side`, from what is loaded now; null where it is as it should be. */
-  readonly change: string | null;
-  /** Lines of a side view no wider than `width` columns; none where there is nothing to draw. */
-  readonly picture: (width: number) => readonly string[];
-}
-
-/** A sentence for the lifter, and how well founded it is. */
-export interface ReasonShown {
-  readonly text: string;
-  /** Citation, or `common practice`, or `ours`. */
-  readonly source: string;
-  /** Numbers that the rule used, ready to read: `last time` → `6, 5, 5 reps`. */
-  readonly facts: readonly { readonly name: string; readonly value: string }[];
-}
+import type { SessionReview } from './session-review.ts';
 
 /** The load wished for, where it can be made, and those next to it that can; null where there is none. */
 export interface NearLoads {
@@ -59,16 +27,6 @@ export interface Offer {
   readonly by: PrescribedExercise;
   /** One sentence: what changes and why. */
   readonly words: string;
-}
-
-/** What a finished session came to, beside what its own state shows. */
-export interface SessionReview {
-  readonly hardReps: number | null;
-  /** Seconds spent in clusters, and what the same work takes as straight sets; null without clusters. */
-  readonly clusters: { readonly spent: number; readonly asStraight: number } | null;
-  /** One sentence each: `Back squat: best estimate so far, 98 kg (was 96.5).` */
-  readonly bests: readonly string[];
-  readonly next: readonly { readonly name: string; readonly plan: string; readonly why: string }[];
 }
 
 /** Settings that the screens read and change. */

@@ -1,26 +1,21 @@
+import type { ReviewFinding } from '../cut/finding.ts';
 import type { History, WeighIn } from '../journal/history.ts';
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
 import { loadWords } from '../progression/load-words.ts';
+import type { Decision } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { amend } from '../session/decisions/lifting.ts';
+import type { SetNumbers } from '../session/events.ts';
 import { setsDone, worksOf } from '../session/next-set.ts';
 import { dateOf } from '../session/results.ts';
 import type { DoneSet, SessionState } from '../session/state.ts';
-import type { Settings } from '../settings/settings.ts';
 import { dayWords } from '../text/day-words.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
-import { massText, type Unit } from '../training/mass.ts';
-import { writeProgram } from './change-program.ts';
-import { keepWeighIn, replacedWords } from './keep-weigh-in.ts';
-import { type RecordChange, trendWords } from './look-back.ts';
-import type { KeepSettings } from './open-bench.ts';
+import { type Mass, massText, type Unit } from '../training/mass.ts';
+import { type ProgramEdit, writeProgram } from './change-program.ts';
+import { keepWeighIn, replacedWords, trendWords } from './keep-weigh-in.ts';
 import type { Workbench } from './open-workbench.ts';
-
-/** Settings as they are now, and the way to change them. */
-export interface SettingsDesk {
-  readonly now: () => Settings;
-  readonly keep: KeepSettings;
-}
+import type { SettingsDesk } from './ports.ts';
 
 type Makers = {
   readonly [Kind in RecordChange['kind']]: (
@@ -167,3 +162,20 @@ export function recordWords(record: Recorded, unit: Unit): RecordWords {
     }
   }
 }
+
+/** Something that the lifter adds to, or changes in, what is recorded. */
+export type RecordChange =
+  | { readonly kind: 'weigh'; readonly mass: Mass }
+  | {
+      readonly kind: 'answer';
+      readonly finding: ReviewFinding;
+      readonly answer: Extract<Decision['answer'], 'yes' | 'no'>;
+      /** What was shown of the program file and is written with a yes; null where nothing is. */
+      readonly edit: ProgramEdit | null;
+    }
+  | { readonly kind: 'weight-advice'; readonly answer: 'yes' | 'no' }
+  | { readonly kind: 'correct'; readonly set: string; readonly numbers: Partial<SetNumbers> }
+  /** `of`: a set, a session or a weigh-in. */
+  | { readonly kind: 'delete'; readonly of: string }
+  /** The last change of this run never happened. */
+  | { readonly kind: 'take-back' };

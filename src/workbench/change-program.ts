@@ -18,10 +18,9 @@ import { whyNotWritten, writeProgramFile } from '../program/write-file.ts';
 import { type DiffLine, lineDiff } from '../text/line-diff.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import type { Lift } from '../training/lift.ts';
-import type { SettingsDesk } from './change-past.ts';
-import type { ProgramEdit } from './look-back.ts';
 import { lastOf, orProblem } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
+import type { SettingsDesk } from './ports.ts';
 import { type FindingWords, findingsOf } from './rules.ts';
 
 /** The program file as the screens ask for it. */
@@ -239,3 +238,14 @@ const otherCopy = (path: string): Problem => ({
   what: `Your own copy of this program, ${path}, holds another text, so nothing was written.`,
   fix: 'Name that file with --program to go on with it, or move it away.',
 });
+
+/** What taking an advice does to the program file. */
+export interface ProgramEdit {
+  readonly path: string;
+  /** The text as it was shown, and as it will be. */
+  readonly before: string;
+  readonly after: string;
+  /** Day, lift and numbers of each change, as the text has them. */
+  readonly where: readonly string[];
+  readonly lines: readonly DiffLine[];
+}

@@ -4,8 +4,8 @@ import { readProgramFile } from '../program/read-file.ts';
 import { SETTINGS_NAME } from '../settings/read-settings.ts';
 import { type Problem, problemText, Refusal } from '../text/problem.ts';
 import { gearProblems } from '../training/check-gear.ts';
-import type { KeepSettings } from './open-bench.ts';
 import type { Workbench } from './open-workbench.ts';
+import type { KeepSettings } from './ports.ts';
 import { programsFolder } from './program-choice.ts';
 
 /** What became of one thing that was checked. */

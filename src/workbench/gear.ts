@@ -7,10 +7,9 @@ import { type Equipment, NOTHING_LOADED, type SetUp, setUp } from '../training/e
 import type { Gear, PlateKind } from '../training/gear.ts';
 import type { Mass } from '../training/mass.ts';
 import { platePicture } from '../training/plate-picture.ts';
-import type { MadeUp } from './bench.ts';
 import { orProblem } from './once.ts';
-import type { KeepSettings } from './open-bench.ts';
 import type { Workbench } from './open-workbench.ts';
+import type { KeepSettings } from './ports.ts';
 
 type Named = Pick<PrescribedExercise, 'loading' | 'bar' | 'step' | 'hands' | 'pattern'>;
 
@@ -95,4 +94,14 @@ export function keepGear(
     keepSettings({ gear });
     return null;
   });
+}
+
+/** How an implement is made up for a load. */
+export interface MadeUp {
+  /** `20 + 10 a side`, `empty bar`, `body weight + 10 on the belt`. */
+  readonly words: string;
+  /** `take off 5, put on 10 + 2.5 a side`, from what is loaded now; null where it is as it should be. */
+  readonly change: string | null;
+  /** Lines of a side view no wider than `width` columns; none where there is nothing to draw. */
+  readonly picture: (width: number) => readonly string[];
 }

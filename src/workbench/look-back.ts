@@ -1,11 +1,9 @@
 import type { Temporal } from 'temporal-polyfill';
 import { answersTo } from '../cut/answers.ts';
 import type { ReviewFinding } from '../cut/finding.ts';
-import { rateOfLoss } from '../cut/rate-of-loss.ts';
 import { type Review, review } from '../cut/review.ts';
 import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { History } from '../journal/history.ts';
-import type { Decision } from '../progression/past.ts';
 import {
   type LiftSession,
   type LiftSummary,
@@ -13,16 +11,16 @@ import {
   liftSummaries,
   searchHistory,
 } from '../report/lift-rows.ts';
-import type { SetNumbers } from '../session/events.ts';
 import type { Settings } from '../settings/settings.ts';
 import { dayWords } from '../text/day-words.ts';
-import type { DiffLine } from '../text/line-diff.ts';
 import type { Problem } from '../text/problem.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
-import { pastChanger, type SettingsDesk } from './change-past.ts';
-import { programEdit } from './change-program.ts';
+import { pastChanger, type RecordChange } from './change-past.ts';
+import { type ProgramEdit, programEdit } from './change-program.ts';
+import { trendWords } from './keep-weigh-in.ts';
 import { orProblem } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
+import type { SettingsDesk } from './ports.ts';
 import { reasonWords } from './rules.ts';
 
 /** Calendar weeks that the review on the screen looks back on. */
@@ -99,17 +97,6 @@ export interface ReviewPage {
   readonly advice: readonly Advice[];
 }
 
-/** What taking an advice does to the program file. */
-export interface ProgramEdit {
-  readonly path: string;
-  /** The text as it was shown, and as it will be. */
-  readonly before: string;
-  readonly after: string;
-  /** Day, lift and numbers of each change, as the text has them. */
-  readonly where: readonly string[];
-  readonly lines: readonly DiffLine[];
-}
-
 /** What the lifter sees before stepping on the scales. */
 export interface Weighing {
   readonly date: Temporal.PlainDate;
@@ -127,23 +114,6 @@ export interface PastSession {
   readonly unit: Unit;
   readonly notes: readonly string[];
 }
-
-/** Something that the lifter adds to, or changes in, what is recorded. */
-export type RecordChange =
-  | { readonly kind: 'weigh'; readonly mass: Mass }
-  | {
-      readonly kind: 'answer';
-      readonly finding: ReviewFinding;
-      readonly answer: Extract<Decision['answer'], 'yes' | 'no'>;
-      /** What was shown of the program file and is written with a yes; null where nothing is. */
-      readonly edit: ProgramEdit | null;
-    }
-  | { readonly kind: 'weight-advice'; readonly answer: 'yes' | 'no' }
-  | { readonly kind: 'correct'; readonly set: string; readonly numbers: Partial<SetNumbers> }
-  /** `of`: a set, a session or a weigh-in. */
-  | { readonly kind: 'delete'; readonly of: string }
-  /** The last change of this run never happened. */
-  | { readonly kind: 'take-back' };
 
 /** What a change came to, in a sentence for the lifter. */
 export interface Changed {
@@ -185,26 +155,6 @@ export function reviewOf(
     },
     weeks,
   );
-}
-
-/**
- * `Trend 79.4 kg, falling by 0.7 % a week (± 0.1).`; without the rate for who gets no advice on
- * weight, and null before the first weigh-in.
- */
-export function trendWords(
-  { weighIns, bodyMassOn }: Pick<History, 'weighIns' | 'bodyMassOn'>,
-  on: Temporal.PlainDate,
-  unit: Unit,
-  weightAdvice: boolean,
-): string | null {
-  const trend = bodyMassOn(on);
-  if (trend === null) return null;
-  const words = `Trend ${massText(trend, unit, 1)}`;
-  if (!weightAdvice) return `${words}.`;
-  const rate = rateOfLoss({ weighIns, today: on, cutFrom: null, monthlyCycle: false, bodyMassOn });
-  if (rate.kind === 'unknown') return `${words}.`;
-  const direction = rate.percentAWeek >= 0 ? 'falling' : 'rising';
-  return `${words}, ${direction} by ${Math.abs(rate.percentAWeek).toFixed(1)} % a week (± ${rate.standardError.toFixed(1)}).`;
 }
 
 /** Gives the notes of a session, by its id. */

@@ -21,6 +21,7 @@ import { equipmentAfter, madeUp } from './gear.ts';
 import { openWatch } from './look-back.ts';
 import { lastOf, orProblem } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
+import type { KeepSettings } from './ports.ts';
 import { openSessionOf, todayOf } from './prepare.ts';
 import { findingsOf, reasonWords } from './rules.ts';
 import { type LiveSession, runSession } from './run-session.ts';
@@ -38,9 +39,6 @@ const MOVES_THE_PAST: ReadonlySet<SessionCommand['do']> = new Set([
 
 /** Lifts offered in place of one; more is no help to someone out of breath. */
 const ALTERNATIVES = 8;
-
-/** Writes settings of this machine. Given from outside, since what writes them is slow to load. */
-export type KeepSettings = (change: Partial<Settings>) => Settings;
 
 /** What the screens ask, answered by this workbench; with the minutes there are, where they were given at the start. */
 export function openBench(

@@ -1,6 +1,7 @@
 import type { Temporal } from 'temporal-polyfill';
 import type { Files } from '../journal/disk/files.ts';
 import { localDate } from '../session/results.ts';
+import type { Settings } from '../settings/settings.ts';
 import type { Reading } from '../training/reading.ts';
 
 /** Starts another program without a shell and without waiting for it; failure is silent. */
@@ -38,4 +39,13 @@ export interface Clock {
 export function localDay(clock: Clock): Temporal.PlainDate {
   const { wall } = clock.read();
   return localDate(wall, clock.zone(wall));
+}
+
+/** Writes settings of this machine. Given from outside, since what writes them is slow to load. */
+export type KeepSettings = (change: Partial<Settings>) => Settings;
+
+/** Settings as they are now, and the way to change them. */
+export interface SettingsDesk {
+  readonly now: () => Settings;
+  readonly keep: KeepSettings;
 }

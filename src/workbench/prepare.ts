@@ -11,7 +11,6 @@ import { dayWords } from '../text/day-words.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { ownPace } from '../training/set-clock.ts';
-import type { Today } from './bench.ts';
 import type { Workbench } from './open-workbench.ts';
 
 /**
@@ -123,4 +122,21 @@ function paceOf({ latest }: Pick<History, 'latest'>): number {
         took: (done.end - done.start) / 1000,
       })),
   );
+}
+
+/** The session of a day, before it is begun. */
+export interface Today {
+  /** `open`: a session was begun and not closed; it goes on from its own copy. */
+  readonly state: 'due' | 'open' | 'done-today';
+  /** Id of the open session; null where none is open. */
+  readonly session: string | null;
+  /** Of an open session that another device went on with last: on which, since when. */
+  readonly elsewhere: { readonly device: string; readonly since: string } | null;
+  readonly prescription: Prescription;
+  /** Minutes that the session is expected to take. */
+  readonly minutes: number;
+  /** Minutes that there are, where the lifter said so; also where the whole day fits into them. */
+  readonly within: number | null;
+  /** Names of the program's days, in its order. */
+  readonly days: readonly string[];
 }

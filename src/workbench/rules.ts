@@ -9,7 +9,6 @@ import type { Gear } from '../training/gear.ts';
 import type { Basis } from '../training/lift.ts';
 import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason, Rule } from '../training/rule.ts';
-import type { ReasonShown } from './bench.ts';
 
 /** The rules of every room, by key. A test asserts that no two rooms use the same key. */
 export const RULES: readonly Rule[] = [
@@ -83,4 +82,13 @@ export function findingsOf(program: Program, gear: Gear): readonly FindingWords[
     const { text, source } = reasonWords(finding, program.unit);
     return { ...finding, text, source };
   });
+}
+
+/** A sentence for the lifter, and how well founded it is. */
+export interface ReasonShown {
+  readonly text: string;
+  /** Citation, or `common practice`, or `ours`. */
+  readonly source: string;
+  /** Numbers that the rule used, ready to read: `last time` → `6, 5, 5 reps`. */
+  readonly facts: readonly { readonly name: string; readonly value: string }[];
 }

@@ -15,7 +15,6 @@ import { clusterEffectiveReps, reserveOf } from '../training/effort.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
 import type { Reason } from '../training/rule.ts';
-import type { SessionReview } from './bench.ts';
 
 export interface ReviewSources {
   /** Once the session is part of it. */
@@ -107,4 +106,14 @@ function planWords({ load, basis, sets, minis, counts }: PrescribedExercise, uni
   return minis
     ? `${words} · lead ${aims} ${each}, minis ${minis.aim}`
     : `${words} · ${aims} ${each}`;
+}
+
+/** What a finished session came to, beside what its own state shows. */
+export interface SessionReview {
+  readonly hardReps: number | null;
+  /** Seconds spent in clusters, and what the same work takes as straight sets; null without clusters. */
+  readonly clusters: { readonly spent: number; readonly asStraight: number } | null;
+  /** One sentence each: `Back squat: best estimate so far, 98 kg (was 96.5).` */
+  readonly bests: readonly string[];
+  readonly next: readonly { readonly name: string; readonly plan: string; readonly why: string }[];
 }

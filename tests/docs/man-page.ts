@@ -1,8 +1,5 @@
-import {
-  type CommandRow,
-  GLOBAL_OPTIONS,
-  type OptionRow,
-} from '../../src/commands/command-table.ts';
+import type { CommandRow, OptionRow } from '../../src/commands/call.ts';
+import { GLOBAL_OPTIONS } from '../../src/commands/command-table.ts';
 
 /** The manual page, section 1, in the `man` macros of every roff. */
 export function manPage(

@@ -87,6 +87,23 @@ test.each([
   expect(checkRooms(root).faults).toEqual([]);
 });
 
+test('files that import each other are found, also by their types alone', () => {
+  plant('src/training/a.ts', `import { b } from './b.ts';\nexport const d = b;`);
+  plant('src/training/b.ts', `export type { c } from './c.ts';\nexport const b = 1;`);
+  plant('src/training/c.ts', `import type { d } from './a.ts';\nexport const c: typeof d = 1;`);
+  expect(checkRooms(root).faults).toEqual([
+    'imports go in a circle: src/training/a.ts → src/training/b.ts → src/training/c.ts → src/training/a.ts',
+  ]);
+});
+
+test('a name that two files export is found', () => {
+  plant('src/training/a.ts', 'export const load = 1;');
+  plant('src/session/a.ts', 'export type load = 1;');
+  expect(checkRooms(root).faults).toEqual([
+    'load is exported by src/session/a.ts and src/training/a.ts',
+  ]);
+});
+
 test('a room without a file and a tree without a file fail', () => {
   mkdirSync(join(root, 'src/cut'));
   expect(checkRooms(root).faults).toEqual(['src/cut: no file was seen in this room']);

@@ -1,5 +1,6 @@
 import { JOINTS, MUSCLES } from '../../training/lift.ts';
-import { COMMANDS, GLOBAL_OPTIONS, type OptionRow } from '../command-table.ts';
+import type { OptionRow } from '../call.ts';
+import { COMMANDS, GLOBAL_OPTIONS } from '../command-table.ts';
 import { SCHEMAS } from '../schemas.ts';
 import { SETTING_ROWS } from '../setting-rows.ts';
 

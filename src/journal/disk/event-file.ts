@@ -2,8 +2,8 @@ import { basename, dirname, join } from 'node:path';
 import { encodeLine } from '../lines.ts';
 import type { JournalEvent } from '../records.ts';
 import { crc32 } from './crc32.ts';
+import { type FileOnDisk, pathOf, readName } from './file-names.ts';
 import type { Files } from './files.ts';
-import { type FileOnDisk, pathOf, readName } from './read-journal.ts';
 
 /** A journal file of this device that is being written to. */
 export interface EventFile {

@@ -10,11 +10,12 @@ import type { Device } from './device.ts';
 import { deviceId } from './device-id.ts';
 import { onDisk } from './disk-trouble.ts';
 import { type EventFile, newEventFile, oldEventFile } from './event-file.ts';
+import type { FileOnDisk } from './file-names.ts';
 import type { Files } from './files.ts';
 import { journalIndex } from './journal-index.ts';
 import { type LoadedJournal, loadedJournal } from './loaded-journal.ts';
 import { type Lock, lockFor } from './lock.ts';
-import { type FileOnDisk, type JournalPlace, journalReader, readJournal } from './read-journal.ts';
+import { type JournalPlace, journalReader, readJournal } from './read-journal.ts';
 
 /** The time, as far as the journal needs it. */
 export interface JournalClock {

@@ -1,7 +1,8 @@
 import { foldHistory, historySince } from '../fold-history.ts';
 import type { History } from '../history.ts';
 import type { JournalEvent } from '../records.ts';
-import { type FileOnDisk, type JournalReader, monthOf, type Recent } from './read-journal.ts';
+import { type FileOnDisk, monthOf } from './file-names.ts';
+import type { JournalReader, Recent } from './read-journal.ts';
 
 /** What was read from disk, kept in step with what is written since. */
 export interface LoadedJournal {

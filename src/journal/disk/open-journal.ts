@@ -7,6 +7,7 @@ import { fileOf } from '../lines.ts';
 import type { JournalEvent, LooseEvent } from '../records.ts';
 import { onDisk } from './disk-trouble.ts';
 import { type EventFile, quietly, repairTail } from './event-file.ts';
+import { type FileOnDisk, readName } from './file-names.ts';
 import {
   type Journal,
   type JournalDesk,
@@ -16,7 +17,6 @@ import {
   type SessionToImport,
   type SessionWriter,
 } from './journal.ts';
-import { type FileOnDisk, readName } from './read-journal.ts';
 
 /** Opens the journal of a data folder. The journal is not read, and nothing is made in the data folder, before it is asked for. */
 export function openJournal(setting: JournalSetting): Journal {

@@ -1,21 +1,15 @@
 import { createHash } from 'node:crypto';
-import { basename, dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { type SettledPast, settledPast } from '../fold-history.ts';
-import { decodeFile, type JournalFile } from '../lines.ts';
+import { decodeFile } from '../lines.ts';
 import { crc32 } from './crc32.ts';
 import { onDisk } from './disk-trouble.ts';
+import { type FileOnDisk, JOURNAL_FOLDER, monthOf, readName } from './file-names.ts';
 import type { Files } from './files.ts';
 import type { JournalIndex } from './journal-index.ts';
 
 /** A file of another device that was written to so short ago may still be on its way here. */
 const ARRIVING_MS = 60_000;
-
-/** A journal file with what is needed to go on writing to it. */
-export interface FileOnDisk extends JournalFile {
-  readonly path: string;
-  /** Bytes up to the end of the last whole line. */
-  readonly wholeBytes: number;
-}
 
 export interface JournalPlace {
   readonly files: Files;
@@ -123,28 +117,6 @@ export function journalReader(
   };
 }
 
-const JOURNAL_FOLDER = 'journal';
-
-const NAME = /^(\d{4}-\d\d-\d\d)-([0-9a-z]+)-([0-9a-z]+)\.jsonl$/;
-
-export interface JournalFileName {
-  /** Local day on which the file was made. */
-  readonly day: string;
-  readonly device: string;
-  /** Fresh and random: the file's own id. */
-  readonly id: string;
-}
-
-/** Path below the data folder: `journal/2026-11/2026-11-25-k3f9ab-q7x2m5c8da.jsonl`. */
-export const pathOf = ({ day, device, id }: JournalFileName): string =>
-  join(JOURNAL_FOLDER, day.slice(0, 7), `${day}-${device}-${id}.jsonl`);
-
-/** What a file's name tells; null for one that no device of ours gave. */
-export function readName(path: string): JournalFileName | null {
-  const found = NAME.exec(basename(path));
-  return found ? { day: found[1] ?? '', device: found[2] ?? '', id: found[3] ?? '' } : null;
-}
-
 /** Files of the months before this one and the last: they grow no more, as a rule. */
 interface OldFiles {
   readonly isOld: (month: string) => boolean;
@@ -178,9 +150,6 @@ function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: number)
   for (const { name, about } of found) hash.update(`${name} ${about?.size} ${about?.modified}\n`);
   return { isOld, key: isSettled ? hash.digest('hex') : null };
 }
-
-/** Month of a file, by its path below the data folder. */
-export const monthOf = (name: string): string => basename(dirname(name));
 
 /** The calendar month before that of a day, as `2026-10`. */
 function monthBefore(day: string): string {

@@ -2,7 +2,7 @@ import { problemText } from '../../text/problem.ts';
 import type { SheetEdit } from '../../workbench/change-program.ts';
 import type { ActId } from '../binding.ts';
 import { type Act, type Acting, ask, type Outcome, show, tell } from '../outcome.ts';
-import { type SheetScreen, sheetRows } from '../program-screen.ts';
+import { type SheetScreen, sheetRows } from '../ui-state.ts';
 
 const sheetScreen = ({ model }: Acting): SheetScreen | null =>
   model.ui.screen.kind === 'program' ? model.ui.screen : null;

@@ -1,6 +1,7 @@
 import { problemText } from '../../text/problem.ts';
 import { massOf, readQuantity } from '../../training/mass.ts';
-import type { Advice, ProgramEdit } from '../../workbench/look-back.ts';
+import type { ProgramEdit } from '../../workbench/change-program.ts';
+import type { Advice } from '../../workbench/look-back.ts';
 import type { ActId } from '../binding.ts';
 import { type Act, type Acting, ask, show, tell } from '../outcome.ts';
 import { reviewScreen } from '../review-screen.ts';

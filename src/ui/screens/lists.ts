@@ -1,7 +1,7 @@
 import { columnsOf } from '../../text/columns.ts';
-import type { ChoiceList } from '../choices-of.ts';
 import { bindingsOf, labelOf, shownKey } from '../keymap.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
+import type { ChoiceList } from '../outcome.ts';
 import type { Phase } from '../phase.ts';
 import type { Model } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';

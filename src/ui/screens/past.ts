@@ -5,8 +5,7 @@ import { choicesOf } from '../choices-of.ts';
 import { correctionOf } from '../correction.ts';
 import { BLANK, type Line, line, paragraph } from '../line.ts';
 import { fieldLine } from '../runner/entry-lines.ts';
-import type { Model, Screen } from '../ui-state.ts';
-import type { ResultsScreen } from '../watch-screen.ts';
+import type { Model, ResultsScreen, Screen } from '../ui-state.ts';
 
 import { listLines } from './lists.ts';
 import { titled } from './pages.ts';

@@ -1,7 +1,8 @@
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
-import type { Bench, Today } from '../../workbench/bench.ts';
+import type { Bench } from '../../workbench/bench.ts';
+import type { Today } from '../../workbench/prepare.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { detailTexts, planText } from '../plan-words.ts';
 import type { Model, Screen } from '../ui-state.ts';

@@ -5,7 +5,7 @@ import { safeText } from '../../text/safe-text.ts';
 import type { Sheet } from '../../workbench/change-program.ts';
 import type { FindingWords } from '../../workbench/rules.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread, widthOf } from '../line.ts';
-import type { ProgramScreen, SheetScreen } from '../program-screen.ts';
+import type { ProgramScreen, SheetScreen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
 import { titled } from './pages.ts';
 

@@ -1,7 +1,8 @@
 import { reviewSections } from '../../report/review-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { safeText } from '../../text/safe-text.ts';
-import type { Advice, ProgramEdit, ReviewPage } from '../../workbench/look-back.ts';
+import type { ProgramEdit } from '../../workbench/change-program.ts';
+import type { Advice, ReviewPage } from '../../workbench/look-back.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
 import type { Role } from '../theme.ts';
 
