@@ -7,7 +7,7 @@ import { Lines } from './parts/lines.tsx';
 import { NoteField } from './parts/note-field.tsx';
 import { spokenLines } from './spoken/spoken-lines.ts';
 import type { Store } from './store.ts';
-import { marginOf } from './taps.ts';
+import { marginOf } from './window.ts';
 
 export interface AppProps {
   readonly store: Store;

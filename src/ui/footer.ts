@@ -1,7 +1,7 @@
-import { bindingsOf, labelOf, shownKey } from './keymap.ts';
-import { BLANK, type Line, span, widthOf } from './line.ts';
-import type { Phase } from './phase.ts';
-import type { Model } from './ui-state.ts';
+import { BLANK, indented, type Line, line, paragraph, span, widthOf } from './line.ts';
+import type { Seen } from './outcome.ts';
+import { labelOf, mayNow, shownKey } from './screen.ts';
+import { keysOf } from './screens.ts';
 
 /** A key and what it does. */
 export interface Hint {
@@ -10,9 +10,9 @@ export interface Hint {
 }
 
 /** The keys of here that do something now, most useful first, rows of one place together. */
-export function footerHints(model: Model, phase: Phase | null): readonly Hint[] {
-  const rows = bindingsOf(model.ui.screen.kind)
-    .filter(({ footer, when }) => footer !== null && when(model, phase) === true)
+export function footerHints(seen: Seen): readonly Hint[] {
+  const rows = keysOf(seen.screen)
+    .filter((row) => row.footer !== undefined && mayNow(row, seen) === true)
     .toSorted((a, b) => (a.footer ?? 0) - (b.footer ?? 0));
   const hints: Hint[] = [];
   let at: string | null = null;
@@ -22,19 +22,15 @@ export function footerHints(model: Model, phase: Phase | null): readonly Hint[] 
     const before = hints.at(-1);
     if (pair && pair === at && before)
       hints[hints.length - 1] = { ...before, keys: before.keys + key };
-    else hints.push({ keys: key, label: row.pair ?? labelOf(row, model, phase) });
+    else hints.push({ keys: key, label: row.pair ?? labelOf(row, seen) });
     at = pair;
   }
   return hints;
 }
 
 /** The footer in exactly `rows` lines. */
-export const footerLines = (
-  model: Model,
-  phase: Phase | null,
-  columns: number,
-  rows: number,
-): readonly Line[] => hintLines(footerHints(model, phase), columns, rows);
+export const footerLines = (seen: Seen, columns: number, rows: number): readonly Line[] =>
+  hintLines(footerHints(seen), columns, rows);
 
 /** Hints in exactly `rows` lines; what does not fit is left to the help, whose key always shows. */
 export function hintLines(hints: readonly Hint[], columns: number, rows: number): readonly Line[] {
@@ -64,4 +60,40 @@ function flowed(hints: readonly Hint[], columns: number): readonly Line[] {
     }
   }
   return current.length === 0 ? lines : [...lines, current];
+}
+
+/** A key of here: what it does, and why it does nothing now where it does not. */
+export interface HelpRow {
+  readonly keys: readonly string[];
+  readonly label: string;
+  readonly reason: string | null;
+}
+
+/** Every key of here; many that do the same stand for each other. */
+export const helpRows = (seen: Seen): readonly HelpRow[] =>
+  keysOf(seen.screen).map((row) => {
+    const may = mayNow(row, seen);
+    const { keys } = row;
+    const shown = keys.length > 4 ? [`${keys[0]}–${keys[9]}`] : keys.map(shownKey);
+    return { keys: shown, label: labelOf(row, seen), reason: may === true ? null : may };
+  });
+
+/** The keys of here, those that do nothing now below. */
+export function helpLines(seen: Seen, columns: number): Line[] {
+  const rows = helpRows(seen).map((row) => ({ ...row, keys: row.keys.join(' ') }));
+  const width = Math.min(18, Math.max(...rows.map(({ keys }) => keys.length)) + 2);
+  const shown = (keys: string, label: string, works: boolean): Line[] => {
+    const [first = BLANK, ...more] = paragraph(label, columns - width);
+    const key = span(keys.padEnd(width), works ? 'strong' : 'plain');
+    return [[key, ...first], ...more.map((one) => indented(one, width))];
+  };
+  const works = rows.filter(({ reason }) => reason === null);
+  const waits = rows.filter(({ reason }) => reason !== null);
+  return [
+    line('The keys of here', 'strong'),
+    BLANK,
+    ...works.flatMap(({ keys, label }) => shown(keys, label, true)),
+    ...(waits.length > 0 ? [BLANK, line('Not now', 'strong'), BLANK] : []),
+    ...waits.flatMap(({ keys, label, reason }) => shown(keys, `${label}: ${reason}`, false)),
+  ];
 }

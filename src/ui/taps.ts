@@ -1,101 +1,43 @@
-import type { ActId } from './binding.ts';
-import { bindingsOf, labelOf } from './keymap.ts';
 import { type Line, line } from './line.ts';
-import type { Phase } from './phase.ts';
-import type { Model, ScreenKind, Size } from './ui-state.ts';
+import type { Seen } from './outcome.ts';
+import { type KeyRow, labelOf } from './screen.ts';
+import { keysOf } from './screens.ts';
+import type { Size } from './ui-state.ts';
+import { marginOf, TARGET_ROWS } from './window.ts';
 
+/** A box under the finger, and the key that it stands for. */
 export interface Target {
-  readonly act: ActId;
   readonly label: string;
+  readonly row: KeyRow;
 }
 
-/** Rows that the targets take at the foot of the screen; a finger needs at least two. */
-export const TARGET_ROWS = 3;
 const LEAST_COLUMNS = 8;
 
-const SHOWN: Readonly<Partial<Record<ActId, string>>> = {
-  more: '+',
-  less: '−',
-  'choice-up': '↑',
-  'choice-down': '↓',
-  'page-up': '↑',
-  'page-down': '↓',
-  undo: 'UNDO',
-  'take-advice': 'TAKE',
-  back: 'BACK',
-  leave: 'LEAVE',
-};
+/** The boxes of a screen, the main one first. */
+export const targetsOf = (seen: Seen): readonly Target[] =>
+  keysOf(seen.screen)
+    .filter(({ tap }) => tap !== undefined)
+    .toSorted((a, b) => (a.tap?.at ?? 0) - (b.tap?.at ?? 0))
+    .map((row) => ({ row, label: boxLabel(row, seen) }));
 
-/** The main act in a word that fits the narrowest target. */
-const MAIN: Readonly<Record<Phase['kind'], string>> = {
-  ready: 'LIFT',
-  lifting: 'DOWN',
-  resting: 'LIFT',
-  over: 'LIFT',
-  'all-done': 'FINISH',
-  closed: 'DONE',
-};
-
-const LIST: readonly ActId[] = ['choose', 'choice-up', 'choice-down', 'back'];
-
-/** Acts under the finger, the main one first. */
-const ACTS_BY_SCREEN: Readonly<Record<ScreenKind, readonly ActId[]>> = {
-  cautions: ['no', 'yes', 'page-up', 'page-down'],
-  preview: ['main', 'choice-up', 'choice-down', 'leave'],
-  stale: ['choose', 'choice-up', 'choice-down', 'leave'],
-  runner: ['main', 'less', 'more', 'undo'],
-  load: ['choose', 'less', 'more', 'back'],
-  exercises: LIST,
-  acts: LIST,
-  swap: LIST,
-  pain: LIST,
-  finish: LIST,
-  discard: LIST,
-  settings: LIST,
-  note: ['back'],
-  why: ['back', 'page-up', 'page-down'],
-  summary: ['leave', 'page-up', 'page-down'],
-  'weight-question': ['no', 'yes', 'back'],
-  review: ['take-advice', 'page-up', 'page-down', 'back'],
-  advice: ['choose', 'page-up', 'page-down', 'back'],
-  weigh: ['choose', 'back'],
-  lifts: LIST,
-  results: LIST,
-  'past-session': LIST,
-  correct: ['save', 'less', 'more', 'back'],
-  delete: LIST,
-  search: ['save', 'back'],
-  program: ['save', 'choice-up', 'choice-down', 'back'],
-  'add-lift': LIST,
-  changes: ['choose', 'page-up', 'page-down', 'back'],
-  unsaved: LIST,
-  findings: ['back', 'page-up', 'page-down'],
-};
-
-export function targetsOf(model: Model, phase: Phase | null): readonly Target[] {
-  const { kind } = model.ui.screen;
-  const rows = bindingsOf(kind);
-  return ACTS_BY_SCREEN[kind].map((act) => {
-    if (act === 'main' && phase)
-      return { act, label: phase.waitMs > 0 ? 'WAIT' : MAIN[phase.kind] };
-    const row = rows.find((one) => one.act === act);
-    const words = row ? labelOf(row, model, phase).toUpperCase() : '';
-    return { act, label: SHOWN[act] ?? fitting(words) };
-  });
+function boxLabel(row: KeyRow, seen: Seen): string {
+  const says = row.tap?.says;
+  if (says !== undefined) return typeof says === 'string' ? says : says(seen);
+  return fitting(labelOf(row, seen).toUpperCase());
 }
 
-/** A label that the narrowest target takes whole. */
+/** A label that the narrowest box takes whole. */
 const fitting = (label: string): string =>
   label.length <= LEAST_COLUMNS - 2 ? label : (label.split(' ')[0] ?? label);
 
-/** Width of each target: the main one gets what the others do not need. */
+/** Width of each box: the main one gets what the others do not need. */
 function widths(targets: readonly Target[], columns: number): readonly number[] {
   const each = Math.max(LEAST_COLUMNS, Math.floor(columns / (targets.length + 1)));
   const others = each * (targets.length - 1);
   return targets.map((_, index) => (index === 0 ? columns - others : each));
 }
 
-/** The targets as boxes side by side, over the whole width. */
+/** The boxes side by side, over the whole width. */
 export function targetLines(targets: readonly Target[], columns: number): readonly Line[] {
   const sizes = widths(targets, columns);
   const row = (draw: (label: string, inner: number) => string) =>
@@ -113,7 +55,7 @@ function centred(text: string, columns: number): string {
   return ' '.repeat(left) + shown + ' '.repeat(columns - shown.length - left);
 }
 
-/** The target under a tap; both count from 1. */
+/** The box under a tap; both count from 1. */
 export function targetAt(
   targets: readonly Target[],
   { columns, rows }: Size,
@@ -128,6 +70,3 @@ export function targetAt(
   }
   return null;
 }
-
-/** Blank columns at either side of every screen. */
-export const marginOf = (columns: number): number => (columns >= 60 ? 2 : 1);

@@ -19,3 +19,9 @@ export function scrollTo(start: number, end: number, rows: number): number {
   const least = end - rows + 1;
   return Math.max(0, Math.min(start - 1, least));
 }
+
+/** Rows that the boxes for taps take at the foot of the screen; a finger needs at least two. */
+export const TARGET_ROWS = 3;
+
+/** Blank columns at either side of every screen. */
+export const marginOf = (columns: number): number => (columns >= 60 ? 2 : 1);

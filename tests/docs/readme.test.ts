@@ -4,7 +4,8 @@ import { expect, test } from 'vitest';
 import { COMMANDS } from '../../src/commands/command-table.ts';
 import { VERSION } from '../../src/commands/version.ts';
 import { CAUTIONS, READINESS_QUESTIONS } from '../../src/training/cautions.ts';
-import { KEYMAP } from '../../src/ui/keymap.ts';
+import { RUNNER_KEYS } from '../../src/ui/runner/keys.ts';
+import { INTERRUPT } from '../../src/ui/screen.ts';
 import { manPage } from './man-page.ts';
 import { markdownTable, withParts } from './marked-parts.ts';
 
@@ -15,7 +16,7 @@ const frame = (name: string) => () => {
 };
 
 function keys(): string {
-  const rows = KEYMAP.filter(({ screens }) => screens.includes('runner')).map(({ keys, label }) => [
+  const rows = [INTERRUPT, ...RUNNER_KEYS].map(({ keys, label }) => [
     keys.length > 4 ? 'digits' : keys.map((key) => `\`${key}\``).join(' '),
     typeof label === 'string' ? label : 'lift, put down, lift now: the main act',
   ]);

@@ -1,47 +1,42 @@
 import { describe, expect, it } from 'vitest';
-import type { KeyName } from '../../src/ui/binding.ts';
-import { KEYMAP } from '../../src/ui/keymap.ts';
+import type { KeyName } from '../../src/ui/screen.ts';
+import { keysOf, SCREENS } from '../../src/ui/screens.ts';
 import type { ScreenKind } from '../../src/ui/ui-state.ts';
 import { Player } from './player.ts';
 
-const SCREENS = [...new Set(KEYMAP.flatMap(({ screens }) => screens))];
+const KINDS = Object.keys(SCREENS) as ScreenKind[];
 
-describe('the table of keys', () => {
-  it('gives no key two meanings on one screen', () => {
-    const seen = new Map<string, string>();
-    for (const { screens, keys, act } of KEYMAP) {
-      for (const screen of screens) {
-        for (const key of keys) {
-          const before = seen.get(`${screen} ${key}`);
-          expect(before, `${key} on ${screen}: ${before} and ${act}`).toBeUndefined();
-          seen.set(`${screen} ${key}`, act);
-        }
-      }
-    }
+describe('the keys of a screen', () => {
+  it.each(KINDS)('have one meaning each on %s', (kind) => {
+    const keys = keysOf({ kind }).flatMap((row) => row.keys);
+    expect(keys).toEqual([...new Set(keys)]);
   });
 
-  const boundOn = (screen: ScreenKind, key: KeyName) =>
-    KEYMAP.some(({ screens, keys }) => screens.includes(screen) && keys.includes(key));
+  const boundOn = (kind: ScreenKind, key: KeyName) =>
+    keysOf({ kind }).some(({ keys }) => keys.includes(key));
 
-  it.each(SCREENS)('has a way out of %s, and ctrl-c', (screen) => {
-    expect(boundOn(screen, 'esc')).toBe(true);
-    expect(boundOn(screen, 'ctrl-c')).toBe(true);
+  it.each(KINDS)('have a way out of %s, and ctrl-c', (kind) => {
+    expect(boundOn(kind, 'esc')).toBe(true);
+    expect(boundOn(kind, 'ctrl-c')).toBe(true);
   });
 
   const TYPED: readonly ScreenKind[] = ['note', 'search', 'add-lift'];
 
-  it.each(SCREENS.filter((screen) => !TYPED.includes(screen)))(
-    'shows the keys of %s with ?',
-    (screen) => {
-      expect(boundOn(screen, '?')).toBe(true);
-    },
-  );
+  it.each(KINDS.filter((kind) => !TYPED.includes(kind)))('of %s are shown by ?', (kind) => {
+    expect(boundOn(kind, '?')).toBe(true);
+  });
 
-  it('has short labels', () => {
-    for (const { label } of KEYMAP) {
-      const text = typeof label === 'string' ? label : label(null, false);
-      expect(text.split(' ').length, text).toBeLessThanOrEqual(4);
+  it.each(KINDS)('have short labels on %s', (kind) => {
+    for (const { label } of keysOf({ kind })) {
+      if (typeof label === 'string') expect(label.split(' ').length, label).toBeLessThanOrEqual(4);
     }
+  });
+
+  it.each(KINDS)('leave a finger at least one box on %s, and no more than four', (kind) => {
+    const boxes = keysOf({ kind }).filter(({ tap }) => tap !== undefined);
+    expect(boxes.length).toBeGreaterThanOrEqual(1);
+    expect(boxes.length).toBeLessThanOrEqual(4);
+    expect(new Set(boxes.map(({ tap }) => tap?.at)).size).toBe(boxes.length);
   });
 });
 

@@ -1,4 +1,4 @@
-import type { KeyName } from '../binding.ts';
+import type { KeyName } from '../screen.ts';
 
 export type FormAct =
   | 'up'

@@ -1,10 +1,9 @@
 import { hintLines } from '../footer.ts';
-import { shownKey } from '../keymap.ts';
 import { BLANK, indented, type Line, line, paragraph, span, widthOf } from '../line.ts';
-import { marginOf } from '../taps.ts';
+import { shownKey } from '../screen.ts';
 import { isTooSmall, tooSmallLines } from '../too-small.ts';
 import type { Size } from '../ui-state.ts';
-import { scrollTo, windowOf } from '../window.ts';
+import { marginOf, scrollTo, windowOf } from '../window.ts';
 import { FORM_KEYS, type FormKey } from './form-keys.ts';
 import { type FormRow, type ListPart, rowsOf } from './form-rows.ts';
 import { type FormState, isChanged } from './form-state.ts';

@@ -3,7 +3,7 @@ import { problemText, Refusal } from '../../text/problem.ts';
 import { safeText } from '../../text/safe-text.ts';
 import { GEAR_CHANGES } from '../../training/change-gear.ts';
 import type { Gear } from '../../training/gear.ts';
-import { keyName } from '../keymap.ts';
+import { keyName } from '../screen.ts';
 import { FORM_KEYS, type FormAct } from './form-keys.ts';
 import { rowsOf } from './form-rows.ts';
 import { chosenField, chosenRow, type FormState, isChanged } from './form-state.ts';

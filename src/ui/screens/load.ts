@@ -1,18 +1,21 @@
 import { presentLoad } from '../../session/aim.ts';
-import { massNumber, massOf, readQuantity } from '../../training/mass.ts';
-import type { Bench } from '../../workbench/bench.ts';
+import { type Mass, massNumber, massOf, readQuantity } from '../../training/mass.ts';
 import { blockDigits } from '../digits.ts';
 import { BLANK, type Line, line, paragraph } from '../line.ts';
-import type { Model, Screen } from '../ui-state.ts';
+import { type Act, ask, RUNNER, type Seen, send, show, tell } from '../outcome.ts';
+import { OPEN } from '../page.ts';
+import { HELP, type KeyRow, type ScreenModule, TO_RUNNER, typing } from '../screen.ts';
+import { typedTexts } from '../spoken/spoken-words.ts';
+import type { Screen } from '../ui-state.ts';
+import { windowOf } from '../window.ts';
 import { loadText } from '../words.ts';
 
+type Load = Extract<Screen, { kind: 'load' }>;
+
 /** Asks for the load of an exercise. */
-export function loadLines(
-  { session, size }: Model,
-  { exercise, typed, purpose }: Extract<Screen, { kind: 'load' }>,
-  bench: Bench,
-  columns: number,
-): Line[] {
+function lines({ model, screen, bench }: Seen<Load>, columns: number): Line[] {
+  const { session, size } = model;
+  const { exercise, typed, purpose } = screen;
   const prescribed = session?.exercises[exercise]?.prescribed;
   if (!session || !prescribed) return [];
   const { unit } = session.prescription;
@@ -58,3 +61,74 @@ const BASIS_WORDS = {
   added: 'beside body weight; minus is assistance',
   load: '',
 } as const;
+
+/** The load that was typed, once it can be made; else the nearest ones are named. */
+const take: Act<Load> = (acting) => {
+  const { model, screen, bench } = acting;
+  const { session } = model;
+  const { exercise, typed } = screen;
+  const prescribed = session?.exercises[exercise]?.prescribed;
+  if (!session || !prescribed) return ask(acting);
+  const { unit } = session.prescription;
+  const quantity = readQuantity(typed, unit);
+  if (!quantity) return tell(acting, 'Type a load first, such as 72.5.');
+  const { below, exact, above } = bench.nearestLoads(prescribed, massOf(quantity));
+  if (exact === null) {
+    const near = [below, above].filter((one) => one !== null).map((one) => massNumber(one, unit));
+    const words = near.length > 0 ? `${near.join(' or ')} ${unit} can be` : 'change the gear first';
+    return tell(acting, `${typed} ${unit} cannot be made with your gear; ${words}.`);
+  }
+  const by = bench.withLoad(prescribed, exact);
+  return send(acting, [{ do: 'replace', exercise, by, because: 'other-load' }], RUNNER);
+};
+
+const { type, rubOut } = typing<Load>(
+  ['.', ',', '-'],
+  'type the load',
+  (acting) => {
+    const { screen, name } = acting;
+    const typed = screen.typed + (name === ',' ? '.' : name);
+    return /^-?\d{0,4}(\.\d{0,3})?$/.test(typed) ? show(acting, { ...screen, typed }) : ask(acting);
+  },
+  (acting) => show(acting, { ...acting.screen, typed: acting.screen.typed.slice(0, -1) }),
+);
+
+const step =
+  (by: 1 | -1): Act<Load> =>
+  (acting) => {
+    const { model, screen, bench } = acting;
+    const state = model.session?.exercises[screen.exercise];
+    if (!model.session || !state) return ask(acting);
+    const { unit } = model.session.prescription;
+    const present = presentLoad(state) ?? (0 as Mass);
+    const quantity = readQuantity(screen.typed || massNumber(present, unit), unit);
+    if (!quantity) return ask(acting);
+    const near = bench.nearestLoads(state.prescribed, massOf(quantity));
+    const next = by > 0 ? near.above : near.below;
+    if (next === null)
+      return tell(acting, `No ${by > 0 ? 'heavier' : 'lighter'} load can be made.`);
+    return show(acting, { ...screen, typed: massNumber(next, unit) });
+  };
+
+const stepKey = (key: 'up' | 'down', label: string, by: 1 | -1): KeyRow<Load> => ({
+  keys: [key],
+  label,
+  footer: 2,
+  pair: 'heavier, lighter',
+  tap: by > 0 ? { at: 3, says: '+' } : { at: 2, says: '−' },
+  press: step(by),
+});
+
+export const LOAD_SCREEN: ScreenModule<Load> = {
+  keys: [
+    type,
+    rubOut,
+    stepKey('up', 'next heavier', 1),
+    stepKey('down', 'next lighter', -1),
+    { keys: ['enter', 'space'], label: 'take it', footer: 0, tap: { at: 0 }, press: take },
+    HELP,
+    TO_RUNNER,
+  ],
+  lines: (seen, columns, rows) => windowOf(lines(seen, columns), rows, 0),
+  spoken: (seen) => typedTexts(lines(seen, OPEN), seen.screen.typed),
+};

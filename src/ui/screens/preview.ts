@@ -4,23 +4,27 @@ import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import type { Today } from '../../workbench/prepare.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
+import { markedTexts, moving } from '../list.ts';
+import { type Act, ask, type Seen, show } from '../outcome.ts';
+import { OPEN } from '../page.ts';
 import { detailTexts, planText } from '../plan-words.ts';
-import type { Model, Screen } from '../ui-state.ts';
+import { HELP, LEAVE_BY_TAP, type ScreenModule, SETTINGS_KEY, TAKE_BACK } from '../screen.ts';
+import type { Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
 import { loadText, repsText } from '../words.ts';
+import { FINDINGS_KEY } from './findings.ts';
+import { HISTORY_KEY } from './history.ts';
+import { PROGRAM_KEY } from './program.ts';
+import { REVIEW_KEY } from './review.ts';
+import { WEIGH_KEY } from './weigh.ts';
 
 type Preview = Extract<Screen, { kind: 'preview' }>;
 
 const INDENT = 2;
 
 /** Before the session: what was done last time, what is due, what changes and why. */
-export function previewLines(
-  { choices }: Model,
-  screen: Preview,
-  bench: Bench,
-  columns: number,
-  rows: number,
-): Line[] {
+function lines({ model, screen, bench }: Seen<Preview>, columns: number, rows: number): Line[] {
+  const { choices } = model;
   const { today, chosen } = screen;
   const head = headLines(today, choices.cautions === 'doctor-first', bench, columns);
   const blocks = today.prescription.exercises.map((exercise, index) => [
@@ -128,3 +132,91 @@ function lastText(exercise: PrescribedExercise, unit: Unit): string {
   const load = loadText(last.load, exercise, unit);
   return `${shortDayWords(last.date)}: ${load} · ${repsText(sets, exercise.counts)}`;
 }
+
+/** Reading down the list changes nothing: only the other key begins where the mark stands. */
+const begin =
+  (where: 'first' | 'here'): Act<Preview> =>
+  (acting) => {
+    const { today, chosen } = acting.screen;
+    const exercise = where === 'here' ? chosen : null;
+    const { within, prescription } = today;
+    return ask(acting, { do: 'begin', day: prescription.day, within, exercise });
+  };
+
+const otherDay: Act<Preview> = (acting) => {
+  const { days, prescription, within } = acting.screen.today;
+  const next = days[(days.indexOf(prescription.day) + 1) % days.length];
+  return show(acting, { kind: 'preview', today: acting.bench.today(next, within), chosen: 0 });
+};
+
+/** Minutes to cut a day to, one after the other; then it is whole again. */
+const TIMES = [60, 45, 30, 20, 15] as const;
+
+const lessTime: Act<Preview> = (acting) => {
+  const { prescription, within, minutes } = acting.screen.today;
+  const less = TIMES.find((time) => time < Math.min(minutes, within ?? Number.POSITIVE_INFINITY));
+  const today = acting.bench.today(prescription.day, less ?? null);
+  return show(acting, { kind: 'preview', today, chosen: 0 });
+};
+
+const why: Act<Preview> = (acting) => {
+  const { screen } = acting;
+  const { exercises, unit, short } = screen.today.prescription;
+  const chosen = exercises[screen.chosen];
+  return show(acting, {
+    kind: 'why',
+    exercises: chosen ? [chosen] : exercises,
+    unit,
+    cut: short?.cut ?? [],
+    back: screen,
+    scroll: 0,
+  });
+};
+
+const IS_OPEN = 'A session is open; go on with it or close it first.';
+
+export const PREVIEW_SCREEN: ScreenModule<Preview> = {
+  keys: [
+    { keys: ['w'], label: 'why this', footer: 2, press: why },
+    { keys: ['space'], label: 'begin', footer: 0, tap: { at: 0 }, press: begin('first') },
+    {
+      keys: ['enter'],
+      label: 'begin with it',
+      when: ({ screen }) => {
+        if (screen.today.state === 'open') return 'Space goes on with the session.';
+        return screen.chosen > 0 ? true : 'Space begins with it.';
+      },
+      footer: 0,
+      press: begin('here'),
+    },
+    {
+      keys: ['d'],
+      label: 'another day',
+      when: ({ screen }) => {
+        if (screen.today.state === 'open') return IS_OPEN;
+        return screen.today.days.length > 1 ? true : 'The program has one day.';
+      },
+      footer: 3,
+      press: otherDay,
+    },
+    {
+      keys: ['k'],
+      label: 'less time',
+      when: ({ screen }) => (screen.today.state === 'open' ? IS_OPEN : true),
+      footer: 3,
+      press: lessTime,
+    },
+    ...moving<Preview>(({ screen }) => screen.today.prescription.exercises.length),
+    SETTINGS_KEY,
+    HELP,
+    LEAVE_BY_TAP,
+    REVIEW_KEY,
+    HISTORY_KEY,
+    WEIGH_KEY,
+    TAKE_BACK,
+    PROGRAM_KEY,
+    FINDINGS_KEY,
+  ],
+  lines,
+  spoken: (seen) => markedTexts(lines(seen, OPEN, OPEN)),
+};

@@ -1,191 +1,177 @@
-import { keyWords } from '../../program/check/words.ts';
-import type { Exercise } from '../../program/program.ts';
-import { durationRangeText, rangeText } from '../../text/durations.ts';
-import { safeText } from '../../text/safe-text.ts';
-import type { Sheet } from '../../workbench/change-program.ts';
-import type { FindingWords } from '../../workbench/rules.ts';
-import { BLANK, indented, type Line, line, paragraph, span, spread, widthOf } from '../line.ts';
-import type { ProgramScreen, SheetScreen } from '../ui-state.ts';
-import { scrollTo, windowOf } from '../window.ts';
-import { titled } from './pages.ts';
+import { problemText } from '../../text/problem.ts';
+import type { SheetEdit } from '../../workbench/change-program.ts';
+import { markedTexts, moving } from '../list.ts';
+import { type Act, type Acting, type Outcome, type Seen, show, tell } from '../outcome.ts';
+import { OPEN } from '../page.ts';
+import { backBy, HELP, type KeyRow, type ScreenModule } from '../screen.ts';
+import { type SheetScreen, sheetRows } from '../ui-state.ts';
+import { FINDINGS_KEY } from './findings.ts';
+import { sheetLines } from './sheet-lines.ts';
 
-/** From this width on the figures stand beside the days. */
-const BESIDE = 76;
-const FIGURES = 24;
+/** From the preview: the program, to look at and to change. */
+export const PROGRAM_KEY: KeyRow = {
+  keys: ['e'],
+  label: 'the program',
+  footer: 86,
+  press: (acting) => {
+    const sheet = acting.bench.desk.open();
+    if ('what' in sheet) return tell(acting, problemText(sheet));
+    return show(acting, { kind: 'program', sheet, chosen: 0, past: [], back: acting.screen });
+  },
+};
 
-/** The program day by day, with what it comes to. */
-export function sheetLines({ sheet, chosen }: SheetScreen, columns: number, rows: number): Line[] {
-  const isWide = columns >= BESIDE;
-  const left = isWide ? columns - FIGURES - 2 : columns;
-  const head = headLines(sheet, columns);
-  const figures = isWide ? figureLines(sheet) : shortFigures(sheet, columns);
-  const room = rows - head.length - (isWide ? 0 : figures.length);
-  const list = dayLines(sheet, chosen, left);
-  const days = windowOf(list.lines, room, scrollTo(list.at, list.at + 1, room));
-  if (!isWide) return [...head, ...days, ...figures];
-  return [...head, ...days.map((one, at) => beside(one, figures[at] ?? BLANK, left))];
-}
+type Row = ReturnType<typeof sheetRows>[number];
 
-function headLines(sheet: Sheet, columns: number): Line[] {
-  const open = sheet.findings.filter(({ accepted }) => accepted === null).length;
-  const found = open === 1 ? '1 finding' : `${open} findings`;
-  const state = sheet.text === sheet.before ? found : `${found} · not saved`;
-  return [spread([span(safeText(sheet.program.name), 'strong')], [span(state)], columns), BLANK];
-}
+const rowOf = ({ sheet, chosen }: SheetScreen): Row | undefined => sheetRows(sheet)[chosen];
 
-function dayLines({ program, figures }: Sheet, chosen: number, columns: number) {
-  const lines: Line[] = [];
-  let at = 0;
-  let row = 0;
-  const push = (one: (mark: string) => Line) => {
-    if (row === chosen) at = lines.length;
-    lines.push(one(row === chosen ? '▸ ' : '  '));
-    row += 1;
+/** An act on the exercise that is chosen, by its day and place. */
+const onExercise =
+  (
+    act: (acting: Acting<SheetScreen>, day: number, exercise: number) => Outcome,
+  ): Act<SheetScreen> =>
+  (acting) => {
+    const row = rowOf(acting.screen);
+    if (!row || row.exercise === null) return tell(acting, CHOOSE_ONE);
+    return act(acting, row.day, row.exercise);
   };
-  for (const [index, { name, exercises }] of program.days.entries()) {
-    if (index > 0) lines.push(BLANK);
-    const { minutes = 0 } = figures.days[index] ?? {};
-    push((mark) =>
-      spread(
-        [span(mark, 'drawn'), span(safeText(name), 'strong')],
-        [span(`${minutes} min`)],
-        columns,
-      ),
-    );
-    for (const exercise of exercises) {
-      push((mark) => {
-        const name: Line = [span(`${mark}  `, 'drawn'), span(safeText(exercise.lift.name))];
-        const whole = spread(name, [span(doneText(exercise))], columns);
-        return whole === name ? spread(name, [span(setsText(exercise))], columns) : whole;
-      });
-    }
-  }
-  return { lines, at };
+
+const CHOOSE_ONE = 'Choose a lift first.';
+
+const isExercise = ({ screen }: Seen<SheetScreen>): true | string =>
+  rowOf(screen)?.exercise === null ? CHOOSE_ONE : true;
+
+/** The sheet after an edit, with the row chosen that `day` and `exercise` (null: the day) name. */
+export function edited(
+  acting: Acting,
+  screen: SheetScreen,
+  edit: SheetEdit,
+  to: { readonly day: number; readonly exercise: number | null },
+): Outcome {
+  const sheet = acting.bench.desk.edit(screen.sheet, edit);
+  if ('what' in sheet) return tell(acting, problemText(sheet));
+  const rows = sheetRows(sheet);
+  const found = rows.findIndex(({ day, exercise }) => day === to.day && exercise === to.exercise);
+  const chosen = found >= 0 ? found : Math.min(screen.chosen, rows.length - 1);
+  return show(acting, { ...screen, sheet, chosen, past: [...screen.past, screen] });
 }
 
-function doneText(exercise: Exercise): string {
-  const { from, to } = exercise.rest;
-  return exercise.style === 'cluster'
-    ? `cluster ${rangeText(exercise.range)}, ${exercise.mostSets} sets`
-    : `${setsText(exercise)}, ${durationRangeText([from, to])}`;
-}
+const changeSets = (by: 1 | -1) =>
+  onExercise((acting, day, exercise) => {
+    const at = { day, exercise };
+    return edited(acting, acting.screen, { kind: 'sets', at, by }, at);
+  });
 
-/** The same where there is little room. */
-function setsText(exercise: Exercise): string {
-  const sets = exercise.style === 'cluster' ? exercise.mostSets : exercise.sets;
-  return `${sets} × ${rangeText(exercise.range)}${exercise.lift.counts === 'seconds' ? ' s' : ''}`;
-}
+/** One place up or down, into the next day at the ends of a day. */
+const move = (by: 1 | -1) =>
+  onExercise((acting, day, exercise) => {
+    const { screen } = acting;
+    const { days } = screen.sheet.program;
+    const count = days[day]?.exercises.length ?? 0;
+    const inside = exercise + by >= 0 && exercise + by < count;
+    const target = inside ? day : day + by;
+    const other = days[target];
+    if (!other) return tell(acting, 'There is no day further that way.');
+    if (!inside && count === 1) return tell(acting, KEEPS_ONE);
+    const to = {
+      day: target,
+      exercise: inside ? exercise + by : by > 0 ? 0 : other.exercises.length,
+    };
+    return edited(acting, screen, { kind: 'move', from: { day, exercise }, to }, to);
+  });
 
-/** Hard sets a muscle; those outside the band are marked by a word. */
-function figureLines({ figures, band: [low, high] }: Sheet): Line[] {
-  return [
-    line(`hard sets, of ${low}–${high}`),
-    ...figures.muscles.map(({ muscle, hardSets, directDays }) => {
-      const isOff = hardSets > high || (directDays > 0 && hardSets < low);
-      const word = hardSets > high ? 'over' : isOff ? 'few' : hardSets === 0 ? 'none' : '';
-      return line(
-        `${keyWords(muscle).padEnd(12)}${String(hardSets).padStart(5)} ${word}`.trimEnd(),
-        isOff ? 'strong' : 'plain',
-      );
-    }),
-  ];
-}
+const KEEPS_ONE = 'A day keeps at least one lift.';
 
-function shortFigures({ figures, band: [low, high] }: Sheet, columns: number): Line[] {
-  const off = figures.muscles
-    .filter(
-      ({ hardSets, directDays }) =>
-        hardSets > high || hardSets === 0 || (directDays > 0 && hardSets < low),
-    )
-    .map(({ muscle, hardSets }) => `${keyWords(muscle)} ${hardSets}`);
-  const text =
-    off.length === 0
-      ? `Every muscle within ${low}–${high} sets.`
-      : `Outside ${low}–${high} sets: ${off.join(', ')}.`;
-  return paragraph(text, columns).slice(0, 2);
-}
+const takeOut = onExercise((acting, day, exercise) => {
+  const { screen } = acting;
+  const count = screen.sheet.program.days[day]?.exercises.length ?? 0;
+  if (count === 1) return tell(acting, KEEPS_ONE);
+  const left = { day, exercise: Math.min(exercise, count - 2) };
+  return edited(acting, screen, { kind: 'remove', at: { day, exercise } }, left);
+});
 
-function beside(left: Line, right: Line, columns: number): Line {
-  if (right.length === 0) return left;
-  return [...left, span(' '.repeat(Math.max(0, columns - widthOf(left)) + 2)), ...right];
-}
+const addLift: Act<SheetScreen> = (acting) =>
+  show(acting, {
+    kind: 'add-lift',
+    back: acting.screen,
+    typed: '',
+    lifts: acting.bench.desk.lifts(acting.screen.sheet, ''),
+    chosen: 0,
+  });
 
-/** What would be written. */
-export const changeLines = (
-  { lines, back }: Extract<ProgramScreen, { kind: 'changes' }>,
-  columns: number,
-): Line[] => [
-  ...titled('What changes', `In ${fileName(back.sheet.program.file)}`, columns),
-  ...(lines.length === 0 ? [line('Nothing was changed.')] : []),
-  ...lines.map(({ kind, text }) =>
-    line(`${MARKS[kind]}${safeText(text)}`.slice(0, columns), kind === 'same' ? 'plain' : 'strong'),
-  ),
-];
+const showChanges: Act<SheetScreen> = (acting) =>
+  show(acting, {
+    kind: 'changes',
+    back: acting.screen,
+    lines: acting.bench.desk.changes(acting.screen.sheet),
+    scroll: 0,
+  });
 
-const fileName = (path: string): string => safeText(path.split(/[\\/]/).at(-1) ?? path);
+const isChanged = ({ sheet }: SheetScreen): boolean => sheet.text !== sheet.before;
 
-const MARKS = { gone: '- ', new: '+ ', same: '  ', 'left-out': '  …' } as const;
+/** The program, day by day. */
+export const PROGRAM_SCREEN: ScreenModule<SheetScreen> = {
+  keys: [
+    ...moving<SheetScreen>(({ screen }) => sheetRows(screen.sheet).length),
+    HELP,
+    backBy((acting) =>
+      isChanged(acting.screen)
+        ? show(acting, { kind: 'unsaved', back: acting.screen, chosen: 0 })
+        : show(acting, acting.screen.back),
+    ),
+    { ...FINDINGS_KEY, footer: 6 },
+    {
+      keys: ['+', '='],
+      label: 'a set more',
+      when: isExercise,
+      footer: 0,
+      pair: 'more, fewer sets',
+      press: changeSets(1),
+    },
+    {
+      keys: ['-', '_'],
+      label: 'a set less',
+      when: isExercise,
+      footer: 0,
+      pair: 'more, fewer sets',
+      press: changeSets(-1),
+    },
+    {
+      keys: ['[', 'b'],
+      label: 'move up',
+      when: isExercise,
+      footer: 2,
+      pair: 'move it',
+      press: move(-1),
+    },
+    {
+      keys: [']', 'v'],
+      label: 'move down',
+      when: isExercise,
+      footer: 2,
+      pair: 'move it',
+      press: move(1),
+    },
+    { keys: ['a'], label: 'add a lift', footer: 3, press: addLift },
+    { keys: ['d'], label: 'take out', when: isExercise, footer: 4, press: takeOut },
+    {
+      keys: ['u'],
+      label: 'undo',
+      when: ({ screen }) => (screen.past.length > 0 ? true : 'There is nothing to undo yet.'),
+      footer: 7,
+      press: (acting) => show(acting, acting.screen.past.at(-1) ?? acting.screen),
+    },
+    {
+      keys: ['s', 'enter'],
+      label: 'look and save',
+      when: ({ screen }) => (isChanged(screen) ? true : 'Nothing was changed.'),
+      footer: 5,
+      tap: { at: 0 },
+      press: showChanges,
+    },
+  ],
+  lines: ({ screen }, columns, rows) => sheetLines(screen, columns, rows),
+  spoken: ({ screen }) => markedTexts(sheetLines(screen, BESIDE_NOTHING, OPEN)),
+};
 
-/** What the check says, each with what would mend it. */
-export const findingLines = (
-  { findings, file }: Pick<Extract<ProgramScreen, { kind: 'findings' }>, 'findings' | 'file'>,
-  columns: number,
-): Line[] => [
-  ...titled('What the check says', fileName(file), columns),
-  ...(findings.length === 0 ? [line('The program fits its aim.')] : []),
-  ...findings.flatMap((finding) => oneFinding(finding, columns)),
-];
-
-function oneFinding(
-  { severity, place, text, fix, rule, source, accepted }: FindingWords,
-  columns: number,
-): Line[] {
-  const where = place ? `line ${place.line}: ` : '';
-  const word = accepted === null ? severity : 'accepted';
-  const inside = (words: string) =>
-    paragraph(safeText(words), columns - 2).map((one) => indented(one, 2));
-  return [
-    ...paragraph(`${word}: ${where}${safeText(text)}`, columns, 'strong', 2),
-    ...inside(accepted ?? fix),
-    ...inside(`rule ${rule} · ${source}`),
-    BLANK,
-  ];
-}
-
-/** Lifts to choose from while a name is typed. */
-export function addLiftLines(
-  { typed, lifts, chosen, back }: Extract<ProgramScreen, { kind: 'add-lift' }>,
-  columns: number,
-  rows: number,
-): Line[] {
-  const head = [
-    ...titled('Add a lift', `to ${dayName(back)}`, columns),
-    [span('> '), span(safeText(typed), 'strong'), span('_', 'drawn')],
-    BLANK,
-  ];
-  const list =
-    lifts.length === 0
-      ? [line('No lift is called so.')]
-      : lifts.map(({ name, trains }, at) => {
-          const direct = Object.entries(trains)
-            .filter(([, share]) => share === 1)
-            .map(([muscle]) => keyWords(muscle));
-          const mark = at === chosen ? '▸ ' : '  ';
-          return spread(
-            [span(mark, 'drawn'), span(safeText(name), at === chosen ? 'chosen' : 'plain')],
-            [span(direct.join(', '))],
-            columns,
-          );
-        });
-  const room = Math.max(1, rows - head.length);
-  return windowOf([...head, ...windowOf(list, room, scrollTo(chosen, chosen + 1, room))], rows, 0);
-}
-
-function dayName({ sheet, chosen }: SheetScreen): string {
-  let row = -1;
-  for (const { name, exercises } of sheet.program.days) {
-    row += 1 + exercises.length;
-    if (chosen <= row) return safeText(name);
-  }
-  return '';
-}
+/** Figures beside the days would be read between them. */
+const BESIDE_NOTHING = 75;

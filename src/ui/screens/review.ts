@@ -1,13 +1,23 @@
 import { reviewSections } from '../../report/review-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
+import { problemText } from '../../text/problem.ts';
 import { safeText } from '../../text/safe-text.ts';
 import type { ProgramEdit } from '../../workbench/change-program.ts';
-import type { Advice, ReviewPage } from '../../workbench/look-back.ts';
+import type { Advice } from '../../workbench/look-back.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
+import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';
+import { pageScreen } from '../page.ts';
+import { reviewScreen } from '../review-screen.ts';
+import { BACK, backBy, type KeyRow, TO_PREVIEW } from '../screen.ts';
 import type { Role } from '../theme.ts';
+import type { Screen } from '../ui-state.ts';
+
+type WeightQuestion = Extract<Screen, { kind: 'weight-question' }>;
+type Review = Extract<Screen, { kind: 'review' }>;
+type Advised = Extract<Screen, { kind: 'advice' }>;
 
 /** Asked before the first review; only the answer is kept. */
-export const weightQuestionLines = (columns: number): Line[] => [
+const weightQuestion = (_: unknown, columns: number): Line[] => [
   line('Before the review', 'strong'),
   BLANK,
   ...paragraph(
@@ -25,11 +35,9 @@ export const weightQuestionLines = (columns: number): Line[] => [
 ];
 
 /** The weekly review: the verdict first, then what it rests on. */
-export function reviewLines(
-  { review, unit, advice }: ReviewPage,
-  chosen: number,
-  columns: number,
-): Line[] {
+function reviewAll({ screen }: Seen<Review>, columns: number): Line[] {
+  const { page, chosen } = screen;
+  const { review, unit, advice } = page;
   const program = safeText(review.evidence.program.name);
   const sections = reviewSections(review, unit, { width: columns, glyphs: 'braille' });
   return [
@@ -68,11 +76,9 @@ function adviceLines(
 }
 
 /** What an advice changes in the program file, before it is written. */
-export function adviceChangeLines(
-  { text }: Advice,
-  { path, where, lines }: ProgramEdit,
-  columns: number,
-): Line[] {
+function adviceAll({ screen }: Seen<Advised>, columns: number): Line[] {
+  const { text } = screen.advice;
+  const { path, where, lines } = screen.edit;
   return [
     ...paragraph(safeText(text), columns, 'strong'),
     BLANK,
@@ -92,3 +98,111 @@ const ROLES: Readonly<Record<keyof typeof MARKS, Role>> = {
   same: 'plain',
   'left-out': 'plain',
 };
+
+/** From the preview, past the question about weight where it was not answered. */
+export const REVIEW_KEY: KeyRow = {
+  keys: ['t'],
+  label: "week's review",
+  footer: 5,
+  press: (acting) =>
+    acting.bench.watch.weightAdvice() === 'ask'
+      ? show(acting, { kind: 'weight-question', scroll: 0 })
+      : show(acting, reviewScreen(acting.bench)),
+};
+
+const weightAnswer =
+  (answer: 'yes' | 'no'): Act<WeightQuestion> =>
+  (acting) =>
+    ask(acting, { do: 'change', change: { kind: 'weight-advice', answer }, to: 'review' });
+
+/** A yes to the question is a no to advice on weight. */
+export const WEIGHT_QUESTION_SCREEN = pageScreen<WeightQuestion>({
+  all: weightQuestion,
+  first: [
+    { keys: ['y'], label: 'yes', footer: 0, tap: { at: 1 }, press: weightAnswer('no') },
+    { keys: ['n'], label: 'none of it', footer: 1, tap: { at: 0 }, press: weightAnswer('yes') },
+  ],
+  last: [backBy((acting) => show(acting, reviewScreen(acting.bench)))],
+  unturned: true,
+});
+
+const adviceOf = ({ screen }: Seen<Review>): Advice | undefined =>
+  screen.page.advice[screen.chosen];
+
+const answered = (
+  acting: Acting,
+  { finding }: Advice,
+  answer: 'yes' | 'no',
+  edit: ProgramEdit | null,
+): Outcome =>
+  ask(acting, { do: 'change', change: { kind: 'answer', finding, answer, edit }, to: 'review' });
+
+const take: Act<Review> = (acting) => {
+  const advice = adviceOf(acting);
+  if (!advice) return ask(acting);
+  if (advice.finding.changes.length === 0) return answered(acting, advice, 'yes', null);
+  const edit = acting.bench.watch.programEdit(advice.finding);
+  if ('what' in edit) return tell(acting, problemText(edit));
+  return show(acting, { kind: 'advice', advice, edit, back: acting.screen, scroll: 0 });
+};
+
+const refuse: Act<Review> = (acting) => {
+  const advice = adviceOf(acting);
+  return advice ? answered(acting, advice, 'no', null) : ask(acting);
+};
+
+/** Those that take a no, in turn. */
+const nextAdvice: Act<Review> = (acting) => {
+  const { screen } = acting;
+  const { advice } = screen.page;
+  const answerable = advice.flatMap(({ mayRefuse }, index) => (mayRefuse ? [index] : []));
+  const next = answerable.find((index) => index > screen.chosen) ?? answerable[0];
+  return next === undefined ? ask(acting) : show(acting, { ...screen, chosen: next, scroll: 0 });
+};
+
+export const REVIEW_SCREEN = pageScreen<Review>({
+  all: reviewAll,
+  first: [
+    {
+      keys: ['o'],
+      label: 'take the advice',
+      when: (seen) =>
+        adviceOf(seen)?.mayTake ? true : 'There is nothing here to change in the program.',
+      footer: 0,
+      tap: { at: 0, says: 'TAKE' },
+      press: take,
+    },
+    {
+      keys: ['n'],
+      label: 'put it aside',
+      when: (seen) => (adviceOf(seen)?.mayRefuse ? true : 'There is no advice to put aside.'),
+      footer: 1,
+      press: refuse,
+    },
+    {
+      keys: ['tab'],
+      label: 'next advice',
+      when: ({ screen }) =>
+        screen.page.advice.filter((each) => each.mayRefuse).length > 1
+          ? true
+          : 'There is no other advice.',
+      footer: 2,
+      press: nextAdvice,
+    },
+  ],
+  last: [TO_PREVIEW],
+});
+
+export const ADVICE_SCREEN = pageScreen<Advised>({
+  all: adviceAll,
+  first: [
+    {
+      keys: ['space', 'enter'],
+      label: 'write it',
+      footer: 0,
+      tap: { at: 0 },
+      press: (acting) => answered(acting, acting.screen.advice, 'yes', acting.screen.edit),
+    },
+  ],
+  last: [BACK],
+});

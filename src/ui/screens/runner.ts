@@ -3,33 +3,31 @@ import { stageNow } from '../../session/stage-now.ts';
 import type { SessionState } from '../../session/state.ts';
 import { columnsOf } from '../../text/columns.ts';
 import { elapsedMs } from '../../training/reading.ts';
-import type { Bench, Offer } from '../../workbench/bench.ts';
+import type { Offer } from '../../workbench/bench.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
 import { messageLines } from '../message-lines.ts';
+import type { Seen } from '../outcome.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { planText } from '../plan-words.ts';
 import { restLine } from '../rest-line.ts';
 import { entryLines } from '../runner/entry-lines.ts';
 import { type Headline, headline } from '../runner/headline.ts';
 import { implementLines, pictureLines } from '../runner/implement.ts';
+import { RUNNER_KEYS } from '../runner/keys.ts';
 import { nextLines } from '../runner/next-lines.ts';
+import { runnerTexts } from '../runner/spoken.ts';
+import type { ScreenModule } from '../screen.ts';
 import { sessionLine, setsLeft } from '../session-line.ts';
 import { type Block, block, stacked } from '../stack.ts';
-import type { Model } from '../ui-state.ts';
+import type { Model, Screen } from '../ui-state.ts';
 import { loadText, minutesText, secondsText } from '../words.ts';
 
 /** Rows that block digits may take at a height of screen. */
 const digitRows = (rows: number): number => (rows >= 36 ? 14 : rows >= 24 ? 7 : 5);
 
 /** The runner: the one thing that matters now in block digits, everything else quiet. */
-export function runnerLines(
-  model: Model,
-  phase: Phase | null,
-  bench: Bench,
-  columns: number,
-  rows: number,
-): Line[] {
+function lines({ model, phase, bench }: Seen, columns: number, rows: number): Line[] {
   const { session, size } = model;
   if (!session || !phase) return [];
   const head = headline(model, phase);
@@ -130,3 +128,10 @@ function offerText({ by, words }: Offer, session: Model['session']): string {
   const unit = session?.prescription.unit ?? 'kg';
   return by.load === null ? words : `o takes ${loadText(by.load, by, unit)}: ${words}`;
 }
+
+export const RUNNER_SCREEN: ScreenModule<Extract<Screen, { kind: 'runner' }>> = {
+  keys: RUNNER_KEYS,
+  lines,
+  spoken: runnerTexts,
+  tellsItself: true,
+};

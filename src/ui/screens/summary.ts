@@ -2,13 +2,19 @@ import type { PrescribedExercise } from '../../progression/prescription.ts';
 import { worksOf } from '../../session/next-set.ts';
 import type { LiftWork, SessionState } from '../../session/state.ts';
 import { summaryOf } from '../../session/summary.ts';
-import type { Bench } from '../../workbench/bench.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
-import type { Model } from '../ui-state.ts';
+import { ask, type Seen } from '../outcome.ts';
+import { pageScreen, readOn } from '../page.ts';
+import { UNDO } from '../runner/set-keys.ts';
+import { LEAVE } from '../screen.ts';
+import type { Screen } from '../ui-state.ts';
 import { loadText, repsText, secondsText } from '../words.ts';
 
+type Summary = Extract<Screen, { kind: 'summary' }>;
+
 /** After the session: done against the plan, bests, time, and what comes next time. */
-export function summaryLines({ session, now }: Model, bench: Bench, columns: number): Line[] {
+function all({ model, bench }: Seen<Summary>, columns: number): Line[] {
+  const { session, now } = model;
   if (!session) return [];
   const { minutes, setsDone, setsPlanned } = summaryOf(session, now);
   const { hardReps, clusters, bests, next } = bench.review();
@@ -63,3 +69,17 @@ const aimsText = ({ sets, minis, counts }: PrescribedExercise): string =>
   minis
     ? `${sets[0]?.aim} ${counts} and mini-sets of ${minis.aim}`
     : `${sets.map(({ aim }) => aim).join(', ')} ${counts}`;
+
+export const SUMMARY_SCREEN = pageScreen<Summary>({
+  all,
+  first: [UNDO],
+  last: [
+    {
+      keys: ['space', 'enter'],
+      label: 'read on, done',
+      footer: 0,
+      press: readOn(all, (acting) => ask(acting, { do: 'leave', status: 0 })),
+    },
+    { ...LEAVE, tap: { at: 0, says: 'LEAVE' } },
+  ],
+});

@@ -1,3 +1,5 @@
+import { type Line, textOf } from '../line.ts';
+
 /** Signs that a screen reader skips or reads by their own names, and what a person would say. */
 const SAID: readonly (readonly [RegExp, string])[] = [
   [/ ?· ?/g, ', '],
@@ -31,3 +33,9 @@ export function spokenKeys(keys: string): string {
   const names = [...keys].map((key) => KEYS[key]);
   return names.every((name) => name !== undefined) ? names.join(' or ') : keys;
 }
+
+/** A screen on which a number is typed; block digits are drawn, not said. */
+export const typedTexts = (lines: readonly Line[], typed: string): readonly string[] => [
+  ...lines.map(textOf).filter((text) => !/[█▀▄]/.test(text)),
+  typed === '' ? '' : `Typed: ${typed}.`,
+];

@@ -1,9 +1,18 @@
 import type { SessionState } from '../../session/state.ts';
-import type { ActId } from '../binding.ts';
 import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
 import { type EntryTarget, entryTarget, setsPutDown } from '../entry.ts';
-import { type Act, type Acting, draftOf, send, show, tell, withDraft } from '../outcome.ts';
+import {
+  type Act,
+  type Acting,
+  draftOf,
+  type Seen,
+  send,
+  show,
+  tell,
+  withDraft,
+} from '../outcome.ts';
 import { loadWanted, type Phase } from '../phase.ts';
+import { type KeyRow, typing } from '../screen.ts';
 import { typedCommands } from '../typed-commands.ts';
 import type { Typing } from '../ui-state.ts';
 
@@ -14,7 +23,7 @@ interface Entering {
   readonly draft: Typing;
 }
 
-function entering({ model, phase }: Acting): Entering | null {
+function entering({ model, phase }: Seen): Entering | null {
   const { session } = model;
   const draft = draftOf(model);
   const target = session && phase && entryTarget(session, phase, draft);
@@ -23,12 +32,16 @@ function entering({ model, phase }: Acting): Entering | null {
   return { session, phase, target, draft: { ...(draft ?? { field: 'count', typed: {} }), of } };
 }
 
+const NO_SET = 'There is no set to put numbers on yet.';
+
+const hasNumbers = (seen: Seen): true | string => (entering(seen) ? true : NO_SET);
+
 /** An act on the numbers of a set; says so where there is no set. */
 const onNumbers =
   (change: (entering: Entering, acting: Acting) => Typing | string): Act =>
   (acting) => {
     const now = entering(acting);
-    if (!now) return tell(acting, 'There is no set to put numbers on yet.');
+    if (!now) return tell(acting, NO_SET);
     const next = change(now, acting);
     return typeof next === 'string' ? tell(acting, next) : withDraft(acting, next);
   };
@@ -36,7 +49,7 @@ const onNumbers =
 const typeReps = onNumbers(({ draft }, { name }) => typedInto(draft, name));
 
 /** Where no load is known a number is the load, until numbers of a set before are being typed. */
-const type: Act = (acting) => {
+const typeNumber: Act = (acting) => {
   const { model, phase, name } = acting;
   const wanted = model.session && phase && !draftOf(model) && loadWanted(model.session, phase);
   if (wanted === null || wanted === undefined || wanted === false) return typeReps(acting);
@@ -45,14 +58,24 @@ const type: Act = (acting) => {
   return show(acting, { kind: 'load', exercise: wanted, purpose: 'first-session', typed: name });
 };
 
-const rubOut = onNumbers(({ draft, target, session }) =>
-  rubbedOut(draft, target, session.prescription.unit),
+const { type, rubOut } = typing(
+  ['.', ','],
+  'type reps',
+  typeNumber,
+  onNumbers(({ draft, target, session }) => rubbedOut(draft, target, session.prescription.unit)),
 );
 
-const step = (by: 1 | -1): Act =>
-  onNumbers(({ draft, target, session }, { bench }) =>
+const stepKey = (key: 'up' | 'down', label: string, by: 1 | -1): KeyRow => ({
+  keys: [key],
+  label,
+  when: hasNumbers,
+  footer: 4,
+  pair: 'more, less',
+  tap: by > 0 ? { at: 3, says: '+' } : { at: 2, says: '−' },
+  press: onNumbers(({ draft, target, session }, { bench }) =>
     stepped(draft, target, session.prescription.unit, by, bench),
-  );
+  ),
+});
 
 const moveField = (by: 1 | -1): Act => onNumbers(({ draft, target }) => movedOn(draft, target, by));
 
@@ -73,14 +96,45 @@ const moveSet =
     return send(acting, commands, { kind: 'runner', draft });
   };
 
-/** What keys do to the numbers of a set. */
-export const ENTRY_ACTS = {
-  type,
-  'rub-out': rubOut,
-  more: step(1),
-  less: step(-1),
-  'next-field': moveField(1),
-  'field-before': moveField(-1),
-  'set-before': moveSet(-1),
-  'set-after': moveSet(1),
-} satisfies Partial<Record<ActId, Act>>;
+/** The numbers of the newest set, or of the one that is lifted. */
+export const NUMBERS: readonly KeyRow[] = [
+  {
+    ...type,
+    when: (seen) => {
+      const { model, phase } = seen;
+      const asksLoad = model.session && phase && loadWanted(model.session, phase) !== null;
+      return asksLoad ? true : hasNumbers(seen);
+    },
+  },
+  { ...rubOut, when: hasNumbers },
+  stepKey('up', 'one more', 1),
+  stepKey('down', 'one less', -1),
+  {
+    keys: ['right', 'tab'],
+    label: 'next number',
+    when: hasNumbers,
+    footer: 5,
+    press: moveField(1),
+  },
+  { keys: ['left', 'shift-tab'], label: 'number before', when: hasNumbers, press: moveField(-1) },
+];
+
+/** Those of the sets before. */
+export const OLDER_SETS: readonly KeyRow[] = [
+  {
+    keys: ['b'],
+    label: 'set before',
+    when: ({ model }) =>
+      model.session && setsPutDown(model.session).length > 0
+        ? true
+        : 'There is no set before this one.',
+    footer: 6,
+    press: moveSet(-1),
+  },
+  {
+    keys: ['v'],
+    label: 'set after',
+    when: ({ model }) => (draftOf(model)?.of ? true : 'This is the newest set.'),
+    press: moveSet(1),
+  },
+];

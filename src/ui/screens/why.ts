@@ -1,27 +1,15 @@
-import { CAUTIONS, READINESS_QUESTIONS } from '../../training/cautions.ts';
-import type { Bench } from '../../workbench/bench.ts';
-import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
+import { BLANK, indented, type Line, line, paragraph } from '../line.ts';
+import { type Seen, show } from '../outcome.ts';
+import { pageScreen, readOn } from '../page.ts';
 import { detailTexts, planText } from '../plan-words.ts';
+import { BACK } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
-/** Once, before the first session. */
-export const cautionLines = (columns: number): Line[] => [
-  line('Before the first session', 'strong'),
-  ...CAUTIONS.flatMap((text) => [BLANK, ...paragraph(text, columns)]),
-  BLANK,
-  ...READINESS_QUESTIONS.flatMap((text, index) =>
-    paragraph(`${index + 1}  ${text}`, columns, 'plain', 3),
-  ),
-  BLANK,
-  ...paragraph('Is any of these a yes? y or n', columns, 'strong'),
-];
+type Why = Extract<Screen, { kind: 'why' }>;
 
 /** Why each number is what it is: sentence, numbers used, source. */
-export function whyLines(
-  { exercises, unit, cut }: Extract<Screen, { kind: 'why' }>,
-  bench: Bench,
-  columns: number,
-): Line[] {
+function all({ screen, bench }: Seen<Why>, columns: number): Line[] {
+  const { exercises, unit, cut } = screen;
   const asked = exercises.flatMap((exercise) => [
     line(exercise.name, 'strong'),
     ...paragraph(planText(exercise, unit), columns),
@@ -48,9 +36,15 @@ export function whyLines(
   return [...asked, BLANK, line('Cut for want of time', 'strong'), ...words];
 }
 
-/** Heading of a page, and a line under it. */
-export const titled = (title: string, words: string | null, columns: number): Line[] => [
-  [span(title, 'strong')],
-  ...(words ? [BLANK, ...paragraph(words, columns)] : []),
-  BLANK,
-];
+export const WHY_SCREEN = pageScreen<Why>({
+  all,
+  first: [
+    {
+      keys: ['space'],
+      label: 'read on',
+      footer: 0,
+      press: readOn(all, (acting) => show(acting, acting.screen.back)),
+    },
+  ],
+  last: [{ ...BACK, tap: { at: 0, says: 'BACK' } }],
+});

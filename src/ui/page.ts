@@ -1,0 +1,84 @@
+import { bannerLines } from './banner.ts';
+import { BLANK, type Line, paragraph, span, textOf } from './line.ts';
+import { type Acting, type Outcome, type Seen, show } from './outcome.ts';
+import { HELP, type KeyRow, type ScreenModule } from './screen.ts';
+import type { Model, Screen } from './ui-state.ts';
+import { marginOf, TARGET_ROWS, windowOf } from './window.ts';
+
+/** A screen that is read by scrolling. */
+type Scrolled = Extract<Screen, { scroll: number }>;
+
+type Contents<S extends Scrolled> = (seen: Seen<S>, columns: number) => readonly Line[];
+
+export interface PageParts<S extends Scrolled> {
+  /** All of its lines, however many. */
+  readonly all: Contents<S>;
+  /** Keys that the help names first; last, the way out before all. */
+  readonly first?: readonly KeyRow<S>[];
+  readonly last: readonly KeyRow<S>[];
+  /** No boxes to turn it with, where its own keys take them all. */
+  readonly unturned?: true;
+}
+
+/** A screen that is a page to read. */
+export function pageScreen<S extends Scrolled>(parts: PageParts<S>): ScreenModule<S> {
+  const { all, first = [], last, unturned } = parts;
+  const row = (key: 'up' | 'down', at: number, says: string, by: 1 | -1): KeyRow<S> => ({
+    keys: [key, `page-${key}`],
+    label: key,
+    footer: 5,
+    pair: 'up, down',
+    ...(unturned ? {} : { tap: { at, says } }),
+    press: (acting) => scrolled(acting, all, by),
+  });
+  return {
+    keys: [...first, row('up', 2, '↑', -1), row('down', 3, '↓', 1), HELP, ...last],
+    lines: (seen, columns, rows) => windowOf(all(seen, columns), rows, seen.screen.scroll),
+    spoken: (seen) => all(seen, OPEN).map(textOf).map(withoutBars),
+  };
+}
+
+function scrolled<S extends Scrolled>(acting: Acting<S>, all: Contents<S>, by: 1 | -1): Outcome {
+  const { screen, model, name } = acting;
+  const step = name.startsWith('page') ? Math.max(1, model.size.rows - 6) : 1;
+  const scroll = Math.min(mostScroll(acting, all), Math.max(0, screen.scroll + by * step));
+  return show(acting, { ...screen, scroll });
+}
+
+/** Reads a page on, and at its end does `then`: one key is enough. */
+export const readOn =
+  <S extends Scrolled>(all: Contents<S>, then: (acting: Acting<S>) => Outcome) =>
+  (acting: Acting<S>): Outcome =>
+    isAtEnd(acting, all) ? then(acting) : scrolled({ ...acting, name: 'page-down' }, all, 1);
+
+/** Is its last line in sight? */
+export const isAtEnd = <S extends Scrolled>(seen: Seen<S>, all: Contents<S>): boolean =>
+  seen.screen.scroll >= mostScroll(seen, all);
+
+/** How far a page can be scrolled before its last line is in sight. */
+function mostScroll<S extends Scrolled>(seen: Seen<S>, all: Contents<S>): number {
+  const { columns, rows } = seen.model.size;
+  const inner = columns - 2 * marginOf(columns);
+  const banner = bannerLines(seen.bench, seen.screen.kind, inner).length;
+  return Math.max(0, all(seen, inner).length - (rows - footRows(seen.model) - banner));
+}
+
+/** Rows at the foot of the screen: boxes for taps, or keys. */
+export function footRows({ choices, size, ui }: Model): number {
+  if (choices.taps) return TARGET_ROWS;
+  // Only the runner is short of rows.
+  return size.rows >= 24 || ui.screen.kind !== 'runner' ? 2 : 1;
+}
+
+/** Heading of a page, and a line under it. */
+export const titled = (title: string, words: string | null, columns: number): Line[] => [
+  [span(title, 'strong')],
+  ...(words ? [BLANK, ...paragraph(words, columns)] : []),
+  BLANK,
+];
+
+/** Wide enough that nothing is broken into lines: a screen reader wants whole sentences. */
+export const OPEN = 10_000;
+
+/** The number behind a bar says all of it. */
+const withoutBars = (text: string): string => text.replace(/[█▌░│]+ */g, ' ');

@@ -1,0 +1,90 @@
+import { type Acting, type Outcome, RUNNER, type Seen, show, tell } from '../outcome.ts';
+import { placeOf } from '../phase.ts';
+import type { KeyRow } from '../screen.ts';
+import { during } from './set-keys.ts';
+
+const hereOf = ({ phase, model }: Seen): number | null =>
+  (phase && placeOf(phase)?.exercise) ?? model.session?.current ?? null;
+
+const NO_EXERCISE = 'Every exercise is done.';
+
+const onExercise =
+  (act: (exercise: number, acting: Acting) => Outcome) =>
+  (acting: Acting): Outcome => {
+    const here = hereOf(acting);
+    return here === null ? tell(acting, NO_EXERCISE) : act(here, acting);
+  };
+
+const inSession = ({ model }: Seen): true | string =>
+  model.session ? true : 'No session is open.';
+
+/** The lifts that may stand in for an exercise. */
+export function swapScreen(acting: Acting, exercise: number): Outcome {
+  const state = acting.model.session?.exercises[exercise];
+  if (!state) return tell(acting, NO_EXERCISE);
+  const lifts = acting.bench.alternatives(state.prescribed);
+  return show(acting, { kind: 'swap', exercise, lifts, chosen: 0, back: acting.screen });
+}
+
+const why = onExercise((exercise, acting) => {
+  const { session } = acting.model;
+  const state = session?.exercises[exercise];
+  if (!session || !state) return tell(acting, NO_EXERCISE);
+  const { unit, short } = session.prescription;
+  return show(acting, {
+    kind: 'why',
+    exercises: [state.prescribed],
+    unit,
+    cut: short?.cut ?? [],
+    back: RUNNER,
+    scroll: 0,
+  });
+});
+
+/** What is asked about the exercise of now. */
+export const EXERCISE_KEYS: readonly KeyRow[] = [
+  {
+    keys: ['c'],
+    label: 'change the load',
+    when: during('The load can be changed between sets.'),
+    footer: 9,
+    press: onExercise((exercise, acting) =>
+      show(acting, { kind: 'load', exercise, purpose: 'change', typed: '' }),
+    ),
+  },
+  {
+    keys: ['m'],
+    label: 'mark pain',
+    when: ({ phase }) => (phase && placeOf(phase) ? true : NO_EXERCISE),
+    footer: 9,
+    press: onExercise((exercise, acting) =>
+      show(acting, { kind: 'pain', exercise, moment: 'now', chosen: 0 }),
+    ),
+  },
+  {
+    keys: ['n'],
+    label: 'write a note',
+    when: inSession,
+    footer: 10,
+    press: (acting) => show(acting, { kind: 'note', exercise: hereOf(acting) }),
+  },
+  { keys: ['w'], label: 'why this', footer: 2, press: why },
+];
+
+/** The session as a whole. */
+export const SESSION_KEYS: readonly KeyRow[] = [
+  {
+    keys: ['x'],
+    label: 'all exercises',
+    when: inSession,
+    footer: 9,
+    press: (acting) => show(acting, { kind: 'exercises', chosen: hereOf(acting) ?? 0 }),
+  },
+  {
+    keys: ['f'],
+    label: 'finish early',
+    when: ({ phase }) => (phase?.kind === 'lifting' ? 'Put the set down first.' : true),
+    footer: 12,
+    press: (acting) => show(acting, { kind: 'finish', chosen: 0 }),
+  },
+];

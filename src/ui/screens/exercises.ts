@@ -1,0 +1,179 @@
+import type { SessionCommand } from '../../session/command.ts';
+import type { PainAnswer } from '../../workbench/bench.ts';
+import type { Effect } from '../effect.ts';
+import { type Choice, type ChoiceList, listScreen } from '../list.ts';
+import { type Act, RUNNER, type Seen, send, show } from '../outcome.ts';
+import { RUNNER_KEYS } from '../runner/keys.ts';
+import { swapScreen } from '../runner/plan-keys.ts';
+import { BACK, type KeyRow, labelOf, mayNow, shownKey, TO_RUNNER } from '../screen.ts';
+import type { Screen } from '../ui-state.ts';
+import { loadText } from '../words.ts';
+
+type Exercises = Extract<Screen, { kind: 'exercises' }>;
+type Acts = Extract<Screen, { kind: 'acts' }>;
+type Swap = Extract<Screen, { kind: 'swap' }>;
+type Pain = Extract<Screen, { kind: 'pain' }>;
+
+const sent = (commands: readonly SessionCommand[]): readonly Effect[] => [
+  { do: 'send', commands, to: RUNNER },
+];
+
+function exerciseList({ model: { session } }: Seen<Exercises>): ChoiceList {
+  const rows = (session?.exercises ?? []).map((exercise, index): Choice => {
+    const { prescribed, done } = exercise;
+    const unit = session?.prescription.unit ?? 'kg';
+    const sets = done.map(({ count }) => count).join(', ');
+    const load = prescribed.load === null ? '' : loadText(prescribed.load, prescribed, unit);
+    const detail = exercise.leftOut
+      ? `left out${sets && ` after ${sets}`}`
+      : [load, sets && `done ${sets}`].filter(Boolean).join(' · ');
+    return {
+      label: prescribed.name,
+      detail,
+      effects: sent([{ do: 'choose-exercise', exercise: index }]),
+    };
+  });
+  return { title: 'Exercises', words: 'Space goes on with the chosen one.', choices: rows };
+}
+
+export const EXERCISES_SCREEN = listScreen<Exercises>({
+  list: exerciseList,
+  first: [
+    {
+      keys: ['l'],
+      label: 'another lift',
+      footer: 2,
+      press: (acting) => swapScreen(acting, acting.screen.chosen),
+    },
+    {
+      keys: ['d'],
+      label: 'leave out',
+      footer: 3,
+      press: (acting) => {
+        const { screen } = acting;
+        return send(acting, [{ do: 'skip-exercise', exercise: screen.chosen }], screen);
+      },
+    },
+  ],
+  last: [TO_RUNNER],
+});
+
+/** Keys of the runner that a finger has in its boxes or needs no list for: the main act, digits. */
+const NOT_LISTED: ReadonlySet<string> = new Set(['space', '0', 'backspace', '?']);
+
+/** What the keys of the runner do now, for those who have only a finger. */
+function actsNow({ model, phase, bench }: Seen): readonly KeyRow[] {
+  const inRunner = { model, phase, bench, screen: RUNNER };
+  return RUNNER_KEYS.filter(
+    (row) => !NOT_LISTED.has(row.keys[0] ?? '') && mayNow(row, inRunner) === true,
+  );
+}
+
+/** The act that was chosen, done in the runner as its key would. */
+const chosenAct: Act<Acts> = (acting) => {
+  const { model, screen } = acting;
+  const row = actsNow(acting)[screen.chosen];
+  if (!row) return show(acting, RUNNER);
+  const inRunner = { ...model, ui: { ...model.ui, screen: RUNNER } };
+  return row.press({ ...acting, screen: RUNNER, model: inRunner, name: row.keys[0] ?? '' });
+};
+
+/** Everything that a key of the runner does now, by its words. */
+export const ACTS_SCREEN = listScreen<Acts>({
+  list: (seen) => ({
+    title: 'What can be done now',
+    words: null,
+    choices: actsNow(seen).map((row) => ({
+      label: labelOf(row, { ...seen, screen: RUNNER }),
+      detail: shownKey(row.keys[0] ?? ''),
+      effects: [],
+    })),
+  }),
+  choose: { press: chosenAct },
+  last: [TO_RUNNER],
+});
+
+function swapList({ screen, model: { session } }: Seen<Swap>): ChoiceList {
+  const { exercise, lifts, back } = screen;
+  const unit = session?.prescription.unit ?? 'kg';
+  const track = session?.exercises[exercise]?.prescribed.track ?? '';
+  const pain = back.kind === 'pain' ? back.moment : null;
+  return {
+    title: 'Another lift',
+    words:
+      lifts.length > 0
+        ? 'Same muscles, same kind of load.'
+        : 'The catalogue has no other lift like this one.',
+    choices: lifts.map((by) => ({
+      label: by.name,
+      detail: by.load === null ? 'asks for a load' : loadText(by.load, by, unit),
+      effects: [
+        ...(pain === 'last-time'
+          ? [{ do: 'answer-pain', track, answer: 'other-lift' } as const]
+          : []),
+        ...sent([
+          ...(pain === 'now' ? [{ do: 'mark-pain', exercise } as const] : []),
+          { do: 'replace', exercise, by, because: 'other-lift' },
+        ]),
+      ],
+    })),
+  };
+}
+
+export const SWAP_SCREEN = listScreen<Swap>({ list: swapList, last: [BACK] });
+
+function painList({ screen, model, bench }: Seen<Pain>): ChoiceList {
+  const { session } = model;
+  const { exercise, moment } = screen;
+  const state = session?.exercises[exercise];
+  if (!state || !session) return { title: 'Pain', words: null, choices: [] };
+  const { prescribed } = state;
+  const lighter = bench.lighter(prescribed);
+  const lifts = bench.alternatives(prescribed);
+  const { unit } = session.prescription;
+  const now = moment === 'now';
+  // Marked by the answer, so that going back marks nothing.
+  const marked: readonly SessionCommand[] = now ? [{ do: 'mark-pain', exercise }] : [];
+  const answered = (answer: PainAnswer, commands: readonly SessionCommand[]): readonly Effect[] => [
+    ...(now ? [] : [{ do: 'answer-pain', track: prescribed.track, answer } as const]),
+    ...sent([...marked, ...commands]),
+  ];
+  const rows: Choice[] = [
+    {
+      label: now ? 'Leave the rest of it out' : 'Leave it out today',
+      effects: answered('leave-out', now ? [] : [{ do: 'skip-exercise', exercise }]),
+    },
+  ];
+  if (lighter?.load) {
+    rows.push({
+      label: 'Go lighter',
+      detail: loadText(lighter.load, lighter, unit),
+      effects: answered('lighter', [{ do: 'replace', exercise, by: lighter, because: 'lighter' }]),
+    });
+  }
+  if (lifts.length > 0) {
+    rows.push({
+      label: 'Another lift',
+      effects: [],
+      to: { kind: 'swap', exercise, lifts, chosen: 0, back: screen },
+    });
+  }
+  const planned = now ? prescribed : bench.painGone(prescribed);
+  rows.push({
+    label: 'Go on as planned',
+    ...(planned.load !== null && { detail: loadText(planned.load, planned, unit) }),
+    effects: answered(
+      'go-on',
+      now
+        ? [{ do: 'choose-exercise', exercise }]
+        : [{ do: 'replace', exercise, by: planned, because: 'other-load' }],
+    ),
+  });
+  const words = {
+    now: 'Pain is not effort. A sharp or spreading pain: stop, and get help.',
+    'last-time': `Pain was marked at ${prescribed.name} last time. What shall it be today?`,
+  };
+  return { title: `Pain: ${prescribed.name}`, words: words[moment], choices: rows };
+}
+
+export const PAIN_SCREEN = listScreen<Pain>({ list: painList, last: [TO_RUNNER] });

@@ -1,0 +1,93 @@
+import { problemText } from '../../text/problem.ts';
+import { safeText } from '../../text/safe-text.ts';
+import type { FindingWords } from '../../workbench/rules.ts';
+import { BLANK, indented, type Line, line, paragraph } from '../line.ts';
+import { type ChoiceList, listScreen } from '../list.ts';
+import { ask, type Seen, show, tell } from '../outcome.ts';
+import { pageScreen, titled } from '../page.ts';
+import { BACK, type KeyRow } from '../screen.ts';
+import type { Screen } from '../ui-state.ts';
+
+type Changes = Extract<Screen, { kind: 'changes' }>;
+type Unsaved = Extract<Screen, { kind: 'unsaved' }>;
+type Findings = Extract<Screen, { kind: 'findings' }>;
+
+/** From the preview or the program: what the check says of it. */
+export const FINDINGS_KEY: KeyRow = {
+  keys: ['f'],
+  label: 'findings',
+  press: (acting) => {
+    const { screen: back, bench } = acting;
+    const open = back.kind === 'program' ? back.sheet : bench.desk.open();
+    if ('what' in open) return tell(acting, problemText(open));
+    const { findings, program } = open;
+    return show(acting, { kind: 'findings', findings, file: program.file, back, scroll: 0 });
+  },
+};
+
+/** What would be written. */
+const changesAll = ({ screen: { lines, back } }: Seen<Changes>, columns: number): Line[] => [
+  ...titled('What changes', `In ${fileName(back.sheet.program.file)}`, columns),
+  ...(lines.length === 0 ? [line('Nothing was changed.')] : []),
+  ...lines.map(({ kind, text }) =>
+    line(`${MARKS[kind]}${safeText(text)}`.slice(0, columns), kind === 'same' ? 'plain' : 'strong'),
+  ),
+];
+
+const fileName = (path: string): string => safeText(path.split(/[\\/]/).at(-1) ?? path);
+
+const MARKS = { gone: '- ', new: '+ ', same: '  ', 'left-out': '  …' } as const;
+
+/** What the check says, each with what would mend it. */
+const findingsAll = ({ screen: { findings, file } }: Seen<Findings>, columns: number): Line[] => [
+  ...titled('What the check says', fileName(file), columns),
+  ...(findings.length === 0 ? [line('The program fits its aim.')] : []),
+  ...findings.flatMap((finding) => oneFinding(finding, columns)),
+];
+
+function oneFinding(
+  { severity, place, text, fix, rule, source, accepted }: FindingWords,
+  columns: number,
+): Line[] {
+  const where = place ? `line ${place.line}: ` : '';
+  const word = accepted === null ? severity : 'accepted';
+  const inside = (words: string) =>
+    paragraph(safeText(words), columns - 2).map((one) => indented(one, 2));
+  return [
+    ...paragraph(`${word}: ${where}${safeText(text)}`, columns, 'strong', 2),
+    ...inside(accepted ?? fix),
+    ...inside(`rule ${rule} · ${source}`),
+    BLANK,
+  ];
+}
+
+export const FINDINGS_SCREEN = pageScreen<Findings>({
+  all: findingsAll,
+  last: [{ ...BACK, tap: { at: 0, says: 'BACK' } }],
+});
+
+export const CHANGES_SCREEN = pageScreen<Changes>({
+  all: changesAll,
+  first: [
+    {
+      keys: ['space', 'enter'],
+      label: 'write it',
+      footer: 0,
+      tap: { at: 0 },
+      press: (acting) => ask(acting, { do: 'save-program', sheet: acting.screen.back.sheet }),
+    },
+  ],
+  last: [BACK],
+});
+
+const unsavedList = ({ screen: { back } }: Seen<Unsaved>): ChoiceList => ({
+  title: 'Save the changes?',
+  words: 'The file is as it was until they are saved.',
+  choices: [
+    { label: 'Save them', effects: [{ do: 'save-program', sheet: back.sheet }] },
+    { label: 'Throw them away', effects: [], to: back.back },
+    { label: 'Go on changing', effects: [], to: back },
+  ],
+});
+
+export const UNSAVED_SCREEN = listScreen<Unsaved>({ list: unsavedList, last: [BACK] });

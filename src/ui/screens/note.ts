@@ -1,0 +1,24 @@
+import { ask, RUNNER, show } from '../outcome.ts';
+import { titled } from '../page.ts';
+import { backBy, type ScreenModule } from '../screen.ts';
+import type { Screen } from '../ui-state.ts';
+import { windowOf } from '../window.ts';
+
+type Note = Extract<Screen, { kind: 'note' }>;
+
+/** A text field lies over it, to which every key goes that is not its own. */
+export const NOTE_SCREEN: ScreenModule<Note> = {
+  keys: [
+    backBy<Note>((acting) => show(acting, RUNNER), { keys: ['esc'] }),
+    {
+      keys: ['enter'],
+      label: 'keep the note',
+      footer: 0,
+      press: (acting) => ask(acting, { do: 'type', key: { kind: 'named', name: 'enter' } }),
+    },
+  ],
+  lines: (_, columns, rows) => windowOf(titled('Note', null, columns), rows, 0),
+  spoken: () => ['Note. Type it, then enter.'],
+  otherKey: (acting, key) => ask(acting, { do: 'type', key }),
+  field: 2,
+};
