@@ -58,3 +58,9 @@ it('whatever is pressed, the state word and the digits stay in sight in the runn
     { numRuns: 40 },
   );
 });
+
+it('asks for the load beside body weight in lines that fit the smallest screen', () => {
+  const player = new Player(LEAST).keys('  x<down><down><down><enter>c');
+  expect(player.screen()).toContain('beside body weight');
+  expect(Math.max(...player.frame().lines.map(widthOf))).toBeLessThanOrEqual(LEAST.columns);
+});

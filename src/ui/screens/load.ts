@@ -33,7 +33,7 @@ function lines({ model, screen, bench }: Seen<Load>, columns: number): Line[] {
     BLANK,
     ...digits.map((row) => line(row)),
     ...(typed === '' ? [line('_', 'strong')] : []),
-    line(`${unit} ${BASIS_WORDS[prescribed.basis]}`, 'strong'),
+    ...paragraph(`${unit} ${BASIS_WORDS[prescribed.basis]}`, columns, 'strong'),
     BLANK,
     ...(made ? paragraph(made.words, columns) : []),
     ...(quantity && near?.exact === null
