@@ -29,6 +29,7 @@ export function failingFiles(files: Files, fault: Fault) {
     list: guarded(files.list),
     read: guarded(files.read),
     about: guarded(files.about),
+    aboutOpen: guarded(files.aboutOpen),
     makeFolder: guarded(files.makeFolder),
     create: guarded(files.create),
     open: guarded(files.open),

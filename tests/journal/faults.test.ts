@@ -149,6 +149,7 @@ describe('whichever call of the disk fails, nothing that was acknowledged is los
 });
 
 describe('a session whose write failed', () => {
+  /** Calls 1 and 2 look whether the file is as it was left; 3 writes, 4 syncs. */
   const begun = (fault: Fault) => {
     const [clock, disk] = [handClock(), memoryDisk()];
     let files = disk.files;
@@ -159,7 +160,7 @@ describe('a session whose write failed', () => {
   };
 
   test('is as it was, and takes the same command again', () => {
-    const { clock, disk, writer } = begun({ at: 1, times: 1, code: 'ENOSPC', halfWritten: true });
+    const { clock, disk, writer } = begun({ at: 3, times: 1, code: 'ENOSPC', halfWritten: true });
     const before = writer.state();
     expect(() => send(writer, 'start', clock)).toThrow(
       /^Nothing was saved in .*: the disk is full\. Free some space/,
@@ -171,7 +172,7 @@ describe('a session whose write failed', () => {
 
   test('does not say saved after a sync that failed, and cuts off what may stand there', () => {
     // The sync fails, and then the cutting back of a line that is longer than the next one.
-    const { clock, disk, writer } = begun({ at: 2, times: 2, code: 'EIO', halfWritten: false });
+    const { clock, disk, writer } = begun({ at: 4, times: 2, code: 'EIO', halfWritten: false });
     const note = { do: 'note', exercise: null, text: 'long '.repeat(200) } as const;
     expect(() => send(writer, note, clock)).toThrow('the disk reports an error of its own');
     send(writer, 'start', clock);

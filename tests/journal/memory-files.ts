@@ -2,6 +2,7 @@ import { basename, dirname, join } from 'node:path';
 import type { Files } from '../../src/journal/disk/files.ts';
 
 interface Node {
+  readonly id: string;
   bytes: Uint8Array;
   /** What a power cut leaves. */
   synced: Uint8Array;
@@ -23,6 +24,8 @@ export interface MemoryDisk {
 
 export const systemError = (code: string): Error => Object.assign(new Error(code), { code });
 
+const aboutOf = ({ id, bytes, modified }: Node) => ({ id, size: bytes.length, modified });
+
 export function memoryDisk(): MemoryDisk {
   const nodes = new Map<string, Node>();
   const syncedNames = new Set<string>();
@@ -30,11 +33,16 @@ export function memoryDisk(): MemoryDisk {
   const syncedFolders = new Set<string>(folders);
   const open = new Map<number, Node>();
   let nextFile = 3;
+  let made = 0;
 
   const opened = (file: number): Node => {
     const node = open.get(file);
     if (!node) throw systemError('EBADF');
     return node;
+  };
+  const newNode = (bytes: Uint8Array): Node => {
+    made += 1;
+    return { id: String(made), bytes, synced: bytes, modified: disk.now };
   };
   const use = (node: Node): number => {
     nextFile += 1;
@@ -72,13 +80,14 @@ export function memoryDisk(): MemoryDisk {
       read: (path) => nodes.get(path)?.bytes.slice() ?? null,
       about: (path) => {
         const node = nodes.get(path);
-        return node ? { size: node.bytes.length, modified: node.modified } : null;
+        return node ? aboutOf(node) : null;
       },
+      aboutOpen: (file) => aboutOf(opened(file)),
       makeFolder: addFolder,
       create: (path) => {
         if (nodes.has(path)) throw systemError('EEXIST');
         if (!folders.has(dirname(path))) throw systemError('ENOENT');
-        const node = { bytes: new Uint8Array(), synced: new Uint8Array(), modified: disk.now };
+        const node = newNode(new Uint8Array());
         nodes.set(path, node);
         return use(node);
       },
@@ -124,7 +133,7 @@ export function memoryDisk(): MemoryDisk {
     bytes: (path) => need(path).bytes,
     put: (path, bytes) => {
       addFolder(dirname(path));
-      nodes.set(path, { bytes, synced: bytes, modified: disk.now });
+      nodes.set(path, newNode(bytes));
     },
     afterPowerCut: () => {
       const kept = memoryDisk();

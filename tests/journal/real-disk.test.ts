@@ -1,20 +1,25 @@
 import {
+  appendFileSync,
   chmodSync,
+  copyFileSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
+  readFileSync,
+  renameSync,
   rmSync,
   statSync,
   symlinkSync,
+  writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { nodeDevice } from '../../src/journal/disk/device.ts';
 import { nodeFiles } from '../../src/journal/disk/files.ts';
 import { openJournal } from '../../src/journal/disk/open-journal.ts';
 import { kilograms } from '../../src/training/mass.ts';
-import { aDay, handClock, lift, train } from './a-journal.ts';
+import { aDay, handClock, lift, send, train } from './a-journal.ts';
 
 let home = '';
 beforeEach(() => {
@@ -72,4 +77,81 @@ test('a file where the folder should be is a sentence', () => {
     `Nothing was saved in ${join(home, 'data')}: a file stands where a folder should be. Choose another folder with --data.`,
   );
   expect(readdirSync(join(home, 'state'))).toEqual([]);
+});
+
+/** What is done to the file of a session, or to what holds it, while the session runs. */
+const BEHIND_ITS_BACK: Readonly<Record<string, (file: string) => void>> = {
+  'written beside and renamed, as it was at the beginning': (file) => {
+    writeFileSync(`${file}.tmp`, firstLineOf(file));
+    renameSync(`${file}.tmp`, file);
+  },
+  'written beside and renamed, as it is now': (file) => {
+    copyFileSync(file, `${file}.tmp`);
+    renameSync(`${file}.tmp`, file);
+  },
+  removed: (file) => rmSync(file),
+  'removed with its month': (file) => rmSync(join(file, '..'), { recursive: true }),
+  'removed with all data': () => rmSync(join(home, 'data'), { recursive: true }),
+  'cut back to its beginning in place': (file) => writeFileSync(file, firstLineOf(file)),
+  'written to by somebody else': (file) => appendFileSync(file, firstLineOf(file)),
+};
+
+const firstLineOf = (file: string): string =>
+  `${readFileSync(file, 'utf8').split('\n', 1).join('')}\n`;
+
+describe.each(Object.entries(BEHIND_ITS_BACK))('a session whose file is %s', (_, act) => {
+  const idsOf = (data: string) =>
+    journalIn(data)
+      .history()
+      .events()
+      .map(({ id }) => id);
+
+  test('goes on, and every set that was said to be saved is read back', () => {
+    const journal = journalIn('data');
+    const writer = journal.beginSession(aDay());
+    lift(writer, clock);
+    const month = join(home, 'data', 'journal', '2026-11');
+    const [name = ''] = readdirSync(month);
+    act(join(month, name));
+    lift(writer, clock);
+    const { events, open, unreadable } = journalIn('data').history();
+    expect(events().map(({ id }) => id)).toEqual(
+      expect.arrayContaining(writer.state().events.map(({ id }) => id)),
+    );
+    expect(open[0]?.state.exercises[0]?.done).toHaveLength(2);
+    expect(open[0]?.state).toEqual(writer.state());
+    expect(unreadable).toEqual([]);
+    send(writer, { do: 'close', how: 'as-it-is' }, clock);
+    writer.close();
+    journal.release();
+    expect(journalIn('data').history().sessions).toMatchObject([{ setsDone: 2 }]);
+  });
+
+  test('is whole as soon as the lifter leaves, without another set', () => {
+    const journal = journalIn('data');
+    const writer = journal.beginSession(aDay());
+    lift(writer, clock);
+    const month = join(home, 'data', 'journal', '2026-11');
+    const [name = ''] = readdirSync(month);
+    act(join(month, name));
+    writer.close();
+    journal.release();
+    expect(idsOf('data')).toEqual(writer.state().events.map(({ id }) => id));
+    const again = journalIn('data').resumeSession(writer.session);
+    expect(again.state().exercises[0]?.done).toHaveLength(1);
+  });
+});
+
+test('a set is not called saved where a file took the place of the folder', () => {
+  const journal = journalIn('data');
+  const writer = journal.beginSession(aDay());
+  lift(writer, clock);
+  const before = writer.state();
+  rmSync(join(home, 'data'), { recursive: true });
+  writeFileSync(join(home, 'data'), 'not a folder');
+  expect(() => send(writer, 'start', clock)).toThrow(/could not be read|Nothing was saved/);
+  expect(writer.state()).toBe(before);
+  rmSync(join(home, 'data'));
+  lift(writer, clock);
+  expect(journalIn('data').history().open[0]?.state.exercises[0]?.done).toHaveLength(2);
 });

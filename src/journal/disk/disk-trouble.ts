@@ -40,6 +40,10 @@ const TROUBLES: Readonly<Record<string, Trouble>> = {
     what: 'a file stands where a folder should be',
     fix: 'Choose another folder with --data.',
   },
+  ESTALE: {
+    what: 'the file was replaced or removed meanwhile',
+    fix: 'Let what syncs the folder come to an end, then do it again.',
+  },
   EMFILE: { what: 'too many files are open', fix: 'Close other programs, then do it again.' },
   ENFILE: { what: 'too many files are open', fix: 'Close other programs, then do it again.' },
 };

@@ -12,8 +12,13 @@ export interface EventFile {
   readonly name: string;
   /** Ids for the next events, in order; taken only once these are written. */
   readonly nextIds: (count: number) => readonly string[];
-  /** Returns once the events are on disk, all at once; throws what the disk says. */
-  readonly append: (events: readonly JournalEvent[]) => void;
+  /**
+   * Returns once the events are on disk, all at once; throws what the disk says. False where the
+   * name leads to another file by now, or somebody else wrote to it: then they do not count, and
+   * nothing can be written here any more.
+   */
+  readonly append: (events: readonly JournalEvent[]) => boolean;
+  readonly isAsLeft: () => boolean;
   readonly close: () => void;
 }
 
@@ -61,9 +66,11 @@ function eventFile(file: AppendFile, name: string, id: string, start: number): E
     name,
     nextIds: (count) => Array.from({ length: count }, (_, at) => `${id}:${next + at}`),
     append: (events) => {
-      file.append(linesOf(events));
-      next += events.length;
+      const isKept = file.append(linesOf(events));
+      if (isKept) next += events.length;
+      return isKept;
     },
+    isAsLeft: file.isAsLeft,
     close: file.close,
   };
 }
@@ -84,9 +91,11 @@ interface AppendFile {
   readonly path: string;
   /**
    * Returns once the bytes are on disk. When it throws what the disk says, none of them count: they
-   * are cut off again, at the latest before the next bytes are written.
+   * are cut off again, at the latest before the next bytes are written. False where this is not the
+   * file any more that its name leads to, or where it is not as long as it was left.
    */
-  readonly append: (bytes: Uint8Array) => void;
+  readonly append: (bytes: Uint8Array) => boolean;
+  readonly isAsLeft: () => boolean;
   readonly close: () => void;
 }
 
@@ -106,7 +115,7 @@ function createFile(
   const file = files.create(path);
   try {
     const opened = appendTo(files, path, file, 0);
-    opened.append(bytes);
+    if (!opened.append(bytes)) throw replaced();
     syncFolders(files, folder, higher(root, made === null ? root : dirname(made)));
     return opened;
   } catch (error) {
@@ -143,8 +152,17 @@ function syncFolders(files: Files, folder: string, top: string): void {
 
 function appendTo(files: Files, path: string, file: number, start: number): AppendFile {
   let size = start;
-  // Bytes of a write that failed may stand behind `size`.
+  // Bytes of a write that failed may stand behind `size`, so many at most.
+  let tried = 0;
   let isDirty = false;
+  // A syncer or git put another file under the name, or another process wrote to this one.
+  let isGone = false;
+  const isBetween = (least: number, most: number): boolean => {
+    const held = files.aboutOpen(file);
+    const isNamed = files.about(path)?.id === held.id;
+    return isNamed && held.size >= least && held.size <= most;
+  };
+  const isAsLeft = (): boolean => isBetween(size, isDirty ? size + tried : size);
   const cutBack = (): void => {
     files.truncate(file, size);
     files.sync(file);
@@ -153,22 +171,34 @@ function appendTo(files: Files, path: string, file: number, start: number): Appe
   return {
     path,
     append: (bytes) => {
+      isGone ||= !isAsLeft();
+      if (isGone) return false;
       if (isDirty) cutBack();
       isDirty = true;
+      tried = bytes.length;
+      const end = size + bytes.length;
       try {
         writeAll(files, file, bytes, size);
         // After a failed sync nobody knows what is on disk, so it is a failed write.
         files.sync(file);
+        // In a file that lost its name meanwhile nobody finds them.
+        isGone = !isBetween(end, end);
       } catch (error) {
         quietly(cutBack);
         throw error;
       }
-      size += bytes.length;
+      if (isGone) return false;
+      size = end;
       isDirty = false;
+      return true;
     },
+    isAsLeft,
     close: () => files.close(file),
   };
 }
+
+const replaced = (): Error =>
+  Object.assign(new Error('Another file took its name.'), { code: 'ESTALE' });
 
 /** Writes all bytes, however few go at once; throws what the disk says. */
 export function writeAll(files: Files, file: number, bytes: Uint8Array, position: number): void {

@@ -1,5 +1,6 @@
 import {
   closeSync,
+  fstatSync,
   fsyncSync,
   ftruncateSync,
   linkSync,
@@ -9,6 +10,7 @@ import {
   readFileSync,
   realpathSync,
   renameSync,
+  type Stats,
   statSync,
   unlinkSync,
   writeSync,
@@ -27,6 +29,8 @@ export interface AboutFile {
   readonly size: number;
   /** When it was last written to, in epoch milliseconds. */
   readonly modified: number;
+  /** Which file it is, whatever its name: two names of one file have the same. */
+  readonly id: string;
 }
 
 /**
@@ -40,6 +44,8 @@ export interface Files {
   readonly read: (path: string) => Uint8Array | null;
   /** What the system knows of a file without reading it; null where there is none. */
   readonly about: (path: string) => AboutFile | null;
+  /** The same of a file that is open. */
+  readonly aboutOpen: (file: number) => AboutFile;
   /** Makes a folder and those above it, for this user alone; gives the topmost one made, or null. */
   readonly makeFolder: (path: string) => string | null;
   /** Makes a new file for this user alone and opens it; fails with EEXIST where there is one. */
@@ -76,8 +82,9 @@ export const nodeFiles: Files = {
   read: (path) => orWhenMissing(null, () => readFileSync(path)),
   about: (path) => {
     const found = statSync(path, { throwIfNoEntry: false });
-    return found ? { size: found.size, modified: found.mtimeMs } : null;
+    return found ? aboutOf(found) : null;
   },
+  aboutOpen: (file) => aboutOf(fstatSync(file)),
   makeFolder,
   create: (path) => openSync(path, 'wx', FOR_USER_ALONE.file),
   open: (path) => openSync(path, 'r+'),
@@ -91,6 +98,12 @@ export const nodeFiles: Files = {
   link: (from, to) => linkSync(from, to),
   realPath,
 };
+
+const aboutOf = ({ size, mtimeMs, dev, ino }: Stats): AboutFile => ({
+  size,
+  modified: mtimeMs,
+  id: `${dev}:${ino}`,
+});
 
 /**
  * Makes a folder and those above it; the topmost one made, or null. Node's own recursive call never

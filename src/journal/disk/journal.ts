@@ -101,12 +101,15 @@ export interface JournalDesk {
   readonly create: (first: (id: string) => readonly JournalEvent[]) => EventFile;
   /** Goes on with a file that was just read; null where its numbers are not this device's. */
   readonly reopen: (found: FileOnDisk) => EventFile | null;
-  /** Writes behind what stands in a file; gives the events once they are on disk. */
+  /**
+   * Writes behind what stands in a file; gives the events once they are on disk. Null where the file
+   * is not there any more as it was left: then none of them count.
+   */
   readonly append: <Fact extends object>(
     file: EventFile,
     facts: readonly Fact[],
     at?: Reading,
-  ) => readonly (Fact & Stamp)[];
+  ) => readonly (Fact & Stamp)[] | null;
 }
 
 export function journalDesk(setting: JournalSetting): JournalDesk {
@@ -152,7 +155,8 @@ export function journalDesk(setting: JournalSetting): JournalDesk {
       // Facts of the journal with a stamp are its events; the compiler cannot see it through `Fact`.
       const events = stamped as unknown as readonly JournalEvent[];
       // The folder and not the file: the sentence has to fit a small screen.
-      onDisk(`Nothing was saved in ${dataDir}`, () => file.append(events));
+      const isKept = onDisk(`Nothing was saved in ${dataDir}`, () => file.append(events));
+      if (!isKept) return null;
       loaded.wrote(file, events);
       return stamped;
     },

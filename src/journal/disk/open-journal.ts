@@ -1,8 +1,9 @@
 import type { Prescription } from '../../progression/prescription.ts';
 import { apply } from '../../session/apply.ts';
-import type { SessionEvent } from '../../session/events.ts';
+import type { SessionEvent, SessionFact } from '../../session/events.ts';
 import type { SessionState } from '../../session/state.ts';
 import { Refusal } from '../../text/problem.ts';
+import type { Reading } from '../../training/reading.ts';
 import { fileOf } from '../lines.ts';
 import type { JournalEvent, LooseEvent } from '../records.ts';
 import { onDisk } from './disk-trouble.ts';
@@ -96,38 +97,93 @@ function resumeSession(desk: JournalDesk, session: string): SessionWriter {
     }
     const { state, own, file: name } = open;
     const last = own ? desk.loaded.files().find((file) => file.name === name) : undefined;
-    const file = (last && desk.reopen(last)) ?? takeOver(desk, state);
-    return writer(desk, file, state);
+    const reopened = last && desk.reopen(last);
+    return reopened ? writer(desk, reopened, state) : writer(desk, ...takeOver(desk, state));
   });
 }
 
-function takeOver(desk: JournalDesk, { session, events }: SessionState): EventFile {
-  return desk.create((id) => {
-    const taking: LooseEvent = {
+/** A new file that goes on with a session, the session, and the event that says so. */
+function takeOver(
+  desk: JournalDesk,
+  state: SessionState,
+): [file: EventFile, state: SessionState, taking: readonly JournalEvent[]] {
+  const { session, events } = state;
+  const taking: LooseEvent[] = [];
+  const file = desk.create((id) => {
+    taking.push({
       type: 'session-taken-over',
       session,
       after: events.at(-1)?.id ?? '',
       device: desk.setting.device.name,
       id: `${id}:0`,
       ...desk.stamp(),
-    };
-    return [taking];
+    });
+    return taking;
   });
+  return [file, state, taking];
 }
 
-function writer(desk: JournalDesk, file: EventFile, begun: SessionState): SessionWriter {
+/** @param taking how this process took the session over; nothing where it did not have to */
+function writer(
+  desk: JournalDesk,
+  begunIn: EventFile,
+  begun: SessionState,
+  taking: readonly JournalEvent[] = [],
+): SessionWriter {
   let state = begun;
+  let file = begunIn;
+  let takings = taking;
+  const appended = (facts: readonly SessionFact[], at: Reading) => {
+    const events = desk.append(file, facts, at);
+    if (events) return events;
+    rescue(desk, [...state.events, ...takings]);
+    quietly(file.close);
+    const [fresh, , more] = takeOver(desk, state);
+    file = fresh;
+    takings = [...takings, ...more];
+    return desk.append(file, facts, at);
+  };
   return {
     session: begun.session,
     state: () => state,
     write: (facts, at) => {
       if (facts.length === 0) return state;
-      state = desk.append(file, facts, at).reduce<SessionState>(apply, state);
+      const events = appended(facts, at);
+      if (!events) {
+        throw new Refusal({
+          what: `Nothing was saved in ${desk.setting.dataDir}: its files are being replaced.`,
+          fix: 'Let what syncs the folder come to an end, then do it again.',
+        });
+      }
+      state = events.reduce<SessionState>(apply, state);
       return state;
     },
-    // Everything written is on disk already.
-    close: () => quietly(file.close),
+    close: () => {
+      // What was said to be saved is there when the lifter goes.
+      quietly(() => {
+        if (!file.isAsLeft()) rescue(desk, [...state.events, ...takings]);
+      });
+      quietly(file.close);
+    },
   };
+}
+
+/**
+ * Writes what no file holds any more, though it was on disk, into a file of its own: another file
+ * took the name of the one it stood in, or the folder is not the one it was.
+ */
+function rescue(desk: JournalDesk, events: readonly JournalEvent[]): void {
+  desk.loaded.forget();
+  const held = new Set(
+    desk.loaded
+      .files()
+      .flatMap(({ lines }) => lines)
+      .map((line) => (line.kind === 'event' ? line.event.id : null)),
+  );
+  importEvents(
+    desk,
+    events.filter(({ id }) => !held.has(id)),
+  );
 }
 
 /** The session keeps the lock; where it does not come about, the lock is as it was before. */
@@ -182,8 +238,8 @@ function isDayFile({ name, lines: [first] }: FileOnDisk): boolean {
 
 function appended(desk: JournalDesk, file: EventFile, fact: Recordable): JournalEvent {
   try {
-    const [event] = desk.append(file, [fact]);
-    return event as JournalEvent;
+    const [event] = desk.append(file, [fact]) ?? [];
+    return event ? (event as JournalEvent) : inNewFile(desk, fact);
   } finally {
     quietly(file.close);
   }
