@@ -1,17 +1,51 @@
 import type { Decision } from '../progression/past.ts';
 import type { SessionEvent, SessionFact, Stamp } from '../session/events.ts';
-import type { Gear } from '../training/gear.ts';
+import { GEAR_LIMITS, type Gear } from '../training/gear.ts';
 import { LOADINGS, PATTERNS } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
 
 /** Tells whether a value has a shape. */
 type Shape = (value: unknown) => boolean;
 
-const text: Shape = (value) => typeof value === 'string';
-const whole: Shape = (value) => Number.isSafeInteger(value);
+const LONGEST_TEXT = 20_000;
+
+const text: Shape = (value) => typeof value === 'string' && value.length <= LONGEST_TEXT;
 const yesOrNo: Shape = (value) => typeof value === 'boolean';
-const finite: Shape = (value) => Number.isFinite(value);
-const anything: Shape = () => true;
+
+const between =
+  (least: number, most: number): Shape =>
+  (value) =>
+    typeof value === 'number' && value >= least && value <= most;
+
+const wholeBetween =
+  (least: number, most: number): Shape =>
+  (value) =>
+    Number.isInteger(value) && (value as number) >= least && (value as number) <= most;
+
+// Wider than anything that was ever done, and narrow enough that no fold takes minutes, leaves the
+// calendar or shows a number that fits no screen. Ours.
+/** Micrograms: a tonne either way, for assistance counts below 0. */
+const load = wholeBetween(-1e12, 1e12);
+/** Micrograms of body weight, up to a tonne. */
+const bodyMass = wholeBetween(1, 1e12);
+/** Reps, or the seconds of a hold that ran through the night. */
+const count = between(0, 86_400);
+const reserve = between(0, 1000);
+/** Seconds of a rest. */
+const seconds = between(-86_400, 86_400);
+/** How many there are of a thing, or which of them. */
+const number = wholeBetween(0, 1000);
+/** Instants from 1900 to 2200, in milliseconds. */
+const instant = between(Date.UTC(1900, 0), Date.UTC(2200, 0));
+/** Minutes ahead of UTC. */
+const offset = wholeBetween(-24 * 60 + 1, 24 * 60 - 1);
+
+/** A day of the calendar: `2026-11-25`. */
+const day: Shape = (value) => {
+  if (typeof value !== 'string' || !/^(19|20|21)\d\d-\d\d-\d\d$/.test(value)) return false;
+  const at = new Date(`${value}T00:00:00Z`);
+  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(value);
+};
 
 const oneOf =
   (...names: readonly string[]): Shape =>
@@ -29,10 +63,12 @@ const maybe =
   (value) =>
     value === undefined || shape(value);
 
+const LONGEST_LIST = 1000;
+
 const listOf =
   (shape: Shape): Shape =>
   (value) =>
-    Array.isArray(value) && value.every(shape);
+    Array.isArray(value) && value.length <= LONGEST_LIST && value.every(shape);
 
 const pairOf =
   (shape: Shape): Shape =>
@@ -76,8 +112,22 @@ export type Correction = Extract<
   { readonly type: 'set-amended' | 'sets-confirmed' | 'undone' }
 >;
 
-const rest = withFields({ from: finite, to: finite });
-const reason = withFields({ rule: text, facts: anything });
+const rest = withFields({ from: seconds, to: seconds });
+
+const fact: Shape = (value) =>
+  value === null ||
+  yesOrNo(value) ||
+  Number.isFinite(value) ||
+  (text(value) && isNoBadDay(value as string)) ||
+  listOf((one) => Number.isFinite(one))(value);
+
+/** A text that looks like a day is told as one. */
+const isNoBadDay = (value: string): boolean => !/^\d{4}-\d\d-\d\d$/.test(value) || day(value);
+
+const facts: Shape = (value) =>
+  typeof value === 'object' && value !== null && Object.values(value).every(fact);
+
+const reason = withFields({ rule: text, facts });
 
 /** What every fold relies on in a prescribed exercise. */
 const exerciseShape = withFields({
@@ -89,27 +139,27 @@ const exerciseShape = withFields({
   trains: withFields({}),
   perSide: yesOrNo,
   counts: oneOf('reps', 'seconds'),
-  hands: oneOf1or2,
-  bodyShare: orNull(finite),
+  hands: (value) => value === 1 || value === 2,
+  bodyShare: orNull(between(-10, 10)),
   track: text,
   style: oneOf('straight', 'cluster'),
   basis: oneOf('total', 'hand', 'stack', 'added', 'load'),
-  load: orNull(whole),
-  system: orNull(whole),
+  load: orNull(load),
+  system: orNull(load),
   bar: orNull(text),
-  step: orNull(whole),
-  range: pairOf(finite),
-  reserve: pairOf(finite),
-  reservePlanned: maybe(pairOf(finite)),
-  sets: listOf(withFields({ aim: finite, range: pairOf(finite) })),
-  setsPlanned: whole,
-  minis: orNull(withFields({ mostSets: whole, aim: finite })),
+  step: orNull(load),
+  range: pairOf(count),
+  reserve: pairOf(reserve),
+  reservePlanned: maybe(pairOf(reserve)),
+  sets: listOf(withFields({ aim: count, range: pairOf(count) })),
+  setsPlanned: number,
+  minis: orNull(withFields({ mostSets: number, aim: count })),
   rest,
-  warmUp: listOf(withFields({ load: whole, reps: whole })),
+  warmUp: listOf(withFields({ load, reps: count })),
   warmsUp: maybe(yesOrNo),
   move: oneOf('start', 'up', 'hold', 'ease', 'return'),
   why: listOf(reason),
-  last: orNull(withFields({ date: text, load: whole, counts: listOf(finite) })),
+  last: orNull(withFields({ date: day, load, counts: listOf(count) })),
   askPain: yesOrNo,
   note: orNull(text),
   form: orNull(text),
@@ -119,32 +169,43 @@ const exerciseShape = withFields({
 const prescriptionShape = withFields({
   program: text,
   day: text,
-  date: text,
+  date: day,
   unit: oneOf('kg', 'lb'),
   aim: oneOf('cut', 'maintain', 'build'),
   lighter: yesOrNo,
   restBetween: rest,
   exercises: listOf(exerciseShape),
-  short: maybe(withFields({ minutes: finite, cut: listOf(reason) })),
+  short: maybe(withFields({ minutes: between(0, 1440), cut: listOf(reason) })),
   warnings: listOf(reason),
 });
 
-function oneOf1or2(value: unknown): boolean {
-  return value === 1 || value === 2;
-}
+const place = {
+  exercise: number,
+  role: oneOf('warm-up', 'straight', 'lead', 'mini'),
+  index: number,
+};
+const exercise = { exercise: number };
 
-const place = { exercise: whole, role: oneOf('warm-up', 'straight', 'lead', 'mini'), index: whole };
-const exercise = { exercise: whole };
-const quantity = withFields({ amount: finite, unit: oneOf('kg', 'lb') });
-const day: Shape = (value) => typeof value === 'string' && /^\d{4}-\d\d-\d\d$/.test(value);
+/** As gear is typed: see {@link GEAR_LIMITS}. */
+const quantity = withFields({
+  amount: between(0, GEAR_LIMITS.amount),
+  unit: oneOf('kg', 'lb'),
+});
+const gearName: Shape = (value) =>
+  typeof value === 'string' && value.length >= 1 && value.length <= GEAR_LIMITS.name;
+const pieces = wholeBetween(0, GEAR_LIMITS.pieces);
+const kindsOf = (fields: Readonly<Record<string, Shape>>): Shape => {
+  const list = listOf(withFields(fields));
+  return (value) => list(value) && (value as readonly unknown[]).length <= GEAR_LIMITS.kinds;
+};
 const gear = withFields({
   unit: oneOf('kg', 'lb'),
-  bars: listOf(withFields({ name: text, mass: quantity, collars: quantity })),
-  plates: listOf(withFields({ stamped: quantity, count: whole })),
-  dumbbells: listOf(withFields({ stamped: quantity, count: whole })),
-  handles: listOf(withFields({ mass: quantity, count: whole })),
-  stacks: listOf(withFields({ name: text, lowest: quantity, step: quantity, highest: quantity })),
-  bands: listOf(withFields({ name: text, assistance: quantity })),
+  bars: kindsOf({ name: gearName, mass: quantity, collars: quantity }),
+  plates: kindsOf({ stamped: quantity, count: pieces }),
+  dumbbells: kindsOf({ stamped: quantity, count: pieces }),
+  handles: kindsOf({ mass: quantity, count: pieces }),
+  stacks: kindsOf({ name: gearName, lowest: quantity, step: quantity, highest: quantity }),
+  bands: kindsOf({ name: gearName, assistance: quantity }),
   freeStep: quantity,
 });
 
@@ -155,17 +216,17 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   'start-withdrawn': withFields({}),
   'set-done': withFields({
     ...place,
-    load: whole,
-    count: finite,
-    reserve: orNull(finite),
+    load,
+    count,
+    reserve: orNull(reserve),
     failed: maybe(yesOrNo),
     entered: oneOf('as-planned', 'typed'),
   }),
   'set-amended': withFields({
     of: text,
-    load: maybe(whole),
-    count: maybe(finite),
-    reserve: maybe(orNull(finite)),
+    load: maybe(load),
+    count: maybe(count),
+    reserve: maybe(orNull(reserve)),
     failed: maybe(yesOrNo),
   }),
   'sets-confirmed': withFields({ of: listOf(text) }),
@@ -177,15 +238,15 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   'cluster-ended': withFields({ ...exercise, reason: oneOf('fewer-reps', 'most-sets', 'lifter') }),
   'cluster-resumed': withFields(exercise),
   'exercise-replaced': withFields({ ...exercise, by: exerciseShape, because: text }),
-  'rest-changed': withFields({ by: finite }),
+  'rest-changed': withFields({ by: seconds }),
   paused: withFields({}),
   resumed: withFields({}),
   'pain-marked': withFields(exercise),
-  'note-written': withFields({ exercise: orNull(whole), text }),
+  'note-written': withFields({ exercise: orNull(number), text }),
   undone: withFields({ of: text }),
   'session-closed': withFields({ how: oneOf('finished', 'as-it-is') }),
   'session-discarded': withFields({}),
-  weighed: withFields({ mass: whole, on: day }),
+  weighed: withFields({ mass: bodyMass, on: day }),
   decided: withFields({
     rule: text,
     answer: oneOf('yes', 'no', 'lighter', 'other-lift', 'leave-out', 'go-on'),
@@ -196,14 +257,18 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   'session-taken-over': withFields({
     session: text,
     after: text,
-    device: (value) => value === undefined || text(value),
+    device: maybe(text),
   }),
 };
 
 const stamp = withFields({
   id: (value) => typeof value === 'string' && /^[^:]+:\d+$/.test(value),
-  at: withFields({ wall: finite, up: orNull(finite), boot: orNull(text) }),
-  zone: finite,
+  at: withFields({
+    wall: instant,
+    up: orNull(between(0, Number.MAX_SAFE_INTEGER)),
+    boot: orNull(text),
+  }),
+  zone: offset,
 });
 
 /** The value as an event; null where it is of a kind, or of a shape, that is not known. */

@@ -1,23 +1,25 @@
 import * as z from 'zod';
-import { type Gear, STATIONS } from '../training/gear.ts';
+import { GEAR_LIMITS, type Gear, STATIONS } from '../training/gear.ts';
 
 const quantity = z.strictObject({
-  amount: z.number().min(0).max(1000),
+  amount: z.number().min(0).max(GEAR_LIMITS.amount),
   unit: z.enum(['kg', 'lb']),
 });
-const name = z.string().min(1).max(40);
-const count = z.int().min(0).max(200);
+const name = z.string().min(1).max(GEAR_LIMITS.name);
+const count = z.int().min(0).max(GEAR_LIMITS.pieces);
+
+const kinds = <Kind extends z.ZodType>(kind: Kind) => z.array(kind).max(GEAR_LIMITS.kinds);
 
 /** What the lifter owns, as settings and journal hold it. */
 export const gearSchema: z.ZodType<Gear> = z.strictObject({
   unit: z.enum(['kg', 'lb']),
-  bars: z.array(z.strictObject({ name, mass: quantity, collars: quantity })),
-  plates: z.array(z.strictObject({ stamped: quantity, count, measured: quantity.exactOptional() })),
-  dumbbells: z.array(z.strictObject({ stamped: quantity, count })),
-  handles: z.array(z.strictObject({ mass: quantity, count })),
-  stacks: z.array(z.strictObject({ name, lowest: quantity, step: quantity, highest: quantity })),
+  bars: kinds(z.strictObject({ name, mass: quantity, collars: quantity })),
+  plates: kinds(z.strictObject({ stamped: quantity, count, measured: quantity.exactOptional() })),
+  dumbbells: kinds(z.strictObject({ stamped: quantity, count })),
+  handles: kinds(z.strictObject({ mass: quantity, count })),
+  stacks: kinds(z.strictObject({ name, lowest: quantity, step: quantity, highest: quantity })),
   belt: z.boolean(),
-  bands: z.array(z.strictObject({ name, assistance: quantity })),
+  bands: kinds(z.strictObject({ name, assistance: quantity })),
   freeStep: quantity,
   safeties: z.boolean(),
   stations: z.array(z.enum(STATIONS)).exactOptional(),

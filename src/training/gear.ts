@@ -43,6 +43,21 @@ export interface Band {
 export const STATIONS = ['bench', 'rack', 'chin-up bar', 'dip station'] as const;
 export type Station = (typeof STATIONS)[number];
 
+/**
+ * The most that is taken for gear, typed or read: more is a slip of the finger, or a file that was
+ * written by something else. Ours.
+ */
+export const GEAR_LIMITS = {
+  /** Kilograms or pounds of one thing. */
+  amount: 1000,
+  /** Letters of a name. */
+  name: 40,
+  /** Of one kind. */
+  pieces: 200,
+  /** Kinds of bars, of plates, … */
+  kinds: 100,
+} as const;
+
 /** What the lifter owns. Plain data: it is stored as it is, in settings and in the journal. */
 export interface Gear {
   /** The unit that this gear is thought of in. */

@@ -25,6 +25,14 @@ export interface PieceSums {
 const LARGE_TABLE = 4000;
 
 /**
+ * Gear that makes more sums than any gym's: further pieces are left aside, so that every load that
+ * is named can still be made, and no question takes seconds.
+ */
+const MOST_SUMS = 20_000;
+/** Micrograms; nobody puts half a tonne on one side. */
+const HEAVIEST = 5e11;
+
+/**
  * The sums of pieces, exact. Within one unit they fall on few values (some hundreds in a full
  * rack), across units on every product of these. So each unit has its own table, and a question is
  * one search in the larger table for each sum of the smaller.
@@ -140,10 +148,13 @@ function tableOf(
     fewest,
     ways,
     with: ({ at, masses }) => {
-      const more = new Map<number, number>();
-      for (const [sum, count] of counts) {
-        for (const [pieces, added] of masses.entries()) {
+      const more = new Map(counts);
+      for (const [pieces, added] of masses.entries()) {
+        if (pieces === 0) continue;
+        if (more.size > MOST_SUMS) break;
+        for (const [sum, count] of counts) {
           const total = sum + added;
+          if (total > HEAVIEST) continue;
           if (count + pieces < (more.get(total) ?? Number.POSITIVE_INFINITY)) {
             more.set(total, count + pieces);
           }
