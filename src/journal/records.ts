@@ -153,7 +153,7 @@ const exerciseShape = withFields({
   reservePlanned: maybe(pairOf(reserve)),
   sets: listOf(withFields({ aim: count, range: pairOf(count) })),
   setsPlanned: number,
-  minis: orNull(withFields({ mostSets: number, aim: count })),
+  minis: orNull(withFields({ mostSets: wholeBetween(1, 100), aim: count })),
   rest,
   warmUp: listOf(withFields({ load, reps: count })),
   warmsUp: maybe(yesOrNo),

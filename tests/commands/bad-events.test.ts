@@ -1,0 +1,101 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import fc from 'fast-check';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { crc32 } from '../../src/journal/disk/crc32.ts';
+import { AHome } from './a-home.ts';
+import { doSession, withTinyProgram, workbenchOf } from './a-session.ts';
+
+vi.setConfig({ testTimeout: 120_000 });
+
+let home: AHome;
+beforeEach(() => {
+  home = new AHome();
+  withTinyProgram(home);
+});
+afterEach(() => home.throwAway());
+
+/** What no event of holdfast holds where something else stood. */
+const ABSURD = [
+  ...['2026-02-30', '9999-99-99', '', 'x'.repeat(30_000), '\u202e', '__proto__'],
+  ...[-1, 0, 1e300, 9e8, 8.64e15 + 1, 0.1],
+  ...[null, true, [], {}, Array.from({ length: 5000 }, () => 1)],
+] as const;
+
+/** Every place in a value that can be set to another one. */
+function placesIn(value: unknown, way: readonly string[] = []): (readonly string[])[] {
+  if (typeof value !== 'object' || value === null) return [way];
+  return [
+    ...(way.length > 0 ? [way] : []),
+    ...Object.entries(value).flatMap(([name, inner]) => placesIn(inner, [...way, name])),
+  ];
+}
+
+function withSet(value: unknown, [name, ...rest]: readonly string[], to: unknown): unknown {
+  if (name === undefined) return to;
+  const copy = Array.isArray(value) ? [...value] : { ...(value as object) };
+  (copy as Record<string, unknown>)[name] = withSet(
+    (value as Record<string, unknown>)[name],
+    rest,
+    to,
+  );
+  return copy;
+}
+
+const signed = (event: unknown): string => {
+  const text = JSON.stringify(event);
+  return `${crc32(Buffer.from(text)).toString(16).padStart(8, '0')} ${text}`;
+};
+
+const COMMANDS = [
+  ['today'],
+  ['review'],
+  ['history'],
+  ['history', 'back squat'],
+  ['export', '--as', 'json'],
+  ['export', '--as', 'csv'],
+  ['gear'],
+] as const;
+
+test('one event with an absurd value stops nothing, and the file is named', async () => {
+  doSession(home);
+  const workbench = workbenchOf(home);
+  const desk = workbench.journal();
+  desk.record({ type: 'gear-set', gear: workbench.gear() });
+  desk.record({ type: 'weighed', mass: 80e9 as never, on: '2026-11-20' });
+  const month = join(home.data, 'journal', '2026-11');
+  const files = readdirSync(month).map((name) => join(month, name));
+  const lines = files.flatMap((file) =>
+    readFileSync(file, 'utf8')
+      .trim()
+      .split('\n')
+      .map((line, at) => ({ file, at, event: JSON.parse(line.slice(9)) as object })),
+  );
+  const places = lines.flatMap((line) => placesIn(line.event).map((way) => ({ ...line, way })));
+  await fc.assert(
+    fc.asyncProperty(
+      fc.constantFrom(...places),
+      fc.constantFrom(...ABSURD),
+      async ({ file, at, event, way }, absurd) => {
+        const whole = readFileSync(file, 'utf8');
+        const all = whole.trim().split('\n');
+        all[at] = signed(withSet(event, way, absurd));
+        writeFileSync(file, `${all.join('\n')}\n`);
+        try {
+          for (const command of COMMANDS) {
+            const before = performance.now();
+            const { status, err } = await home.run(...command);
+            expect([0, 1, 2], `${command.join(' ')}: ${err}`).toContain(status);
+            expect(performance.now() - before).toBeLessThan(2000);
+          }
+          const { status, out } = await home.run('doctor');
+          expect([0, 1]).toContain(status);
+          if (status === 1) expect(out).toContain(basename(file));
+        } finally {
+          writeFileSync(file, whole);
+        }
+      },
+    ),
+    { numRuns: Number(process.env.BAD_EVENTS ?? 40) },
+  );
+});
