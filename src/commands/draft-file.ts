@@ -1,7 +1,7 @@
 import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { Before } from '../program/draft/wishes.ts';
-import { whyNotWritten, writeProgramFile } from '../program/write-file.ts';
+import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
 import { Refusal } from '../text/problem.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { programsFolder } from '../workbench/program-choice.ts';
@@ -62,6 +62,6 @@ export function writeDraftFile(path: string, text: string, { ports }: Call): voi
       fix: 'Name another place with --out.',
     });
   }
-  const problem = writeProgramFile(path, text, ports.clock.read().wall.toString(36));
+  const problem = writeWholeFile(path, text, ports.clock.read().wall.toString(36));
   if (problem) throw new Refusal(problem);
 }

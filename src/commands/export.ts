@@ -54,10 +54,10 @@ const FORMATS: Readonly<Record<string, Maker>> = {
 /** Writes everything out, to stdout or to a file. */
 export const run: Run = async (call) => {
   const asked = String(call.options.as ?? '');
-  const make = FORMATS[asked];
+  const make = Object.hasOwn(FORMATS, asked) ? FORMATS[asked] : undefined;
   if (!make) throw new Refusal(unknownFormat(asked));
-  const text = await make(openWorkbench(call.ports, call.global), call);
-  writeOut(call, text);
+  const workbench = openWorkbench(call.ports, call.global);
+  writeOut(call, await make(workbench, call), workbench.folders.data);
   return 0;
 };
 

@@ -1,32 +1,64 @@
-import { writeFileSync } from 'node:fs';
-import { resolve } from 'node:path';
-import { whyNotWritten } from '../program/write-file.ts';
+import { statSync } from 'node:fs';
+import { dirname, resolve, sep } from 'node:path';
+import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Call } from './call.ts';
 
 /**
  * Writes a document to the file named by `--out`, or to stdout. A file that is there is only
- * replaced with `--replace`.
+ * replaced with `--replace`, and stays as it was until the new one is whole on disk.
+ * @param dataFolder where the lifter's own data are: no document takes their place
  */
-export function writeOut({ options, ports, print, tell }: Call, text: string): void {
+export function writeOut(
+  { options, ports, print, tell }: Call,
+  text: string,
+  dataFolder: string,
+): void {
   if (typeof options.out !== 'string') {
     print(text.replace(/\n$/, ''));
     return;
   }
   const path = resolve(ports.cwd, options.out);
-  try {
-    writeFileSync(path, text, { flag: options.replace === true ? 'w' : 'wx' });
-  } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    throw new Refusal(
-      code === 'EEXIST'
-        ? { what: `${path} is there already.`, fix: 'Name another file, or add --replace.' }
-        : {
-            what: `${path} could not be written.`,
-            why: whyNotWritten(error),
-            fix: 'Name another place.',
-          },
-    );
+  const { realPath } = ports.files;
+  const data = realPath(dataFolder);
+  if (`${realPath(path)}${sep}`.startsWith(`${data}${sep}`)) {
+    throw new Refusal({
+      what: `${path} lies in the data folder.`,
+      why: 'What stands there is read as training data, and must never be written over.',
+      fix: `Name a place outside of ${data}.`,
+    });
   }
+  refuseTaken(path, options.replace === true);
+  const problem = writeWholeFile(path, text, ports.clock.read().wall.toString(36));
+  if (problem) throw new Refusal({ ...problem, fix: 'Name another place.' });
   tell(`Written to ${path}.`);
+}
+
+function refuseTaken(path: string, mayReplace: boolean): void {
+  const found = aboutFile(path);
+  if (!found) return;
+  if (!found.isFile()) {
+    throw new Refusal({
+      what: `${path} is no file that could be replaced.`,
+      fix: 'Name a file, or leave --out away: then it goes to stdout.',
+    });
+  }
+  if (!mayReplace) {
+    throw new Refusal({
+      what: `${path} is there already.`,
+      fix: 'Name another file, or add --replace.',
+    });
+  }
+}
+
+function aboutFile(path: string) {
+  try {
+    return statSync(path, { throwIfNoEntry: false });
+  } catch (error) {
+    throw new Refusal({
+      what: `${path} could not be written in ${dirname(path)}.`,
+      why: whyNotWritten(error),
+      fix: 'Name another place.',
+    });
+  }
 }

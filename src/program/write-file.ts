@@ -11,8 +11,8 @@ import {
 import { dirname, join } from 'node:path';
 import type { Problem } from '../text/problem.ts';
 
-/** The disk as far as writing a program file needs it. All throw what the system says. */
-export interface ProgramDisk {
+/** The disk as far as writing a whole file needs it. All throw what the system says. */
+export interface WholeFileDisk {
   /** The path without links; of a file that is not there yet, the path itself. */
   readonly realPath: (path: string) => string;
   /** Rights of the file that is replaced; those of a new file where there is none. */
@@ -22,33 +22,42 @@ export interface ProgramDisk {
   /** Gives how many bytes went, which may be fewer than given. */
   readonly write: (file: number, bytes: Uint8Array) => number;
   readonly sync: (file: number) => void;
+  /** Returns once the names in a folder are on the disk itself, where the platform can tell. */
+  readonly syncFolder: (path: string) => void;
   readonly close: (file: number) => void;
   readonly rename: (from: string, to: string) => void;
   readonly remove: (path: string) => void;
 }
 
-const nodeDisk: ProgramDisk = {
+const nodeDisk: WholeFileDisk = {
   realPath: (path) => (statSync(path, { throwIfNoEntry: false }) ? realpathSync(path) : path),
   mode: (path) => (statSync(path, { throwIfNoEntry: false })?.mode ?? 0o600) & 0o777,
   create: (path, mode) => openSync(path, 'wx', mode),
   write: (file, bytes) => writeSync(file, bytes),
   sync: fsyncSync,
+  syncFolder: (path) => {
+    const folder = openSync(path, 'r');
+    try {
+      fsyncSync(folder);
+    } finally {
+      closeSync(folder);
+    }
+  },
   close: closeSync,
   rename: renameSync,
   remove: unlinkSync,
 };
 
 /**
- * Puts a program's text in the place of the file, all of it or nothing: it is written beside the
- * file, flushed to the disk, and only then takes the file's name. Null when that is done; a
- * problem when the file is still as it was. After a power cut in the same second the file may be
- * the old one, but never half of either. `unique` tells this write from any other.
+ * Puts a text in the place of a file, all of it or nothing: it is written beside the file, flushed
+ * to the disk, and only then takes the file's name. Null when that is done; a problem when the file
+ * is still as it was. `unique` tells this write from any other.
  */
-export function writeProgramFile(
+export function writeWholeFile(
   path: string,
   text: string,
   unique: string,
-  disk: ProgramDisk = nodeDisk,
+  disk: WholeFileDisk = nodeDisk,
 ): Problem | null {
   const bytes = new TextEncoder().encode(text);
   let beside: string | null = null;
@@ -58,12 +67,20 @@ export function writeProgramFile(
     const file = disk.create(name, disk.mode(target));
     beside = name;
     try {
-      for (let done = 0; done < bytes.length; ) done += disk.write(file, bytes.subarray(done));
+      for (let done = 0; done < bytes.length; ) {
+        const went = disk.write(file, bytes.subarray(done));
+        // The system says a full disk in this way too.
+        if (went <= 0) throw Object.assign(new Error('Nothing was written.'), { code: 'ENOSPC' });
+        done += went;
+      }
       disk.sync(file);
     } finally {
       disk.close(file);
     }
     disk.rename(name, target);
+    beside = null;
+    // Where this fails the new text stands there, only not yet for ever.
+    syncQuietly(disk, dirname(target));
     return null;
   } catch (error) {
     if (beside !== null) removeQuietly(disk, beside);
@@ -71,11 +88,19 @@ export function writeProgramFile(
   }
 }
 
-function removeQuietly(disk: ProgramDisk, path: string): void {
+function removeQuietly(disk: WholeFileDisk, path: string): void {
   try {
     disk.remove(path);
   } catch {
     // The disk is in trouble already; the problem that is told is the first one.
+  }
+}
+
+function syncQuietly(disk: WholeFileDisk, folder: string): void {
+  try {
+    disk.syncFolder(folder);
+  } catch {
+    // Not every disk can; the file itself is on it.
   }
 }
 

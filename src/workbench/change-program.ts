@@ -14,7 +14,7 @@ import { fileProblemText } from '../program/file-problem.ts';
 import { findLifts } from '../program/find-lifts.ts';
 import { type Program, setsOf } from '../program/program.ts';
 import { readProgram } from '../program/read-program.ts';
-import { whyNotWritten, writeProgramFile } from '../program/write-file.ts';
+import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
 import { type DiffLine, lineDiff } from '../text/line-diff.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import type { Lift } from '../training/lift.ts';
@@ -191,7 +191,7 @@ export function writeProgram(
     throw new Refusal(path === shown ? CHANGED_MEANWHILE : otherCopy(path));
   }
   refuseReadOnly(path);
-  const problem = writeProgramFile(
+  const problem = writeWholeFile(
     path,
     after,
     `${process.pid}-${workbench.ports.clock.read().wall}`,

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import stringWidth from 'string-width';
@@ -117,6 +117,25 @@ describe('export', () => {
     expect(
       (await home.run('export', '--as', 'html', '--out', 'cut.html', '--replace')).status,
     ).toBe(0);
+  });
+
+  test('writes over nothing in the data folder, by whatever name it is reached', async () => {
+    const journal = join(home.data, 'journal');
+    const [month = ''] = readdirSync(journal);
+    const [name = ''] = readdirSync(join(journal, month));
+    symlinkSync(join(journal, month, name), join(home.folder, 'link.json'));
+    const before = readFileSync(join(journal, month, name), 'utf8');
+    for (const out of [join(journal, month, name), 'link.json', join(home.data, 'new.json')]) {
+      const { status, err } = await home.run('export', '--as', 'json', '--out', out, '--replace');
+      expect([status, err]).toEqual([2, expect.stringContaining('lies in the data folder')]);
+    }
+    expect(readFileSync(join(journal, month, name), 'utf8')).toBe(before);
+    expect(readdirSync(home.data)).not.toContain('new.json');
+  });
+
+  test.each(['__proto__', 'constructor', 'toString'])('refuses the format %s', async (as) => {
+    const { status, err } = await home.run('export', '--as', as);
+    expect([status, err]).toEqual([2, expect.stringContaining(as)]);
   });
 
   test('knows a near miss of a format', async () => {
