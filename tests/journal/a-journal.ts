@@ -40,6 +40,7 @@ export function aDevice(changes: Partial<Device> = {}): Device {
     name: 'laptop',
     machine: 'machine-1',
     boot: 'boot-1',
+    space: 'pid:[1]',
     pid,
     startOf: (asked) => (asked === pid ? `start of ${pid}` : null),
     random: (length) => {

@@ -4,7 +4,7 @@ import { Refusal } from '../../src/text/problem.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { aDay, aDevice, aJournal, DATA, handClock } from './a-journal.ts';
 import { failingFiles } from './failing-files.ts';
-import { memoryDisk } from './memory-files.ts';
+import { memoryDisk, systemError } from './memory-files.ts';
 
 /** Two processes of one machine that both run. */
 function two() {
@@ -18,8 +18,10 @@ function two() {
   return { one, other, started };
 }
 
+const aMinuteOn = (disk: ReturnType<typeof memoryDisk>) => () => disk.now + 60_000;
+
 const lock = (disk: ReturnType<typeof memoryDisk>, device: ReturnType<typeof aDevice>) =>
-  lockFor(disk.files, '/state', DATA, device);
+  lockFor(disk.files, '/state', DATA, device, aMinuteOn(disk));
 
 /** Refused with a sentence is not held. */
 function attempt(each: Lock): boolean {
@@ -75,10 +77,10 @@ describe('one process at a time', () => {
   test('whatever fails while a lock is taken, two never have it', () => {
     for (let at = 1, isSpent = true; isSpent; at += 1) {
       const [{ one, other, started }, disk] = [two(), memoryDisk()];
-      lockFor(disk.files, '/state', DATA, aDevice({ pid: 3 })).take();
+      lockFor(disk.files, '/state', DATA, aDevice({ pid: 3 }), aMinuteOn(disk)).take();
       started.delete(3);
       const failing = failingFiles(disk.files, { at, times: 2, code: 'EIO', halfWritten: true });
-      const first = lockFor(failing.files, '/state', DATA, one);
+      const first = lockFor(failing.files, '/state', DATA, one, aMinuteOn(disk));
       const second = lock(disk, other);
       const held = [first, second].filter(attempt);
       expect(held.length).toBeLessThan(2);
@@ -89,6 +91,47 @@ describe('one process at a time', () => {
       expect(tries.at(-1)).toBe(true);
       isSpent = failing.isSpent();
     }
+  });
+
+  test('is taken to run where it cannot be seen: in another container or sandbox', () => {
+    const [{ one, other, started }, disk] = [two(), memoryDisk()];
+    lock(disk, one).take();
+    started.delete(1);
+    const inside = lock(disk, { ...other, space: 'pid:[2]' });
+    expect(inside.take()).toBe(false);
+    expect(() => inside.demand()).toThrow(/another container or sandbox.*delete \/state\/.*\.lock/);
+    expect(lock(disk, { ...other, space: 'pid:[2]', boot: 'boot-2' }).take()).toBe(true);
+  });
+
+  test.each(['EPERM', 'ENOTSUP', 'ENOSYS'])(
+    'has the lock also on a disk without links (%s)',
+    (code) => {
+      const [{ one, other, started }, disk] = [two(), memoryDisk()];
+      const link = () => {
+        throw systemError(code);
+      };
+      const files = { ...disk.files, link };
+      const [first, second] = [one, other].map((device) =>
+        lockFor(files, '/state', DATA, device, aMinuteOn(disk)),
+      ) as [Lock, Lock];
+      expect([first.take(), second.take()]).toEqual([true, false]);
+      first.release();
+      expect([second.take(), first.take()]).toEqual([true, false]);
+      started.delete(2);
+      expect(first.take()).toBe(true);
+      expect(disk.paths()).toEqual([expect.stringMatching(/^\/state\/[0-9a-f]+\.lock$/)]);
+    },
+  );
+
+  test('a lock that is being made without links is not taken for an empty one', () => {
+    const [{ one, other }, disk] = [two(), memoryDisk()];
+    const first = lock(disk, one);
+    first.take();
+    const [path = ''] = disk.paths();
+    disk.put(path, new Uint8Array());
+    const soon = (ms: number) => lockFor(disk.files, '/state', DATA, other, () => disk.now + ms);
+    expect(soon(1000).take()).toBe(false);
+    expect(soon(6000).take()).toBe(true);
   });
 
   test('the lock is not in the data, where it would travel', () => {

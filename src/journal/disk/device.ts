@@ -1,5 +1,5 @@
 import { createHash, randomBytes } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { readFileSync, readlinkSync } from 'node:fs';
 import { codeOf } from './disk-trouble.ts';
 import type { Files } from './files.ts';
 
@@ -11,6 +11,8 @@ export interface Device {
   readonly machine: string | null;
   /** Names the machine's present run; null where it is not known. */
   readonly boot: string | null;
+  /** Which processes it sees: a container or a sandbox has numbers of its own. Null where it is not known. */
+  readonly space: string | null;
   readonly pid: number;
   /** When a process started, in a unit of the platform's own; null where it does not run, '' where it runs and no more is known. */
   readonly startOf: (pid: number) => string | null;
@@ -26,11 +28,20 @@ export function nodeDevice(name: string): Device {
     name,
     machine: firstOf('/etc/machine-id', '/var/lib/dbus/machine-id') ?? name,
     boot: firstOf('/proc/sys/kernel/random/boot_id'),
+    space: pidSpace(),
     pid: process.pid,
     startOf,
     random: (length) =>
       Array.from(randomBytes(length), (byte) => LETTERS[byte % LETTERS.length]).join(''),
   };
+}
+
+function pidSpace(): string | null {
+  try {
+    return readlinkSync('/proc/self/ns/pid');
+  } catch {
+    return null;
+  }
 }
 
 function startOf(pid: number): string | null {

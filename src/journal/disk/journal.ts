@@ -130,7 +130,7 @@ export function journalDesk(setting: JournalSetting): JournalDesk {
   return {
     setting,
     place,
-    lock: lockFor(files, stateDir, dataDir, device),
+    lock: lockFor(files, stateDir, dataDir, device, () => clock.read().wall),
     loaded,
     stamp,
     today,

@@ -1,4 +1,4 @@
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { Refusal } from '../../text/problem.ts';
 import { type Device, dataKey } from './device.ts';
 import { codeOf, onDisk } from './disk-trouble.ts';
@@ -9,6 +9,8 @@ import type { Files } from './files.ts';
 interface Holder {
   readonly pid: number;
   readonly boot: string | null;
+  /** Locks of older versions name none. */
+  readonly space?: string | null;
   readonly start: string | null;
 }
 
@@ -22,18 +24,39 @@ export interface Lock {
   readonly release: () => void;
 }
 
+/** What systems say that have no second names for a file: exFAT, some tablets, some network disks. */
+const NO_LINKS: ReadonlySet<string | null> = new Set([
+  ...['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK', 'EXDEV'],
+]);
+
+/** A lock that is made without links is empty for a moment; one that stays empty is nobody's. */
+const BEING_MADE_MS = 5_000;
+
 /**
  * The lock of a data folder, kept in the local state folder: in the data it would travel to other
- * devices, where its process is always "gone". It is stale as soon as its process is.
+ * devices, where its process is always "gone". It is stale as soon as its process is. A process of
+ * another container or sandbox cannot be seen, and is taken to run.
+ * @param now in epoch milliseconds
  */
-export function lockFor(files: Files, stateDir: string, dataDir: string, device: Device): Lock {
+export function lockFor(
+  files: Files,
+  stateDir: string,
+  dataDir: string,
+  device: Device,
+  now: () => number,
+): Lock {
   let found: string | null = null;
   const key = (): string => {
     found ??= dataKey(files, dataDir);
     return found;
   };
   const lockPath = (): string => join(stateDir, `${key()}.lock`);
-  const isGone = (holder: Holder | null): boolean => holder === null || !runs(holder, device);
+  const isGone = (path: string): boolean => {
+    const holder = readHolder(files, path);
+    if (holder) return !runs(holder, device);
+    const about = files.about(path);
+    return about === null || Math.abs(now() - about.modified) >= BEING_MADE_MS;
+  };
   const isThis = (holder: Holder | null): boolean =>
     holder?.pid === device.pid && runs(holder, device);
   let isHeld = false;
@@ -42,18 +65,31 @@ export function lockFor(files: Files, stateDir: string, dataDir: string, device:
 
   const grab = (name: string): boolean => {
     const own = `${key()}.${device.random(8)}`;
-    const { pid, boot } = device;
-    const text = JSON.stringify({ pid, boot, start: device.startOf(pid) } satisfies Holder);
-    writeNewFile(files, stateDir, own, new TextEncoder().encode(text));
+    const { pid, boot, space } = device;
+    const start = device.startOf(pid);
+    const text = JSON.stringify({ pid, boot, space, start } satisfies Holder);
+    const bytes = new TextEncoder().encode(text);
+    writeNewFile(files, stateDir, own, bytes);
     try {
       // Linked, so that nobody ever sees a lock without its holder in it.
       files.link(join(stateDir, own), name);
       return true;
     } catch (error) {
       if (codeOf(error) === 'EEXIST') return false;
-      throw error;
+      if (!NO_LINKS.has(codeOf(error))) throw error;
+      return madeAtOnce(basename(name), bytes);
     } finally {
       quietly(() => files.remove(join(stateDir, own)));
+    }
+  };
+
+  const madeAtOnce = (name: string, bytes: Uint8Array): boolean => {
+    try {
+      writeNewFile(files, stateDir, name, bytes);
+      return true;
+    } catch (error) {
+      if (codeOf(error) === 'EEXIST') return false;
+      throw error;
     }
   };
 
@@ -62,13 +98,12 @@ export function lockFor(files: Files, stateDir: string, dataDir: string, device:
     const path = lockPath();
     const guard = `${path}.stale`;
     if (!grab(guard)) {
-      const holder = readHolder(files, guard);
       // It is only held within this function, so one of this process was left behind.
-      if (isGone(holder) || isThis(holder)) files.remove(guard);
+      if (isGone(guard) || isThis(readHolder(files, guard))) files.remove(guard);
       if (!grab(guard)) return false;
     }
     try {
-      if (!isGone(readHolder(files, path))) return false;
+      if (!isGone(path)) return false;
       if (files.read(path)) files.remove(path);
       return grab(path);
     } finally {
@@ -80,8 +115,8 @@ export function lockFor(files: Files, stateDir: string, dataDir: string, device:
     isHeld ||= onDisk(`No lock could be made in ${stateDir}`, () => {
       const path = lockPath();
       if (grab(path)) return true;
-      const holder = readHolder(files, path);
-      return (mayBeLeft && isThis(holder)) || (isGone(holder) && takeFromGone());
+      const isOwn = mayBeLeft && isThis(readHolder(files, path));
+      return isOwn || (isGone(path) && takeFromGone());
     });
     return isHeld;
   };
@@ -96,7 +131,10 @@ export function lockFor(files: Files, stateDir: string, dataDir: string, device:
       );
       throw new Refusal({
         what: `Another holdfast is at work on ${dataDir}${holder ? ` (process ${holder.pid})` : ''}.`,
-        fix: 'Go on there, or end it first.',
+        fix:
+          holder && isElsewhere(holder, device)
+            ? `It runs in another container or sandbox: go on there, or end it. If it has ended already, delete ${lockPath()}.`
+            : 'Go on there, or end it first.',
       });
     },
     release: () => {
@@ -124,8 +162,13 @@ function readHolder(files: Files, path: string): Holder | null {
   }
 }
 
-function runs({ pid, boot, start }: Holder, device: Device): boolean {
+const isElsewhere = ({ space }: Holder, device: Device): boolean =>
+  space !== undefined && space !== device.space;
+
+function runs(holder: Holder, device: Device): boolean {
+  const { pid, boot, start } = holder;
   if (boot !== device.boot) return false;
+  if (isElsewhere(holder, device)) return true;
   const now = device.startOf(pid);
   return now !== null && (now === '' || !start || now === start);
 }
