@@ -21,6 +21,8 @@ export interface EventGroup {
 interface Found {
   readonly bySequence: Map<number, { readonly line: JournalLine; readonly file: JournalFile }>;
   isDamaged: boolean;
+  /** Files that tell the same event otherwise, each with the one that counts. */
+  readonly conflicts: Map<string, string>;
 }
 
 /**
@@ -56,7 +58,11 @@ export function eventGroups(files: readonly JournalFile[]): {
   return {
     groups,
     namedByNewer,
-    damages: [...files.flatMap(damagesOf), ...groups.flatMap(holesOf)],
+    damages: [
+      ...files.flatMap(damagesOf),
+      ...groups.flatMap(holesOf),
+      ...[...found.values()].flatMap(conflictsOf),
+    ],
   };
 }
 
@@ -70,11 +76,25 @@ function put(
 ): void {
   let group = found.get(id);
   if (!group) {
-    group = { bySequence: new Map(), isDamaged: false };
+    group = { bySequence: new Map(), isDamaged: false, conflicts: new Map() };
     found.set(id, group);
   }
   const before = group.bySequence.get(sequence);
-  if (!before || (file.own && !before.file.own)) group.bySequence.set(sequence, { line, file });
+  const counts = !before || (file.own && !before.file.own);
+  if (counts) group.bySequence.set(sequence, { line, file });
+  if (before && !isSame(before.line, line)) {
+    const [kept, other] = counts ? [file, before.file] : [before.file, file];
+    group.conflicts.set(other.name, kept.name);
+    group.isDamaged = true;
+  }
+}
+
+/** Do two values of JSON say the same, in whatever order their fields stand? */
+function isSame(a: unknown, b: unknown): boolean {
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return a === b;
+  const [left, right] = [a, b] as Readonly<Record<string, unknown>>[];
+  const names = new Set([...Object.keys(a), ...Object.keys(b)]);
+  return [...names].every((name) => isSame(left?.[name], right?.[name]));
 }
 
 function groupOf(id: string, { bySequence, isDamaged }: Found): EventGroup | null {
@@ -88,8 +108,8 @@ function groupOf(id: string, { bySequence, isDamaged }: Found): EventGroup | nul
   return { id, events, foreign: isDamaged || !isWhole, hasHole, name, own };
 }
 
-function damagesOf({ name: file, lines, tail }: JournalFile): Damage[] {
-  const damages: Damage[] = [];
+function damagesOf({ name: file, lines, tail, trouble }: JournalFile): Damage[] {
+  const damages: Damage[] = trouble ? [{ file, kind: 'unreadable', problem: trouble }] : [];
   const damaged = lines.flatMap(({ kind }, at) => (kind === 'damaged' ? [at + 1] : []));
   const newer = lines.filter(({ kind }) => kind === 'newer').length;
   if (tail > 0) {
@@ -118,14 +138,25 @@ function damagesOf({ name: file, lines, tail }: JournalFile): Damage[] {
       file,
       kind: 'newer',
       problem: {
-        what: `${file} was written by a newer version of holdfast.`,
-        why: 'What this version does not understand is kept and skipped, and its session moves no load.',
-        fix: 'Update holdfast on this device.',
+        what: `${file} holds ${newer === 1 ? 'a line' : `${newer} lines`} that this version does not understand.`,
+        why: 'A newer version of holdfast or another program wrote that; it is kept and skipped, and its session moves no load.',
+        fix: 'Update holdfast on this device; if it is the newest, bring the file back from a backup.',
       },
     });
   }
   return damages;
 }
+
+const conflictsOf = ({ conflicts }: Found): Damage[] =>
+  [...conflicts].map(([file, kept]) => ({
+    file,
+    kind: 'conflict',
+    problem: {
+      what: `${file} tells the same sets otherwise than ${kept}.`,
+      why: `What copies the folder kept both. ${kept} counts meanwhile, and its session moves no load.`,
+      fix: 'Compare the two, and move the wrong one out of the journal folder.',
+    },
+  }));
 
 function holesOf({ hasHole, name: file }: EventGroup): Damage[] {
   return hasHole

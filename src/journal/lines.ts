@@ -107,6 +107,7 @@ export const sequenceOf = (id: string): number =>
   id.includes(':') ? Number(id.slice(id.lastIndexOf(':') + 1)) : Number.NaN;
 
 const NEWLINE = 0x0a;
+const BYTE_ORDER_MARK = [0xef, 0xbb, 0xbf];
 
 export interface DecodedFile {
   readonly lines: readonly JournalLine[];
@@ -119,7 +120,8 @@ export interface DecodedFile {
 /** Reads a journal file, tolerant of a half-written end. Lines of the tail are left out. */
 export function decodeFile(bytes: Uint8Array, crc32: Crc32): DecodedFile {
   const lines: JournalLine[] = [];
-  let start = 0;
+  // An editor that saved the file may have put a mark in front of it.
+  let start = BYTE_ORDER_MARK.every((byte, at) => bytes[at] === byte) ? BYTE_ORDER_MARK.length : 0;
   let wholeBytes = 0;
   let wholeLines = 0;
   for (let end = bytes.indexOf(NEWLINE); end >= 0; end = bytes.indexOf(NEWLINE, start)) {
@@ -148,11 +150,20 @@ export interface JournalFile {
   readonly lines: readonly JournalLine[];
   /** Lines behind the last whole one: a write was cut short. */
   readonly tail: number;
+  /** Why nothing of it could be read. */
+  readonly trouble?: Problem;
 }
 
 /** Something in the journal that could not be read, or was written by a newer version. */
 export interface Damage {
   readonly file: string;
-  readonly kind: 'tail' | 'damaged' | 'missing' | 'newer' | 'no-opening';
+  readonly kind:
+    | 'tail'
+    | 'damaged'
+    | 'missing'
+    | 'newer'
+    | 'no-opening'
+    | 'unreadable'
+    | 'conflict';
   readonly problem: Problem;
 }

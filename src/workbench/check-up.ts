@@ -95,7 +95,7 @@ function programsOf(workbench: Workbench): CheckUp[] {
   const folder = programsFolder(workbench.folders.data);
   const own = workbench.ports.files
     .list(folder)
-    .filter(({ name, isFolder }) => !isFolder && name.endsWith('.yaml'))
+    .filter(({ name, kind }) => kind !== 'folder' && name.endsWith('.yaml'))
     .map(({ name }) => join(folder, name));
   const inUse = inUseOr(workbench);
   if (typeof inUse !== 'string') return [inUse, ...own.map(checkProgram)];

@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import { crc32 } from '../../src/journal/disk/crc32.ts';
-import { encodeLine } from '../../src/journal/lines.ts';
+import { decodeFile, encodeLine } from '../../src/journal/lines.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { prescription, straight } from '../session/a-session.ts';
@@ -290,8 +290,48 @@ describe('files from elsewhere', () => {
     expect(sessions).toMatchObject([{ foreign: true, setsDone: 3 }]);
     expect(results).toHaveLength(1);
     expect(unreadable).toMatchObject([
-      { kind: 'newer', problem: { fix: 'Update holdfast on this device.' } },
+      { kind: 'newer', problem: { fix: expect.stringMatching(/^Update holdfast on this device/) } },
     ]);
+  });
+
+  test('a copy of a session that tells a set otherwise is shown, and moves no load', () => {
+    const [clock, disk] = [handClock(), memoryDisk()];
+    train(aJournal(disk.files, { clock }), clock);
+    const path = disk.paths().find((each) => each.endsWith('.jsonl')) ?? '';
+    const lines = decodeFile(disk.bytes(path), crc32).lines.map((line) => {
+      const event = line.kind === 'event' ? line.event : null;
+      const other = event?.type === 'set-done' ? { ...event, count: event.count + 2 } : event;
+      return encodeLine(other as never, crc32);
+    });
+    const copy = path.replace('.jsonl', ' (conflicted copy).jsonl');
+    disk.put(copy, Uint8Array.from(lines.flatMap((line) => [...line])));
+    const { sessions, results, unreadable } = aJournal(disk.files, { clock }).history();
+    expect(results[0]?.sets.map(({ count }) => count)).toEqual([6, 6, 5]);
+    expect(sessions).toMatchObject([{ foreign: true }]);
+    expect(unreadable).toMatchObject([
+      {
+        kind: 'conflict',
+        problem: { what: expect.stringMatching(/conflicted copy.*tells the same sets otherwise/) },
+      },
+    ]);
+  });
+
+  test('a copy that tells the same is nothing to tell', () => {
+    const [clock, disk] = [handClock(), memoryDisk()];
+    train(aJournal(disk.files, { clock }), clock);
+    const path = disk.paths().find((each) => each.endsWith('.jsonl')) ?? '';
+    disk.put(path.replace('.jsonl', ' (copy).jsonl'), disk.bytes(path));
+    const { sessions, unreadable } = aJournal(disk.files, { clock }).history();
+    expect([sessions.length, sessions[0]?.foreign, unreadable]).toEqual([1, false, []]);
+  });
+
+  test('a byte order mark in front of a file is skipped', () => {
+    const [clock, disk] = [handClock(), memoryDisk()];
+    train(aJournal(disk.files, { clock }), clock);
+    const path = disk.paths().find((each) => each.endsWith('.jsonl')) ?? '';
+    disk.put(path, Uint8Array.from([0xef, 0xbb, 0xbf, ...disk.bytes(path)]));
+    const { sessions, unreadable } = aJournal(disk.files, { clock }).history();
+    expect([sessions.length, unreadable]).toEqual([1, []]);
   });
 
   test('a newer event in another file that names a set makes its session so', () => {

@@ -58,10 +58,10 @@ export function memoryDisk(): MemoryDisk {
   const children = (folder: string) => [
     ...[...folders]
       .filter((path) => path !== '/' && dirname(path) === folder)
-      .map((path) => ({ name: basename(path), isFolder: true })),
+      .map((path) => ({ name: basename(path), kind: 'folder' as const })),
     ...[...nodes.keys()]
       .filter((path) => dirname(path) === folder)
-      .map((path) => ({ name: basename(path), isFolder: false })),
+      .map((path) => ({ name: basename(path), kind: 'file' as const })),
   ];
   const need = (path: string): Node => {
     const node = nodes.get(path);

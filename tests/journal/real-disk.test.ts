@@ -1,7 +1,9 @@
+import { execFileSync } from 'node:child_process';
 import {
   appendFileSync,
   chmodSync,
   copyFileSync,
+  lstatSync,
   mkdirSync,
   mkdtempSync,
   readdirSync,
@@ -10,6 +12,8 @@ import {
   rmSync,
   statSync,
   symlinkSync,
+  truncateSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -154,4 +158,55 @@ test('a set is not called saved where a file took the place of the folder', () =
   rmSync(join(home, 'data'));
   lift(writer, clock);
   expect(journalIn('data').history().open[0]?.state.exercises[0]?.done).toHaveLength(2);
+});
+
+/** Things that stand where a file of a session should, or beside one. */
+const NO_SESSION: Readonly<Record<string, (path: string) => void>> = {
+  'a folder': (path) => mkdirSync(path),
+  'a link in a circle': (path) => symlinkSync(path, path),
+  'a link to nothing': (path) => symlinkSync(`${path}.none`, path),
+  'a pipe': (path) => void execFileSync('mkfifo', [path]),
+  'an endless device': (path) => symlinkSync('/dev/zero', path),
+  'a huge file': (path) => {
+    writeFileSync(path, '');
+    truncateSync(path, 3e9);
+  },
+  'an empty file': (path) => writeFileSync(path, ''),
+  'a file of zeroes': (path) => writeFileSync(path, Buffer.alloc(5000)),
+  'a file in UTF-16': (path) => writeFileSync(path, Buffer.from('0123abcd {"v":1}\n', 'utf16le')),
+  'a file of something else': (path) => writeFileSync(path, 'Dear diary,\ntoday I trained.\n'),
+};
+
+describe.skipIf(process.platform === 'win32')('beside the sessions stands', () => {
+  test.each(Object.entries(NO_SESSION))('%s: it is named, and the rest is read', (_, put) => {
+    const journal = journalIn('data');
+    const session = train(journal, clock);
+    const month = join(home, 'data', 'journal', '2026-11');
+    const path = join(month, '2026-11-24-aaaaaa-bbbbbbbbbb.jsonl');
+    put(path);
+    // Longer ago than what another device is still sending.
+    if (lstatSync(path).isFile()) utimesSync(path, 1, 1);
+    const before = lstatSync(path);
+    const again = journalIn('data');
+    const { sessions, unreadable } = again.history();
+    expect(sessions).toMatchObject([{ session }]);
+    expect(unreadable).toMatchObject([
+      { problem: { what: expect.stringContaining('2026-11-24-aaaaaa-bbbbbbbbbb.jsonl') } },
+    ]);
+    expect(again.repair()).toEqual([]);
+    expect([lstatSync(path).size, lstatSync(path).mtimeMs]).toEqual([before.size, before.mtimeMs]);
+    train(again, clock);
+    expect(journalIn('data').history().sessions).toHaveLength(2);
+  });
+
+  test('a month that is a link to a folder: it is read', () => {
+    const session = train(journalIn('data'), clock);
+    const month = join(home, 'data', 'journal', '2026-11');
+    renameSync(month, join(home, 'elsewhere'));
+    symlinkSync(join(home, 'elsewhere'), month);
+    expect(journalIn('data').history().sessions).toMatchObject([{ session }]);
+    train(journalIn('data'), clock);
+    const { sessions, unreadable } = journalIn('data').history();
+    expect([sessions.length, unreadable]).toEqual([2, []]);
+  });
 });

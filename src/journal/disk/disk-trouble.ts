@@ -6,6 +6,10 @@ export function codeOf(error: unknown): string | null {
   return typeof code === 'string' ? code : null;
 }
 
+/** Codes of our own, for what the system would read for ever. */
+export const NO_FILE = 'NO_FILE';
+export const TOO_LARGE = 'TOO_LARGE';
+
 interface Trouble {
   readonly what: string;
   readonly fix: string;
@@ -35,14 +39,14 @@ const TROUBLES: Readonly<Record<string, Trouble>> = {
     what: 'the disk reports an error of its own',
     fix: 'Back up the data folder and check the disk; then do it again.',
   },
+  EISDIR: { what: 'it is a folder', fix: 'Move it to another place.' },
+  ELOOP: { what: 'its links lead in a circle', fix: 'Delete the link.' },
+  [NO_FILE]: { what: 'it is no file', fix: 'Move it to another place.' },
+  [TOO_LARGE]: { what: 'it is too large to be one of holdfast', fix: 'Move it to another place.' },
   ENOENT: NOT_THERE,
   ENOTDIR: {
     what: 'a file stands where a folder should be',
     fix: 'Choose another folder with --data.',
-  },
-  ESTALE: {
-    what: 'the file was replaced or removed meanwhile',
-    fix: 'Let what syncs the folder come to an end, then do it again.',
   },
   EMFILE: { what: 'too many files are open', fix: 'Close other programs, then do it again.' },
   ENFILE: { what: 'too many files are open', fix: 'Close other programs, then do it again.' },

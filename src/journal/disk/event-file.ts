@@ -101,26 +101,26 @@ interface AppendFile {
 
 /**
  * Makes a new file with its first bytes, and returns once they, its name and the folders made for
- * it are on disk. Leaves no file behind where that fails.
+ * it are on disk. It gets its name once the bytes are on disk, so that a file without a whole line
+ * is never one that was only begun. Leaves no file behind where that fails.
  * @param root folder below which every name is made sure of, also of folders made earlier
  */
-function createFile(
-  files: Files,
-  path: string,
-  bytes: Uint8Array,
-  root = dirname(path),
-): AppendFile {
+function createFile(files: Files, path: string, bytes: Uint8Array, root: string): AppendFile {
   const folder = dirname(path);
   const made = files.makeFolder(folder);
-  const file = files.create(path);
+  const beside = `${path}.new`;
+  const file = files.create(beside);
+  let name = beside;
   try {
-    const opened = appendTo(files, path, file, 0);
-    if (!opened.append(bytes)) throw replaced();
+    writeAll(files, file, bytes, 0);
+    files.sync(file);
+    files.rename(beside, path);
+    name = path;
     syncFolders(files, folder, higher(root, made === null ? root : dirname(made)));
-    return opened;
+    return appendTo(files, path, file, bytes.length);
   } catch (error) {
     quietly(() => files.close(file));
-    quietly(() => files.remove(path));
+    quietly(() => files.remove(name));
     throw error;
   }
 }
@@ -197,9 +197,6 @@ function appendTo(files: Files, path: string, file: number, start: number): Appe
   };
 }
 
-const replaced = (): Error =>
-  Object.assign(new Error('Another file took its name.'), { code: 'ESTALE' });
-
 /** Writes all bytes, however few go at once; throws what the disk says. */
 export function writeAll(files: Files, file: number, bytes: Uint8Array, position: number): void {
   for (let done = 0; done < bytes.length; ) {
@@ -221,7 +218,21 @@ export function quietly(act: () => void): void {
 
 /** Writes a whole small file under a name that is not taken, and returns once it is on disk. */
 export function writeNewFile(files: Files, folder: string, name: string, bytes: Uint8Array): void {
-  createFile(files, join(folder, name), bytes).close();
+  const path = join(folder, name);
+  const made = files.makeFolder(folder);
+  const file = files.create(path);
+  try {
+    try {
+      writeAll(files, file, bytes, 0);
+      files.sync(file);
+    } finally {
+      files.close(file);
+    }
+    syncFolders(files, folder, made === null ? folder : dirname(made));
+  } catch (error) {
+    quietly(() => files.remove(path));
+    throw error;
+  }
 }
 
 /**

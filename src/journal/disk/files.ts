@@ -16,12 +16,13 @@ import {
   writeSync,
 } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
-import { codeOf } from './disk-trouble.ts';
+import { codeOf, NO_FILE, TOO_LARGE } from './disk-trouble.ts';
 
 /** What a folder holds. */
 export interface FolderEntry {
   readonly name: string;
-  readonly isFolder: boolean;
+  /** What it is, or what it leads to; `other` for what can be neither listed nor read. */
+  readonly kind: 'folder' | 'file' | 'other';
 }
 
 export interface AboutFile {
@@ -40,7 +41,7 @@ export interface AboutFile {
 export interface Files {
   /** Entries of a folder; none where there is no such folder. */
   readonly list: (folder: string) => readonly FolderEntry[];
-  /** The bytes of a file; null where there is none. */
+  /** The bytes of a file; null where there is none. Fails where it is no file, or a huge one. */
   readonly read: (path: string) => Uint8Array | null;
   /** What the system knows of a file without reading it; null where there is none. */
   readonly about: (path: string) => AboutFile | null;
@@ -76,10 +77,17 @@ export const nodeFiles: Files = {
     orWhenMissing([], () =>
       readdirSync(folder, { withFileTypes: true }).map((entry) => ({
         name: entry.name,
-        isFolder: entry.isDirectory(),
+        kind: kindOf(entry.isSymbolicLink() ? aimOf(join(folder, entry.name)) : entry),
       })),
     ),
-  read: (path) => orWhenMissing(null, () => readFileSync(path)),
+  read: (path) =>
+    orWhenMissing(null, () => {
+      // A pipe or a device would never come to an end.
+      const found = statSync(path);
+      if (!found.isFile()) throw withCode(NO_FILE);
+      if (found.size > LARGEST_FILE) throw withCode(TOO_LARGE);
+      return readFileSync(path);
+    }),
   about: (path) => {
     const found = statSync(path, { throwIfNoEntry: false });
     return found ? aboutOf(found) : null;
@@ -98,6 +106,23 @@ export const nodeFiles: Files = {
   link: (from, to) => linkSync(from, to),
   realPath,
 };
+
+/** No year of training comes near it. */
+const LARGEST_FILE = 64 * 1024 * 1024;
+
+const withCode = (code: string): Error => Object.assign(new Error(code), { code });
+
+const kindOf = (found: Pick<Stats, 'isFile' | 'isDirectory'> | null): FolderEntry['kind'] =>
+  found?.isDirectory() ? 'folder' : found?.isFile() ? 'file' : 'other';
+
+/** What a link leads to; null where that cannot be told. */
+function aimOf(path: string): Stats | null {
+  try {
+    return statSync(path, { throwIfNoEntry: false }) ?? null;
+  } catch {
+    return null;
+  }
+}
 
 const aboutOf = ({ size, mtimeMs, dev, ino }: Stats): AboutFile => ({
   size,

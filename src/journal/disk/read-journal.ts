@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
+import { type Problem, Refusal } from '../../text/problem.ts';
 import { type SettledPast, settledPast } from '../fold-history.ts';
 import { decodeFile } from '../lines.ts';
 import { crc32 } from './crc32.ts';
 import { onDisk } from './disk-trouble.ts';
 import { type FileOnDisk, JOURNAL_FOLDER, monthOf, readName } from './file-names.ts';
-import type { Files } from './files.ts';
+import type { Files, FolderEntry } from './files.ts';
 import type { JournalIndex } from './journal-index.ts';
 
 /** A file of another device that was written to so short ago may still be on its way here. */
@@ -30,33 +31,59 @@ export function readJournal(
 ): FileOnDisk[] {
   const { files, dataDir } = place;
   const journal = join(dataDir, JOURNAL_FOLDER);
-  const filesOf = (month: string): (FileOnDisk | null)[] =>
+  /** What cannot be read is told by its name, and the rest is read. */
+  const orTrouble = (name: string, act: () => readonly FileOnDisk[]): readonly FileOnDisk[] => {
+    try {
+      return onDisk(`${name} could not be read`, act);
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      const [trouble = { what: error.message }] = error.problems;
+      const path = join(dataDir, name);
+      return [{ path, name, own: false, lines: [], wholeBytes: 0, tail: 0, trouble }];
+    }
+  };
+  const filesOf = (month: string): readonly FileOnDisk[] =>
     files
       .list(join(journal, month))
-      .filter(({ name, isFolder }) => !isFolder && name.endsWith('.jsonl') && wanted(name, month))
-      .map(({ name }) => readFile(place, join(JOURNAL_FOLDER, month, name), wall));
-  return onDisk(`The journal in ${journal} could not be read`, () =>
-    files
-      .list(journal)
-      .filter(({ isFolder }) => isFolder)
-      .flatMap(({ name }) => filesOf(name))
-      .filter((file) => file !== null),
-  );
+      .filter(({ name }) => name.endsWith('.jsonl') && wanted(name, month))
+      .flatMap((entry) => {
+        const name = join(JOURNAL_FOLDER, month, entry.name);
+        return orTrouble(name, () => readFile(place, name, entry.kind, wall));
+      });
+  return onDisk(`The journal in ${journal} could not be read`, () => files.list(journal))
+    .filter(({ kind }) => kind === 'folder')
+    .flatMap(({ name }) => orTrouble(join(JOURNAL_FOLDER, name), () => filesOf(name)));
 }
 
 function readFile(
   { files, dataDir, device }: JournalPlace,
   name: string,
+  kind: FolderEntry['kind'],
   wall: number,
-): FileOnDisk | null {
+): readonly FileOnDisk[] {
   const path = join(dataDir, name);
   const bytes = files.read(path);
-  if (!bytes) return null;
+  if (!bytes && kind === 'other') {
+    throw new Refusal({ what: `${name} leads to nothing.`, fix: 'Delete the link.' });
+  }
+  // It was removed since the folder was listed.
+  if (!bytes) return [];
   const { lines, wholeBytes, tail } = decodeFile(bytes, crc32);
   const own = readName(name)?.device === device;
   const isArriving = !own && tail > 0 && wall - (files.about(path)?.modified ?? 0) < ARRIVING_MS;
-  return { path, name, own, lines, wholeBytes, tail: isArriving ? 0 : tail };
+  if (wholeBytes === 0 && !isArriving) {
+    // Cutting its end off would leave nothing.
+    const trouble = withoutLines(name, bytes.length);
+    return [{ path, name, own, lines, wholeBytes, tail: 0, trouble }];
+  }
+  return [{ path, name, own, lines, wholeBytes, tail: isArriving ? 0 : tail }];
 }
+
+const withoutLines = (name: string, bytes: number): Problem => ({
+  what: `${name} holds no whole line any more: ${bytes} bytes are kept as they are.`,
+  why: 'The disk or another program wrote over it, or the power went when it was made.',
+  fix: 'Bring the file back from a backup; where nothing was saved in it, delete it.',
+});
 
 /** What old files came to, and the files since. */
 export interface Recent {
@@ -90,7 +117,10 @@ export function journalReader(
   let missing: OldFiles | null = null;
   const keep = ({ key, isOld }: OldFiles, files: readonly FileOnDisk[]): void => {
     if (!index || key === null) return;
-    const past = settledPast(files.filter(({ name }) => isOld(monthOf(name))));
+    const old = files.filter(({ name }) => isOld(monthOf(name)));
+    // What could not be read now may be readable the next time, and look the same from outside.
+    if (old.some(({ trouble }) => trouble)) return;
+    const past = settledPast(old);
     if (past.sessions.length > 0) index.write(key, past);
   };
   const all = (): readonly FileOnDisk[] => {
@@ -140,7 +170,7 @@ function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: number)
       .flatMap(({ name: month }) =>
         files.list(join(journal, month)).map(({ name }) => ({
           name: `${month}/${name}`,
-          about: files.about(join(journal, month, name)),
+          about: aboutQuietly(files, join(journal, month, name)),
         })),
       ),
   );
@@ -149,6 +179,15 @@ function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: number)
   const hash = createHash('sha256');
   for (const { name, about } of found) hash.update(`${name} ${about?.size} ${about?.modified}\n`);
   return { isOld, key: isSettled ? hash.digest('hex') : null };
+}
+
+/** What cannot be looked at is told when it is read. */
+function aboutQuietly(files: Files, path: string) {
+  try {
+    return files.about(path);
+  } catch {
+    return null;
+  }
 }
 
 /** The calendar month before that of a day, as `2026-10`. */
