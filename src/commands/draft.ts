@@ -5,6 +5,7 @@ import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
 import { keepGear } from '../workbench/gear.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
+import { toRemember } from '../workbench/program-choice.ts';
 import { recentBests } from '../workbench/recent-bests.ts';
 import { findingsOf, reasonWords } from '../workbench/rules.ts';
 import type { Call, Run } from './call.ts';
@@ -54,7 +55,8 @@ export const run: Run = async (call) => {
   const isUsed = call.options.use === true || (isAsked(call) && (await askToUse(call)));
   if (isUsed) {
     const { writeSettings } = await import('../settings/write-settings.ts');
-    writeSettings(workbench.folders.config, { program: path });
+    const { folders } = workbench;
+    writeSettings(folders.config, toRemember(path, workbench.settings().settings, folders));
     call.print('It is the program in use now.');
   } else {
     call.print(`Use it with: holdfast --program ${JSON.stringify(path)}`);

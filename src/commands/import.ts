@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { onDisk } from '../journal/disk/disk-trouble.ts';
 import type { Journal } from '../journal/disk/journal.ts';
 import { readEvent } from '../journal/records.ts';
 import { importCsv } from '../report/import-csv.ts';
@@ -19,14 +19,14 @@ export const run: Run = (call) => {
 
 function textOf({ args: [file = ''], ports }: Call): string {
   const path = resolve(ports.cwd, file);
-  try {
-    return readFileSync(path, 'utf8').replace(/^\uFEFF/, '');
-  } catch (error) {
+  const bytes = onDisk(`${path} could not be read`, () => ports.files.read(path));
+  if (!bytes) {
     throw new Refusal({
-      what: `${path} could not be read: ${(error as NodeJS.ErrnoException).code}.`,
+      what: `There is no file ${path}.`,
       fix: 'Name a file that "holdfast export" wrote.',
     });
   }
+  return new TextDecoder().decode(bytes);
 }
 
 function addEvents(text: string, journal: Journal): string {

@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander';
 import { problemText, Refusal } from '../text/problem.ts';
+import { safeOutput } from '../text/safe-text.ts';
 import type { Ports } from '../workbench/ports.ts';
 import type { Call, CommandRow, ExitStatus, GlobalOptions } from './call.ts';
 import { COMMANDS, GLOBAL_OPTIONS, unknownCommand } from './command-table.ts';
@@ -15,8 +16,9 @@ const TWO_COLUMNS = 76;
  * answer is "no", 2 wrong use or a bad file. Errors that can be expected end as sentences.
  */
 export async function main(ports: Ports, argv: readonly string[]): Promise<ExitStatus> {
-  const print = (text: string) => void ports.stdout.write(`${text}\n`);
-  const tell = (text: string) => void ports.stderr.write(`${text}\n`);
+  // Names of files, notes and arguments may hold what a terminal acts on; all of it goes through here.
+  const print = (text: string) => void ports.stdout.write(`${safeOutput(text)}\n`);
+  const tell = (text: string) => void ports.stderr.write(`${safeOutput(text)}\n`);
   let status: ExitStatus = 0;
   const root = rootCommand(ports, print, tell);
   const runRow = async (row: CommandRow, command: Command) => {

@@ -1,4 +1,5 @@
 import { environment } from '../terminal/environment.ts';
+import { safeOutput } from '../text/safe-text.ts';
 import type { Ports } from '../workbench/ports.ts';
 
 /**
@@ -34,8 +35,9 @@ export async function runCli(ports: Ports, argv: readonly string[]): Promise<voi
     process.exitCode ||= status;
     if (status === HUNG_UP) endAsHungUp();
   } catch (error) {
+    const words = safeOutput((error as Error).message);
     process.stderr.write(
-      `holdfast met an error of its own: ${(error as Error).message} Every set it showed as saved is on disk. Please report it with what you did last.\n`,
+      `holdfast met an error of its own: ${words} Every set it showed as saved is on disk. Please report it with what you did last.\n`,
     );
     process.exitCode = 70;
   }

@@ -5,6 +5,7 @@ import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { WEIGHT_QUESTION } from '../training/cautions.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
+import { rememberedProgram } from '../workbench/program-choice.ts';
 import type { Call, Run } from './call.ts';
 import { SETTING_ROWS, type SettingRow } from './setting-rows.ts';
 import type { SettingsJson } from './settings-schema.ts';
@@ -58,7 +59,7 @@ function show({ global, print, ports }: Call, rows: readonly SettingRow[], setti
   if (global.json) {
     const json: SettingsJson = {
       schema: 1,
-      program: settings.program,
+      program: rememberedProgram(settings, openWorkbench(ports, global).folders),
       settings: Object.fromEntries(rows.map(({ name, read }) => [name, read(settings)])),
     };
     print(jsonText(json));

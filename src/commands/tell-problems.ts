@@ -5,6 +5,11 @@ import type { Call } from './call.ts';
 /** Says on stderr what is wrong with settings and journal files, though the work goes on. */
 export function tellProblems(call: Pick<Call, 'tell'>, workbench: Workbench): void {
   const { problem } = workbench.settings();
-  const problems = [...(problem ? [problem] : []), ...workbench.journal().problems()];
+  const gone = workbench.programGone();
+  const problems = [
+    ...(problem ? [problem] : []),
+    ...(gone ? [gone] : []),
+    ...workbench.journal().problems(),
+  ];
   for (const each of problems) call.tell(problemText(each));
 }

@@ -2,6 +2,7 @@ import { statSync } from 'node:fs';
 import { dirname, resolve, sep } from 'node:path';
 import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
 import { Refusal } from '../text/problem.ts';
+import { safeOutput } from '../text/safe-text.ts';
 import type { Call } from './call.ts';
 
 /**
@@ -29,7 +30,7 @@ export function writeOut(
     });
   }
   refuseTaken(path, options.replace === true);
-  const problem = writeWholeFile(path, text, ports.clock.read().wall.toString(36));
+  const problem = writeWholeFile(path, safeOutput(text), ports.clock.read().wall.toString(36));
   if (problem) throw new Refusal({ ...problem, fix: 'Name another place.' });
   tell(`Written to ${path}.`);
 }

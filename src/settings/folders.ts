@@ -9,6 +9,8 @@ export interface Folders {
   readonly state: string;
   /** What can be worked out again from the data, and may be deleted. */
   readonly cache: string;
+  /** The data lie where they do without `--data` and `HOLDFAST_DATA`. */
+  readonly isUsual: boolean;
 }
 
 export interface FolderSources {
@@ -31,10 +33,15 @@ export function foldersFor(sources: FolderSources): Folders {
   const usual = usualFolders(sources);
   const wanted = sources.dataOption ?? sources.env.HOLDFAST_DATA;
   if (!wanted) return usual;
-  return { ...usual, data: isAbsolute(wanted) ? wanted : join(sources.cwd, wanted) };
+  const data = isAbsolute(wanted) ? wanted : join(sources.cwd, wanted);
+  return { ...usual, data, isUsual: data === usual.data };
 }
 
-function usualFolders({ env, platform, home }: FolderSources): Folders {
+function usualFolders(sources: FolderSources): Folders {
+  return { ...foldersOf(sources), isUsual: true };
+}
+
+function foldersOf({ env, platform, home }: FolderSources): Omit<Folders, 'isUsual'> {
   if (platform === 'darwin') {
     const support = join(home, 'Library', 'Application Support', NAME);
     return {

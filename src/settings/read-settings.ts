@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Problem } from '../text/problem.ts';
 import { DEFAULT_SETTINGS, type Settings, settingsSchema } from './settings.ts';
@@ -70,9 +70,15 @@ type OneFile =
       odd: readonly string[];
     };
 
+const MOST_BYTES = 1024 * 1024;
+
 function readOne(path: string): OneFile {
   let text: string;
   try {
+    // A pipe or a device would never come to an end.
+    const about = statSync(path);
+    if (!about.isFile()) return { kind: 'bad', found: 'it is no file' };
+    if (about.size > MOST_BYTES) return { kind: 'bad', found: 'it is too large' };
     text = readFileSync(path, 'utf8');
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code ?? 'an unknown error';

@@ -6,8 +6,10 @@ import { gearSchema } from './gear-schema.ts';
  * journal's latest, for a machine without history.
  */
 export const settingsSchema = z.object({
-  /** Program file of the last session, absolute. */
+  /** Program file of the last session in the usual data folder, absolute. */
   program: z.string().nullable().default(null),
+  /** The same of other data folders, by their paths. */
+  programs: z.record(z.string(), z.string()).default({}),
   bell: z.boolean().default(true),
   flash: z.boolean().default(true),
   speech: z.boolean().default(false),

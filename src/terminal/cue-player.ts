@@ -1,3 +1,4 @@
+import { safeText } from '../text/safe-text.ts';
 import { type Cue, type CueChoices, cueScore } from './cue.ts';
 import { FLASH_OFF, FLASH_ON } from './modes.ts';
 import type { SpeechProgram } from './speech.ts';
@@ -58,7 +59,7 @@ export function cuePlayer(
       if (choices.speech && score.say && speech)
         ports.spawn(speech.command, speech.args(score.say));
       if (choices.notification && score.notice) {
-        const code = noticeCode(score.notice, notice);
+        const code = noticeCode(safeText(score.notice), notice);
         // Where a notification is only a bell, one stroke is enough.
         if (code !== BEL || !choices.bell) ports.write(code);
       }

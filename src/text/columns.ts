@@ -4,6 +4,9 @@ import wrapAnsi from 'wrap-ansi';
 /** Latin letters, punctuation, arrows, box and block drawing: one column each, no joining. */
 const PLAIN = /^[\u0020-\u007e\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027\u2190-\u21ff\u2500-\u25ff]*$/;
 
+/** Holds nothing but what takes one column each and does nothing else. */
+export const isPlain = (text: string): boolean => PLAIN.test(text);
+
 /** Colours and other styles: they take no column. */
 const STYLES = /\u001b\[[\d;]*m/g;
 

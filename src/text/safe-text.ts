@@ -24,3 +24,12 @@ export function safeText(
     .map((line) => line.replaceAll('\t', ' ').replace(UNSEEN, ''))
     .join(lines === 'keep' ? '\n' : ' ');
 }
+
+const UNSEEN_BUT_LINES = new RegExp(`(?![\\t\\n\\r])${UNSEEN.source}`, 'gu');
+
+/**
+ * A whole output, as it may go to a terminal or into a file: tabs and line breaks as they are, and
+ * nothing that acts on a terminal, turns text around or cannot be seen.
+ */
+export const safeOutput = (text: string): string =>
+  text.replace(SEQUENCES, '').replace(UNSEEN_BUT_LINES, '');

@@ -1,3 +1,5 @@
+import { isPlain } from '../text/columns.ts';
+import { safeText } from '../text/safe-text.ts';
 import type { Bench } from '../workbench/bench.ts';
 import { bannerLines } from './banner.ts';
 import { footerLines, helpLines } from './footer.ts';
@@ -31,10 +33,16 @@ export function frameOf(model: Model, bench: Bench): Frame {
   const body = ui.help
     ? windowOf(helpLines(seen, columns), rows, ui.help.scroll)
     : bodyLines(seen, columns, rows);
-  const lines = [...head, ...body, ...foot].map((one) => indented(one, margin));
+  const lines = [...head, ...body, ...foot].map((one) => indented(safeLine(one), margin));
   const { field } = moduleOf(ui.screen);
   return { lines, field: field === undefined || ui.help ? null : head.length + field };
 }
+
+/** Names and notes may hold what a terminal acts on. */
+const safeLine = (one: Line): Line =>
+  one.every(({ text }) => isPlain(text))
+    ? one
+    : one.map((part) => ({ ...part, text: isPlain(part.text) ? part.text : safeText(part.text) }));
 
 /** Boxes for taps, or the keys. */
 function footLines(seen: Seen, columns: number): readonly Line[] {

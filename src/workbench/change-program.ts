@@ -21,6 +21,7 @@ import type { Lift } from '../training/lift.ts';
 import { lastOf, orProblem } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
 import type { SettingsDesk } from './ports.ts';
+import { rememberedProgram, toRemember } from './program-choice.ts';
 import { type FindingWords, findingsOf } from './rules.ts';
 
 /** The program file as the screens ask for it. */
@@ -198,7 +199,11 @@ export function writeProgram(
   );
   if (problem) throw new Refusal(problem);
   // What was asked for by name on the command line is no choice for ever, but its own copy is.
-  if (path !== shown || settings.now().program === shown) settings.keep({ program: path });
+  const now = settings.now();
+  const { folders } = workbench;
+  if (path !== shown || rememberedProgram(now, folders) === shown) {
+    settings.keep(toRemember(path, now, folders));
+  }
   workbench.forgetProgram();
   return path;
 }

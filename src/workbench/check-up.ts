@@ -98,6 +98,15 @@ function programsOf(workbench: Workbench): CheckUp[] {
     .filter(({ name, kind }) => kind !== 'folder' && name.endsWith('.yaml'))
     .map(({ name }) => join(folder, name));
   const inUse = inUseOr(workbench);
+  const gone = workbench.programGone();
+  if (gone) {
+    const lost: CheckUp = {
+      what: 'program',
+      place: 'of the last session',
+      ...notRepaired([problemText(gone)]),
+    };
+    return [lost, ...own.map(checkProgram)];
+  }
   if (typeof inUse !== 'string') return [inUse, ...own.map(checkProgram)];
   return [...new Set([inUse, ...own])].map(checkProgram);
 }

@@ -23,6 +23,7 @@ import { lastOf, orProblem } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
 import type { KeepSettings } from './ports.ts';
 import { openSessionOf, todayOf } from './prepare.ts';
+import { rememberedProgram, toRemember } from './program-choice.ts';
 import { findingsOf, reasonWords } from './rules.ts';
 import { type LiveSession, runSession } from './run-session.ts';
 import { sessionReview } from './session-review.ts';
@@ -256,7 +257,10 @@ function openWriter(
   // From now on the lifter's own copy of a shipped program is what is read and edited.
   const program = workbench.ownProgramPath();
   const writer = journal.beginSession(prescription);
-  if (workbench.settings().settings.program !== program) keepSettings({ program });
+  const { settings } = workbench.settings();
+  if (rememberedProgram(settings, workbench.folders) !== program) {
+    keepSettings(toRemember(program, settings, workbench.folders));
+  }
   return writer;
 }
 

@@ -1,16 +1,22 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { fileProblemText } from '../program/file-problem.ts';
 import type { Program } from '../program/program.ts';
 import { readProgramFile } from '../program/read-file.ts';
 import type { Circumstances } from '../progression/past.ts';
-import { Refusal } from '../text/problem.ts';
+import { type Problem, Refusal } from '../text/problem.ts';
 import { defaultGear } from '../training/default-gear.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Unit } from '../training/mass.ts';
 import { once } from './once.ts';
 import { openRecords, type Records } from './open-records.ts';
 import type { Ports } from './ports.ts';
-import { chooseProgram, ownCopy, type ProgramSources } from './program-choice.ts';
+import {
+  chooseProgram,
+  ownCopy,
+  type ProgramSources,
+  rememberedProgram,
+} from './program-choice.ts';
 
 /** What the lifter asked for on the command line. */
 export interface AskedFor {
@@ -22,6 +28,8 @@ export interface AskedFor {
 export interface Workbench extends Records {
   /** Path of the program in use. */
   readonly programPath: () => string;
+  /** The program that was trained by last is not there any more; null where it is. */
+  readonly programGone: () => Problem | null;
   /** A path of the same program that may be edited. */
   readonly ownProgramPath: () => string;
   /** @throws Refusal with everything that is wrong with the file. */
@@ -45,12 +53,22 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
   const { folders, settings, knownGear, today } = records;
   const sources = (): ProgramSources => ({
     asked: wishes.program,
-    last: settings().settings.program,
+    last: rememberedProgram(settings().settings, folders),
+    lastName: () => records.journal().history().closed().at(-1)?.prescription.program ?? null,
     dataFolder: folders.data,
     shippedPrograms: ports.shippedPrograms,
     cwd: ports.cwd,
   });
   const chosen = () => chooseProgram(sources());
+  const programGone = (): Problem | null => {
+    const { asked, last } = sources();
+    if (asked !== null || last === null || existsSync(last)) return null;
+    return {
+      what: `The program of the last session is gone: ${last}.`,
+      why: `${basename(programPath())} is used in its place.`,
+      fix: 'Bring the file back, or name another one once with --program.',
+    };
+  };
   let programPath = once(chosen);
   /** What lay there when it was read; null before, and where there was nothing. */
   let read: string | null = null;
@@ -69,6 +87,7 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
   return {
     ...records,
     programPath: () => programPath(),
+    programGone,
     ownProgramPath: () => ownCopy(programPath(), sources()),
     program,
     forgetProgram: () => {

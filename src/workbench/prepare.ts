@@ -9,7 +9,7 @@ import { shortDay } from '../progression/short-day.ts';
 import { localDate } from '../session/results.ts';
 import { dayWords } from '../text/day-words.ts';
 import { nearestKey } from '../text/nearest.ts';
-import { Refusal } from '../text/problem.ts';
+import { problemText, Refusal } from '../text/problem.ts';
 import { ownPace } from '../training/set-clock.ts';
 import type { Workbench } from './open-workbench.ts';
 
@@ -35,6 +35,7 @@ export function todayOf(
       minutes: sessionMinutes(prescription, history),
       within: prescription.short?.minutes ?? null,
       days: [prescription.day],
+      troubles: [],
     };
   }
   const program = workbench.program();
@@ -50,7 +51,13 @@ export function todayOf(
     minutes: sessionMinutes(prescription, history),
     within,
     days: program.days.map(({ name }) => name),
+    troubles: goneWords(workbench),
   };
+}
+
+function goneWords(workbench: Workbench): readonly string[] {
+  const gone = workbench.programGone();
+  return gone ? [problemText(gone)] : [];
 }
 
 /** `17:40`, and the day before it where that is not today. */
@@ -139,4 +146,6 @@ export interface Today {
   readonly within: number | null;
   /** Names of the program's days, in its order. */
   readonly days: readonly string[];
+  /** What is wrong with the program's place, one sentence each; none where all is well. */
+  readonly troubles: readonly string[];
 }

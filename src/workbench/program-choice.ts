@@ -1,5 +1,8 @@
 import { copyFileSync, existsSync, mkdirSync, readdirSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
+import { readProgramFile } from '../program/read-file.ts';
+import type { Folders } from '../settings/folders.ts';
+import type { Settings } from '../settings/settings.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 
@@ -8,21 +11,44 @@ export const FIRST_PROGRAM = 'three-day';
 export interface ProgramSources {
   /** `--program`: a path, or the name of a program in the data folder or among the shipped ones. */
   readonly asked: string | null;
-  /** Program of the last session, from the settings. */
+  /** Program of the last session in this data folder, from the settings. */
   readonly last: string | null;
+  /** What the program of the last session in the journal is called; asked where `last` does not help. */
+  readonly lastName: () => string | null;
   readonly dataFolder: string;
   readonly shippedPrograms: string;
   readonly cwd: string;
 }
 
 /**
- * The program file to read: what was asked for, else that of the last session, else the first of
- * the shipped ones. Nothing is written; see {@link ownCopy}.
+ * The program file that the settings remember for a data folder; null where they do not. Settings
+ * of before any other folder was remembered knew one program for all.
+ */
+export const rememberedProgram = (
+  { program, programs }: Pick<Settings, 'program' | 'programs'>,
+  { data, isUsual }: Pick<Folders, 'data' | 'isUsual'>,
+): string | null =>
+  programs[data] ?? (isUsual || Object.keys(programs).length === 0 ? program : null);
+
+/** What is kept in the settings so that a program is the one of a data folder from now on. */
+export const toRemember = (
+  path: string,
+  { programs }: Pick<Settings, 'programs'>,
+  { data, isUsual }: Pick<Folders, 'data' | 'isUsual'>,
+): Partial<Settings> => (isUsual ? { program: path } : { programs: { ...programs, [data]: path } });
+
+/**
+ * The program file to read: what was asked for, else that of the last session, else one of the
+ * lifter's or of the shipped ones that is called like that of the last session (the data folder
+ * came from another machine, or the file was moved), else the first of the shipped ones. Nothing
+ * is written; see {@link ownCopy}.
  */
 export function chooseProgram(sources: ProgramSources): string {
   const { asked, last, shippedPrograms } = sources;
   if (asked !== null) return askedProgram(asked, sources);
   if (last !== null && existsSync(last)) return last;
+  const called = calledLikeLast(sources);
+  if (called !== null) return called;
   return named(FIRST_PROGRAM, sources) ?? join(shippedPrograms, `${FIRST_PROGRAM}.yaml`);
 }
 
@@ -46,6 +72,21 @@ function named(name: string, { dataFolder, shippedPrograms }: ProgramSources): s
       (path) => existsSync(path),
     ) ?? null
   );
+}
+
+function calledLikeLast({ lastName, dataFolder, shippedPrograms }: ProgramSources): string | null {
+  const name = lastName();
+  if (name === null) return null;
+  const found = [programsFolder(dataFolder), shippedPrograms]
+    .flatMap((folder) =>
+      existsSync(folder) ? readdirSync(folder).map((file) => join(folder, file)) : [],
+    )
+    .filter((path) => path.endsWith('.yaml'))
+    .find((path) => {
+      const read = readProgramFile(path);
+      return read.ok && read.program.name === name;
+    });
+  return found ?? null;
 }
 
 /** Folder of the lifter's own programs. */

@@ -1,5 +1,10 @@
+import { copyFileSync, cpSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { todaySchema } from '../../src/commands/today-schema.ts';
+import { writeSettings } from '../../src/settings/write-settings.ts';
+import { openBench } from '../../src/workbench/open-bench.ts';
+import { openWorkbench } from '../../src/workbench/open-workbench.ts';
 import { AHome } from './a-home.ts';
 import { doSession } from './a-session.ts';
 
@@ -61,4 +66,57 @@ test.each(['9', '181', 'half an hour', '-20'])('%s minutes are refused', async (
   const { status, err } = await home.run('today', `--minutes=${minutes}`);
   expect(status).toBe(2);
   expect(err).toContain('whole number from 10 to 180');
+});
+
+/** Begins a session as the screens do, and closes it: its program is remembered. */
+function trainBy(asked: { readonly data: string | null; readonly program: string | null }): void {
+  const workbench = openWorkbench(home.ports(), asked);
+  const live = openBench(workbench, (change) =>
+    writeSettings(workbench.folders.config, change),
+  ).begin();
+  if ('what' in live) throw new Error(live.what);
+  for (const command of ['start', 'put-down', 'confirm'] as const) live.send({ do: command });
+  live.send({ do: 'close', how: 'as-it-is' });
+  workbench.journal().release();
+}
+
+const programNow = async (...args: string[]) => (await home.json('today', ...args)).program;
+
+test('a program that was tried out once with other data is not that of the real ones', async () => {
+  const tried = join(home.folder, 'tried');
+  trainBy({ data: null, program: 'four-day' });
+  trainBy({ data: tried, program: 'try-out' });
+  expect(await programNow()).toBe('Four days');
+  expect(await programNow('--data', tried)).toBe('Try-out');
+});
+
+test('a program that is gone is said, with the one in its place, and doctor ends in 1', async () => {
+  const path = join(home.folder, 'own.yaml');
+  copyFileSync(join(home.ports().shippedPrograms, 'four-day.yaml'), path);
+  trainBy({ data: null, program: path });
+  rmSync(path);
+  const { status, err } = await home.run('today');
+  expect([status, err]).toEqual([
+    0,
+    expect.stringContaining(
+      `The program of the last session is gone: ${path}. four-day.yaml is used`,
+    ),
+  ]);
+  const bench = openBench(openWorkbench(home.ports(), { data: null, program: null }), (change) =>
+    writeSettings(home.config, change),
+  );
+  expect(bench.today().troubles).toEqual([expect.stringContaining('is gone')]);
+  const checked = await home.run('doctor');
+  expect([checked.status, checked.out]).toEqual([1, expect.stringContaining(path)]);
+});
+
+test('a data folder that was copied to another machine goes on with its program', async () => {
+  trainBy({ data: null, program: 'four-day' });
+  const other = new AHome();
+  try {
+    cpSync(home.data, other.data, { recursive: true });
+    expect((await other.json('today')).program).toBe('Four days');
+  } finally {
+    other.throwAway();
+  }
 });

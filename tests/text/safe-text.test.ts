@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { safeText } from '../../src/text/safe-text.ts';
+import { safeOutput, safeText } from '../../src/text/safe-text.ts';
 
 describe('text that a terminal could act on', () => {
   test.each([
@@ -68,4 +68,9 @@ test('nothing that acts or hides is ever left, and cleaning twice changes nothin
     ),
     { numRuns: 500 },
   );
+});
+
+test('leaves an output its lines and tabs, and takes what a terminal acts on', () => {
+  expect(safeOutput('a\tb\r\nc\n')).toBe('a\tb\r\nc\n');
+  expect(safeOutput('\u001b]52;c;aGk=\u0007name \u202edas\u0007')).toBe('name das');
 });

@@ -55,6 +55,7 @@ function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: nu
       : STATES[state],
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
     prescription.short ? shortText(prescription.short) : null,
+    ...today.troubles,
     ...prescription.warnings.map((reason) => bench.reasonWords(reason).text),
     state === 'open' ? null : findingsText(bench),
   ].filter((text) => text !== null);

@@ -1,3 +1,4 @@
+import { safeText } from '../../text/safe-text.ts';
 import type { Bench } from '../../workbench/bench.ts';
 import { bannerLines } from '../banner.ts';
 import { footerHints, type HelpRow, helpRows } from '../footer.ts';
@@ -20,7 +21,7 @@ export function spokenLines(model: Model, bench: Bench): readonly string[] {
   const banner = bannerLines(bench, ui.screen.kind, OPEN).map(textOf);
   return [
     ...banner,
-    ...[...body, ...said].map(spokenWords).filter(Boolean),
+    ...[...body, ...said].map((text) => spokenWords(safeText(text))).filter(Boolean),
     ui.help ? 'Any key goes back.' : keysText(seen),
   ];
 }
