@@ -150,8 +150,11 @@ export const COMMANDS: readonly CommandRow[] = [
     brief: 'read results from a file',
     operands: '<file>',
     does: 'reads an exported csv or json file back, without doubles',
-    options: [],
-    examples: ['holdfast import history.json'],
+    options: [
+      { flags: '--dry-run', does: 'says what would be added, and writes nothing' },
+      { flags: '--doubtful', does: 'takes unlikely weigh-ins too' },
+    ],
+    examples: ['holdfast import history.json', 'holdfast import history.json --dry-run'],
     load: () => import('./import.ts'),
   },
   {

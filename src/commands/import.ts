@@ -1,21 +1,34 @@
 import { resolve } from 'node:path';
+import { Temporal } from 'temporal-polyfill';
+import type { DatedMass } from '../cut/daily-mass.ts';
+import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import { onDisk } from '../journal/disk/disk-trouble.ts';
-import type { Journal } from '../journal/disk/journal.ts';
+import type { JournalEvent } from '../journal/records.ts';
 import { readEvent } from '../journal/records.ts';
 import { importCsv } from '../report/import-csv.ts';
 import { importJson, weighInKey } from '../report/import-json.ts';
 import { Refusal } from '../text/problem.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
+import { type Mass, massText } from '../training/mass.ts';
+import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
 
 /** Reads an exported file back, without doubles; says what came in and what was there already. */
 export const run: Run = (call) => {
   const text = textOf(call);
-  const journal = openWorkbench(call.ports, call.global).journal();
+  const workbench = openWorkbench(call.ports, call.global);
   const isJson = /^\s*\{/.test(text);
-  call.print((isJson ? addEvents : addRows)(text, journal));
+  const found = (isJson ? eventsOf : rowsOf)(text, workbench, call.options.doubtful === true);
+  const isTried = call.options.dryRun === true;
+  if (!isTried) found.write();
+  call.print([...(isTried ? ['Nothing is written yet.'] : []), ...found.said].join(' '));
   return 0;
 };
+
+/** What an import would add, in sentences, and the way to do it. */
+interface Found {
+  readonly said: readonly string[];
+  readonly write: () => void;
+}
 
 function textOf({ args: [file = ''], ports }: Call): string {
   const path = resolve(ports.cwd, file);
@@ -29,27 +42,101 @@ function textOf({ args: [file = ''], ports }: Call): string {
   return new TextDecoder().decode(bytes);
 }
 
-function addEvents(text: string, journal: Journal): string {
-  const { events, sessions, open } = journal.history();
-  const { files, known, unread } = importJson(text, readEvent, {
+/** A clock that is a little ahead, or a zone further east, is no mistake. */
+const A_DAY_MS = 86_400_000;
+
+function eventsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Found {
+  const journal = workbench.journal();
+  const { events, sessions, open, weighIns } = journal.history();
+  const found = importJson(text, readEvent, {
     events: new Set(events().map(({ id }) => id)),
     sessions: new Set([...sessions, ...open].map(({ session }) => session)),
+    weighIns: new Set(weighIns.map(({ date, mass }) => weighInKey(date.toString(), mass))),
+    until: workbench.ports.clock.read().wall + A_DAY_MS,
   });
-  for (const file of files) journal.importEvents(file.events);
-  const added = files.reduce((sum, file) => sum + file.events.length, 0);
-  return [
-    `${added} ${added === 1 ? 'event' : 'events'} added, ${known} were here already.`,
-    ...(unread > 0 ? [`${unread} were written by a newer version and left out.`] : []),
-  ].join(' ');
+  const weighed = found.files.flatMap(({ events: of }) => of).filter(isWeighed);
+  const doubtful = takesDoubtful ? [] : doubtfulOf(weighed, workbench);
+  const files = found.files
+    .map(({ events: of }) => of.filter((event) => !(doubtful as JournalEvent[]).includes(event)))
+    .filter((of) => of.length > 0);
+  const added = files.reduce((sum, of) => sum + of.length, 0);
+  return {
+    said: [
+      `${added} ${added === 1 ? 'event' : 'events'} added, ${found.known} were here already.`,
+      ...(found.unread > 0
+        ? [`${found.unread} were not understood and left out: a newer version wrote them.`]
+        : []),
+      ...(found.ahead > 0 ? [`${found.ahead} of days still to come were left out.`] : []),
+      ...doubtText(doubtful, workbench),
+    ],
+    write: () => {
+      for (const of of files) journal.importEvents(of);
+    },
+  };
 }
 
-function addRows(text: string, journal: Journal): string {
+const isWeighed = (event: JournalEvent): event is Extract<JournalEvent, { type: 'weighed' }> =>
+  event.type === 'weighed';
+
+function rowsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Found {
+  const journal = workbench.journal();
   const { weighIns, sessions, open } = journal.history();
   const found = importCsv(text, {
     sessions: new Set([...sessions, ...open].map(({ session }) => session)),
     weighIns: new Set(weighIns.map(({ date, mass }) => weighInKey(date.toString(), mass))),
+    until: workbench.today().add({ days: 1 }),
   });
-  for (const session of found.sessions) journal.importSession(session);
-  for (const weighIn of found.weighIns) journal.record({ type: 'weighed', ...weighIn });
-  return `${found.sessions.length} sessions and ${found.weighIns.length} weigh-ins added, ${found.known} were here already.`;
+  const doubtful = takesDoubtful ? [] : doubtfulOf(found.weighIns, workbench);
+  const weighed = found.weighIns.filter((each) => !doubtful.includes(each));
+  return {
+    said: [
+      `${found.sessions.length} sessions and ${weighed.length} weigh-ins added, ${found.known} were here already.`,
+      ...doubtText(doubtful, workbench),
+    ],
+    write: () => {
+      for (const session of found.sessions) journal.importSession(session);
+      for (const each of weighed) journal.record({ type: 'weighed', ...each });
+    },
+  };
+}
+
+interface Weighed {
+  readonly on: string;
+  readonly mass: Mass;
+}
+
+/** Readings that the scales would ask about, each beside the one before it, here or in the file. */
+function doubtfulOf<Each extends Weighed>(
+  weighed: readonly Each[],
+  workbench: Workbench,
+): readonly Each[] {
+  const here = workbench
+    .journal()
+    .history()
+    .weighIns.toSorted((a, b) => Temporal.PlainDate.compare(a.date, b.date));
+  let next = 0;
+  let last: DatedMass | null = null;
+  return weighed
+    .toSorted((a, b) => (a.on < b.on ? -1 : 1))
+    .filter(({ on, mass }) => {
+      const date = Temporal.PlainDate.from(on);
+      while (here[next] && Temporal.PlainDate.compare(here[next]!.date, date) < 0) next += 1;
+      const earlier = [here[next - 1], last].filter((each) => each !== undefined && each !== null);
+      const isDoubtful = weighInDoubt(mass, date, earlier, workbench.unit()) !== null;
+      if (!isDoubtful) last = { date, mass };
+      return isDoubtful;
+    });
+}
+
+const MOST_NAMED = 5;
+
+function doubtText(doubtful: readonly Weighed[], workbench: Workbench): readonly string[] {
+  if (doubtful.length === 0) return [];
+  const named = doubtful
+    .slice(0, MOST_NAMED)
+    .map(({ on, mass }) => `${massText(mass, workbench.unit())} on ${on}`);
+  const more = doubtful.length > MOST_NAMED ? ' and more' : '';
+  return [
+    `${doubtful.length} unlikely ${doubtful.length === 1 ? 'weigh-in was' : 'weigh-ins were'} left out: ${named.join(', ')}${more}; --doubtful takes them too.`,
+  ];
 }

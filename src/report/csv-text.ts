@@ -1,3 +1,4 @@
+import { CsvError, parse } from 'csv-parse/sync';
 import { Temporal } from 'temporal-polyfill';
 import { Refusal } from '../text/problem.ts';
 import { type Mass, mass } from '../training/mass.ts';
@@ -27,52 +28,23 @@ function field(cell: Cell): string {
  * The fields of comma-separated values by RFC 4180, without the apostrophes that {@link csvText}
  * puts before formulas. A bare line feed ends a row too, a byte order mark is skipped, and empty
  * lines are left out.
- * @throws Refusal where a quoted field never ends, with its line.
+ * @throws Refusal where a quote is not closed or stands in the middle of a field, with its line.
  */
 export function readCsvText(text: string): string[][] {
-  const source = text.startsWith('\ufeff') ? text.slice(1) : text;
-  const rows: string[][] = [];
-  let row: string[] = [];
-  let at = 0;
-  while (at < source.length) {
-    const { value, next } = source[at] === '"' ? quoted(source, at) : plain(source, at);
-    row.push(GUARDED.test(value) ? value.slice(1) : value);
-    at = next;
-    if (source[at] === ',') {
-      at += 1;
-      if (at < source.length) continue;
-      row.push('');
-    }
-    at += source.startsWith('\r\n', at) ? 2 : 1;
-    if (row.length > 1 || row[0] !== '') rows.push(row);
-    row = [];
-  }
-  return rows;
-}
-
-function plain(source: string, from: number): { value: string; next: number } {
-  let next = from;
-  while (next < source.length && source[next] !== ',' && source[next] !== '\n') next += 1;
-  const end = source[next - 1] === '\r' && source[next] !== ',' && next > from ? next - 1 : next;
-  return { value: source.slice(from, end), next: end };
-}
-
-function quoted(source: string, from: number): { value: string; next: number } {
-  let value = '';
-  let at = from + 1;
-  for (;;) {
-    const end = source.indexOf('"', at);
-    if (end < 0) {
-      const line = source.slice(0, from).split('\n').length;
-      throw new Refusal({
-        what: `Line ${line} has a quoted field that never ends.`,
-        fix: 'Close it with a " or export the file again.',
-      });
-    }
-    value += source.slice(at, end);
-    if (source[end + 1] !== '"') return { value, next: end + 1 };
-    value += '"';
-    at = end + 2;
+  try {
+    const rows: string[][] = parse(text, {
+      bom: true,
+      relax_column_count: true,
+      skip_empty_lines: true,
+      record_delimiter: ['\r\n', '\n'],
+    });
+    return rows.map((row) => row.map((cell) => (GUARDED.test(cell) ? cell.slice(1) : cell)));
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    throw new Refusal({
+      what: `Line ${error.lines ?? 1} has a quoted field that does not end where it should.`,
+      fix: 'Close it with a " or export the file again.',
+    });
   }
 }
 
@@ -80,10 +52,11 @@ function quoted(source: string, from: number): { value: string; next: number } {
 export interface CsvRecord {
   /** Row in the file, the heading being 1. */
   readonly row: number;
+  readonly cells: readonly string[];
   text(column: string): string;
   number(column: string): number;
-  /** Whole, and not below `least`. */
-  whole(column: string, least: number): number;
+  /** Whole, from `least` to `most`, which is more than anybody does. */
+  whole(column: string, least: number, most?: number): number;
   yes(column: string): boolean;
   date(column: string): Temporal.PlainDate;
   /** Epoch milliseconds. */
@@ -92,6 +65,13 @@ export interface CsvRecord {
   mass(column: string): Mass;
   empty(column: string): boolean;
 }
+
+/** Reps, seconds of a hold, sets: nobody does more. */
+const MOST = 10_000;
+/** Kilograms or pounds. */
+const MOST_MASS = 2000;
+/** Nobody has records on paper of before. */
+const EARLIEST = Temporal.PlainDate.from('1950-01-01');
 
 /** The record of `cells` under the headings `columns`. */
 export function csvRecord(
@@ -114,23 +94,27 @@ export function csvRecord(
     values.find((value) => value === raw(column)) ?? refuse(column, values.join(', '));
   return {
     row,
+    cells,
     number: (column) => number(column),
     oneOf,
     empty: (column) => raw(column) === '',
     text: (column) => raw(column) || refuse(column, 'some text'),
     yes: (column) => oneOf(column, ['yes', 'no']) === 'yes',
-    whole: (column, least) => {
-      const wanted = `a whole number from ${least} on`;
+    whole: (column, least, most = MOST) => {
+      const wanted = `a whole number from ${least} to ${most}`;
       const found = number(column, wanted);
-      return Number.isInteger(found) && found >= least ? found : refuse(column, wanted);
+      return Number.isInteger(found) && found >= least && found <= most
+        ? found
+        : refuse(column, wanted);
     },
     date: (column) => {
       try {
-        return Temporal.PlainDate.from(raw(column));
+        const date = Temporal.PlainDate.from(raw(column));
+        if (Temporal.PlainDate.compare(date, EARLIEST) >= 0) return date;
       } catch {
         // Temporal says only that it could not be read; the place is what helps.
-        return refuse(column, 'a date such as 2026-11-25');
       }
+      return refuse(column, 'a date such as 2026-11-25');
     },
     instant: (column) => {
       try {
@@ -142,7 +126,9 @@ export function csvRecord(
     mass: (column) => {
       const unit = oneOf('unit', ['kg', 'lb']);
       const amount = number(column);
-      return Math.abs(amount) <= 5000 ? mass(amount, unit) : refuse(column, 'a mass up to 5000');
+      return Math.abs(amount) <= MOST_MASS
+        ? mass(amount, unit)
+        : refuse(column, `a mass up to ${MOST_MASS}`);
     },
   };
 }

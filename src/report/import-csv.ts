@@ -1,7 +1,9 @@
+import { Temporal } from 'temporal-polyfill';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
 import { BASIS, LOADINGS, MUSCLES, PATTERNS, type Shares } from '../training/lift.ts';
+import type { Mass } from '../training/mass.ts';
 import { type CsvRecord, csvRecord, readCsvText } from './csv-text.ts';
 import { type Holdings, type Imported, type ImportedSession, weighInKey } from './import-json.ts';
 import { SET_COLUMNS } from './set-columns.ts';
@@ -40,6 +42,7 @@ function importSets(records: readonly CsvRecord[], holdings: Holdings): Imported
     bySession.set(session, [...(bySession.get(session) ?? []), record]);
   }
   const fresh = [...bySession].filter(([session]) => !holdings.sessions.has(session));
+  for (const [, [first]] of fresh) if (first) dateOf(first, holdings);
   return {
     sessions: fresh
       .map(([session, rows]) => sessionFromRows(session, rows))
@@ -52,12 +55,47 @@ function importSets(records: readonly CsvRecord[], holdings: Holdings): Imported
 function importWeighIns(records: readonly CsvRecord[], holdings: Holdings): Imported {
   const seen = new Set(holdings.weighIns);
   const weighIns = records
-    .map((record) => ({ on: record.date('date').toString(), mass: record.mass('body_mass') }))
+    .map((record) => ({ on: dateOf(record, holdings).toString(), mass: bodyMassOf(record) }))
     .filter(({ on, mass }) => {
       const key = weighInKey(on, mass);
       return !seen.has(key) && seen.add(key);
     });
   return { sessions: [], weighIns, known: records.length - weighIns.length };
+}
+
+function dateOf(record: CsvRecord, { until }: Holdings): Temporal.PlainDate {
+  const date = record.date('date');
+  if (Temporal.PlainDate.compare(date, until) <= 0) return date;
+  throw new Refusal({
+    what: `Row ${record.row}, column date: ${date.toString()} is still to come.`,
+    fix: 'Mend the row, or the clock of this machine; nothing was imported.',
+  });
+}
+
+function bodyMassOf(record: CsvRecord): Mass {
+  const found = record.mass('body_mass');
+  if (found > 0) return found;
+  throw new Refusal({
+    what: `Row ${record.row}, column body_mass: nobody weighs that.`,
+    fix: 'Mend the row or export the file again; nothing was imported.',
+  });
+}
+
+/** A row that stands there twice is one set; two rows of one set that differ are refused. */
+function onceEach(rows: readonly CsvRecord[]): readonly CsvRecord[] {
+  const bySet = new Map<number, CsvRecord>();
+  for (const row of rows) {
+    const number = row.whole('set', 1);
+    const before = bySet.get(number);
+    if (before && before.cells.join('\n') !== row.cells.join('\n')) {
+      throw new Refusal({
+        what: `Rows ${before.row} and ${row.row} both tell set ${number} of the same exercise, and differ.`,
+        fix: 'Take the wrong one out; nothing was imported.',
+      });
+    }
+    bySet.set(number, before ?? row);
+  }
+  return [...bySet.entries()].sort(([a], [b]) => a - b).map(([, row]) => row);
 }
 
 /**
@@ -72,9 +110,7 @@ function sessionFromRows(session: string, rows: readonly CsvRecord[]): ImportedS
     const place = row.whole('exercise', 1);
     exercises.set(place, [...(exercises.get(place) ?? []), row]);
   }
-  const inOrder = [...exercises.entries()]
-    .sort(([a], [b]) => a - b)
-    .map(([, of]) => [...of].sort((a, b) => a.whole('set', 1) - b.whole('set', 1)));
+  const inOrder = [...exercises.entries()].sort(([a], [b]) => a - b).map(([, of]) => onceEach(of));
   const start = first.instant('start');
   const prescription: Prescription = {
     program: first.text('program'),
@@ -94,6 +130,7 @@ function sessionFromRows(session: string, rows: readonly CsvRecord[]): ImportedS
   return {
     session,
     start,
+    end: first.empty('end') ? null : first.instant('end'),
     zone: zoneOf(start, first),
     facts: [
       { type: 'session-opened', session, device: '', prescription },

@@ -1,4 +1,5 @@
 import { group } from 'd3-array';
+import type { Temporal } from 'temporal-polyfill';
 import type { JournalEvent } from '../journal/records.ts';
 import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
@@ -12,12 +13,18 @@ export interface ImportedEvents {
   readonly known: number;
   /** Events that this version cannot read; they are kept out. */
   readonly unread: number;
+  /** Events of a day that is still to come: a clock was wrong, or a table; they are kept out. */
+  readonly ahead: number;
 }
 
 /** What a history holds already: nothing of it is imported twice. */
 export interface KnownEvents {
   readonly events: ReadonlySet<string>;
   readonly sessions: ReadonlySet<string>;
+  /** {@link weighInKey} of every weigh-in, however it came here. */
+  readonly weighIns: ReadonlySet<string>;
+  /** Epoch milliseconds up to which an event may have been. */
+  readonly until: number;
 }
 
 /**
@@ -33,20 +40,33 @@ export function importJson(
   known: KnownEvents,
 ): ImportedEvents {
   const read = documentOf(text).events.map(readEvent);
-  const events = read.filter((event) => event !== null);
+  const understood = read.filter((event) => event !== null);
+  const events = understood.filter(({ at }) => at.wall <= known.until);
   const byFile = group(events, ({ id }) => id.slice(0, id.lastIndexOf(':')));
   const files = [...byFile]
     .filter(([, of]) => !of.some((event) => isElsewhere(event, known)))
-    .map(([file, of]) => ({ file, events: fresh(of, known) }))
+    .map(([file, of]) => ({
+      file,
+      events: fresh(of, known).filter((each) => !isWeighed(each, known)),
+    }))
     .filter(({ events: of }) => of.length > 0);
   const added = files.reduce((sum, { events: of }) => sum + of.length, 0);
-  return { files, known: events.length - added, unread: read.length - events.length };
+  return {
+    files,
+    known: events.length - added,
+    unread: read.length - understood.length,
+    ahead: understood.length - events.length,
+  };
 }
 
 function fresh(events: readonly JournalEvent[], known: KnownEvents): readonly JournalEvent[] {
   const seen = new Set(known.events);
   return events.filter(({ id }) => !seen.has(id) && seen.add(id));
 }
+
+/** A weigh-in that came here by a table has another id. */
+const isWeighed = (event: JournalEvent, known: KnownEvents): boolean =>
+  event.type === 'weighed' && known.weighIns.has(weighInKey(event.on, event.mass));
 
 const isElsewhere = (event: JournalEvent, known: KnownEvents): boolean =>
   event.type === 'session-opened' &&
@@ -78,6 +98,8 @@ export interface ImportedSession {
   readonly session: string;
   /** Epoch milliseconds at its start; every fact of it is stamped with it. */
   readonly start: number;
+  /** Epoch milliseconds at its end; null where the file does not tell. */
+  readonly end: number | null;
   /** Minutes that local time was ahead of UTC, as far as the exported dates tell. */
   readonly zone: number;
   /** `device` of the opening fact is left for the journal to fill. */
@@ -97,6 +119,8 @@ export interface Holdings {
   readonly sessions: ReadonlySet<string>;
   /** {@link weighInKey} of every weigh-in. */
   readonly weighIns: ReadonlySet<string>;
+  /** The latest day that a row may name. */
+  readonly until: Temporal.PlainDate;
 }
 
 /** Two weigh-ins of one day with the same mass are one. */

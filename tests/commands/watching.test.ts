@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, symlinkSync } from 'node:fs';
+import { readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import stringWidth from 'string-width';
@@ -117,6 +117,98 @@ describe('export', () => {
     expect(
       (await home.run('export', '--as', 'html', '--out', 'cut.html', '--replace')).status,
     ).toBe(0);
+  });
+
+  test('of weigh-ins by a table and by events are no doubles of each other', async () => {
+    const [csv, json] = [join(home.folder, 'w.csv'), join(home.folder, 'w.json')];
+    await home.run('export', '--as', 'csv', '--weigh-ins', '--out', csv);
+    await home.run('export', '--as', 'json', '--out', json);
+    const other = new AHome();
+    try {
+      const count = async () => (await other.json('export', '--as', 'json')).weigh_ins as unknown[];
+      await other.run('import', csv);
+      const { length } = await count();
+      expect(length).toBeGreaterThan(10);
+      await other.run('import', json);
+      expect(await count()).toHaveLength(length);
+    } finally {
+      other.throwAway();
+    }
+  });
+
+  test('read back with every row twice is no twice as much', async () => {
+    const csv = join(home.folder, 'twice.csv');
+    await home.run('export', '--as', 'csv', '--out', csv);
+    const [head = '', ...rows] = readFileSync(csv, 'utf8').trim().split('\r\n');
+    writeFileSync(csv, [head, ...rows.flatMap((row) => [row, row])].join('\r\n'));
+    const other = new AHome();
+    try {
+      expect((await other.run('import', csv)).status).toBe(0);
+      const { out } = await other.run('export', '--as', 'csv');
+      expect(out.trim().split('\r\n')).toHaveLength(rows.length + 1);
+    } finally {
+      other.throwAway();
+    }
+  });
+
+  test.each([
+    ['body_mass', 'date,body_mass,unit\r\n2026-11-20,-5,kg\r\n', /Row 2, column body_mass/],
+    [
+      'a year to come',
+      'date,body_mass,unit\r\n2125-11-20,80,kg\r\n',
+      /2125-11-20 is still to come/,
+    ],
+    ['a year long ago', 'date,body_mass,unit\r\n-000001-11-20,80,kg\r\n', /Row 2, column date/],
+    [
+      'an open quote',
+      'date,body_mass,unit\r\n"2026-11-20,80,kg\r\n',
+      /Line \d+ has a quoted field/,
+    ],
+  ])('with %s is refused with its place', async (_, text, said) => {
+    const file = join(home.folder, 'bad.csv');
+    writeFileSync(file, text);
+    const { status, err } = await home.run('import', file);
+    expect([status, err]).toEqual([2, expect.stringMatching(said)]);
+  });
+
+  test('of a set of 700,000 reps is refused with its place', async () => {
+    const csv = join(home.folder, 'many.csv');
+    await home.run('export', '--as', 'csv', '--out', csv);
+    const [head = '', row = ''] = readFileSync(csv, 'utf8').split('\r\n');
+    const at = head.split(',').indexOf('count');
+    const cells = row.split(',').map((cell, index) => (index === at ? '700000' : cell));
+    writeFileSync(csv, `${head}\r\n${cells.join(',')}\r\n`);
+    const other = new AHome();
+    try {
+      const { status, err } = await other.run('import', csv);
+      expect([status, err]).toEqual([2, expect.stringContaining('column count: found "700000"')]);
+    } finally {
+      other.throwAway();
+    }
+  });
+
+  test('asks about what the scales would ask about, and can be tried first', async () => {
+    const file = join(home.folder, 'slips.csv');
+    writeFileSync(
+      file,
+      'date,body_mass,unit\r\n2026-11-20,80,kg\r\n2026-11-21,820,kg\r\n2026-11-22,80.2,kg\r\n',
+    );
+    const other = new AHome();
+    try {
+      const weighIns = async () =>
+        ((await other.json('export', '--as', 'json')).weigh_ins as unknown[]).length;
+      const tried = await other.run('import', file, '--dry-run');
+      expect(tried.out).toMatch(
+        /^Nothing is written yet\..*2 weigh-ins added.*820 kg on 2026-11-21/,
+      );
+      expect(await weighIns()).toBe(0);
+      await other.run('import', file);
+      expect(await weighIns()).toBe(2);
+      await other.run('import', file, '--doubtful');
+      expect(await weighIns()).toBe(3);
+    } finally {
+      other.throwAway();
+    }
   });
 
   test('writes over nothing in the data folder, by whatever name it is reached', async () => {

@@ -376,6 +376,7 @@ test('a whole session from elsewhere is imported under the day it was done', () 
   const journal = aJournal(files, { clock });
   journal.importSession({
     start: Date.UTC(2024, 0, 5, 23, 30),
+    end: Date.UTC(2024, 0, 6, 0, 40),
     zone: 60,
     facts: [
       {

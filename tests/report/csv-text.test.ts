@@ -77,7 +77,7 @@ describe('comma-separated values', () => {
 
   it('says where a quoted field never ends', () => {
     expect(() => readCsvText('a,b\r\n1,"x\r\n')).toThrow(
-      'Line 2 has a quoted field that never ends.',
+      'Line 3 has a quoted field that does not end where it should.',
     );
   });
 });

@@ -37,7 +37,12 @@ const document = historyJson(
 );
 const text = JSON.stringify(document);
 const readEvent = (value: unknown) => value as JournalEvent;
-const none = { events: new Set<string>(), sessions: new Set<string>() };
+const none = {
+  events: new Set<string>(),
+  sessions: new Set<string>(),
+  weighIns: new Set<string>(),
+  until: Number.POSITIVE_INFINITY,
+};
 
 describe('the whole history as JSON', () => {
   it('is what its schema says', () => {
@@ -74,7 +79,7 @@ describe('the whole history as JSON', () => {
   });
 
   it('leaves a session alone that came in by another way', () => {
-    const opened = { type: 'session-opened', session: 'a', id: 's1:0' };
+    const opened = { type: 'session-opened', session: 'a', id: 's1:0', at: { wall: 0 } };
     const held = JSON.stringify({ ...document, events: [opened, ...document.events] });
     const { files } = importJson(held, readEvent, { ...none, sessions: new Set(['a']) });
     expect(files.map(({ file }) => file)).toEqual(['w1']);

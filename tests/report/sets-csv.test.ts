@@ -33,7 +33,11 @@ const results = [
 const sessions = [madeSession('2026-11-20'), madeSession('2026-11-24', { how: 'abandoned' })];
 const pastOf = (made: readonly Result[], done: readonly SessionDone[] = []) =>
   madePast(made, null, { sessions: done });
-const none = { sessions: new Set<string>(), weighIns: new Set<string>() };
+const none = {
+  sessions: new Set<string>(),
+  weighIns: new Set<string>(),
+  until: day('2027-01-01'),
+};
 const text = setsCsv(pastOf(results, sessions), 'kg');
 
 describe('sets as comma-separated values', () => {
@@ -180,11 +184,15 @@ describe('the import of sets', () => {
   });
 
   it.each([
-    ['count', 'many', /Row 2, column count: found "many", expected a whole number from 0 on\./],
+    [
+      'count',
+      'many',
+      /Row 2, column count: found "many", expected a whole number from 0 to 10000\./,
+    ],
     ['date', '2026-13-01', /Row 2, column date: found "2026-13-01", expected a date/],
     ['move', 'leap', /column move: found "leap", expected start, up, hold, ease, return\./],
     ['trains', 'wings:1', /column trains: "wings:1" is no muscle with its share/],
-    ['load', '9999', /column load: found "9999", expected a mass up to 5000\./],
+    ['load', '9999', /column load: found "9999", expected a mass up to 2000\./],
   ])('says where it found a bad %s', (column, bad, message) => {
     const at = SET_COLUMNS.findIndex(({ name }) => name === column);
     const [head = '', first = '', ...rest] = text.split('\r\n');

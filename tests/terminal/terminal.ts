@@ -149,6 +149,8 @@ export class Terminal {
 
   /** As a person, who is not quicker than the screen says. */
   async #breath(): Promise<void> {
+    // A frame that is half here may not have come to the wait yet.
+    await this.until(() => true);
     // Spoken, the screen says nothing of a wait that short.
     if (this.screen().includes('Keys. ')) await this.breathe(A_LIFT_MS);
     if (!MUST_WAIT.test(this.screen())) return;

@@ -55,6 +55,8 @@ export type Recordable = Exclude<LooseFact, { type: 'session-taken-over' }> | Co
 /** A session from elsewhere, whole. */
 export interface SessionToImport {
   readonly start: number;
+  /** When it was closed; null where that is not known. */
+  readonly end: number | null;
   readonly zone: number;
   readonly facts: readonly SessionFact[];
 }
@@ -97,8 +99,8 @@ export interface JournalDesk {
   readonly today: () => string;
   /** Reads some files anew, by their names. */
   readonly reread: (wanted: (name: string) => boolean) => FileOnDisk[];
-  /** Makes a new file with its first events, told the file's id. */
-  readonly create: (first: (id: string) => readonly JournalEvent[]) => EventFile;
+  /** Makes a new file with its first events, told the file's id; of today, unless another day is named. */
+  readonly create: (first: (id: string) => readonly JournalEvent[], day?: string) => EventFile;
   /** Goes on with a file that was just read; null where its numbers are not this device's. */
   readonly reopen: (found: FileOnDisk) => EventFile | null;
   /**
@@ -135,10 +137,10 @@ export function journalDesk(setting: JournalSetting): JournalDesk {
     stamp,
     today,
     reread: read,
-    create: (first) => {
+    create: (first, day = today()) => {
       const id = device.random(FILE_ID_LENGTH);
       const events = first(id);
-      const name = { day: today(), device: place.device, id };
+      const name = { day, device: place.device, id };
       const file = onDisk(`Nothing was saved in ${dataDir}`, () =>
         newEventFile(files, dataDir, name, events),
       );

@@ -1,6 +1,7 @@
 import type { Prescription } from '../../progression/prescription.ts';
 import { apply } from '../../session/apply.ts';
 import type { SessionEvent, SessionFact } from '../../session/events.ts';
+import { localDate } from '../../session/results.ts';
 import type { SessionState } from '../../session/state.ts';
 import { Refusal } from '../../text/problem.ts';
 import type { Reading } from '../../training/reading.ts';
@@ -256,16 +257,21 @@ function inNewFile(desk: JournalDesk, fact: Recordable): JournalEvent {
 }
 
 /** Writes a whole session from elsewhere into a new file of this device. */
-function importSession(desk: JournalDesk, { start, zone, facts }: SessionToImport): void {
-  const at = { wall: start, up: null, boot: null };
+function importSession(desk: JournalDesk, { start, end, zone, facts }: SessionToImport): void {
+  const at = (fact: SessionFact) => {
+    const isEnd = fact.type === 'session-closed' && end !== null;
+    return { wall: isEnd ? Math.max(start, end) : start, up: null, boot: null };
+  };
   const device = desk.setting.device.name;
-  const file = desk.create((id) =>
-    facts.map((fact, index) => ({
-      ...(fact.type === 'session-opened' ? { ...fact, device } : fact),
-      id: `${id}:${index}`,
-      at,
-      zone,
-    })),
+  const file = desk.create(
+    (id) =>
+      facts.map((fact, index) => ({
+        ...(fact.type === 'session-opened' ? { ...fact, device } : fact),
+        id: `${id}:${index}`,
+        at: at(fact),
+        zone,
+      })),
+    localDate(start, zone).toString(),
   );
   quietly(file.close);
 }
@@ -273,5 +279,7 @@ function importSession(desk: JournalDesk, { start, zone, facts }: SessionToImpor
 /** Writes events under the ids they had elsewhere into a new file, which is never written to again. */
 function importEvents(desk: JournalDesk, events: readonly JournalEvent[]): void {
   if (events.length === 0) return;
-  quietly(desk.create(() => events).close);
+  const [first] = events;
+  const day = first ? localDate(first.at.wall, first.zone).toString() : undefined;
+  quietly(desk.create(() => events, day).close);
 }
