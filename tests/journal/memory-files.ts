@@ -15,14 +15,28 @@ export interface MemoryDisk {
   readonly paths: () => readonly string[];
   readonly bytes: (path: string) => Uint8Array;
   readonly put: (path: string, bytes: Uint8Array) => void;
-  /** The disk as it comes back after the power went: nothing that was not synced. */
-  readonly afterPowerCut: () => MemoryDisk;
+  /**
+   * The disk as it comes back after the power went: nothing that was not synced; with `numbers`
+   * they decide of each name and each byte that was not, for a disk may write in any order.
+   */
+  readonly afterPowerCut: (numbers?: (below: number) => number) => MemoryDisk;
   /** A copy of the files below a folder, under another one. */
   readonly copyInto: (from: string, other: MemoryDisk, to: string) => void;
   now: number;
 }
 
 export const systemError = (code: string): Error => Object.assign(new Error(code), { code });
+
+/** Bytes of a file after the power went: those synced, and of the others those that chance wrote. */
+function leftOf({ bytes, synced }: Node, numbers?: (below: number) => number): Uint8Array {
+  if (!numbers) return synced;
+  const length = synced.length + numbers(Math.max(1, bytes.length - synced.length + 1));
+  const left = new Uint8Array(Math.max(synced.length, length));
+  left.set(synced);
+  // A page that was never written is all zeroes.
+  if (numbers(3) > 0) left.set(bytes.subarray(synced.length, left.length), synced.length);
+  return left;
+}
 
 const aboutOf = ({ id, bytes, modified }: Node) => ({ id, size: bytes.length, modified });
 
@@ -135,10 +149,11 @@ export function memoryDisk(): MemoryDisk {
       addFolder(dirname(path));
       nodes.set(path, newNode(bytes));
     },
-    afterPowerCut: () => {
+    afterPowerCut: (numbers) => {
       const kept = memoryDisk();
       for (const [path, node] of nodes) {
-        if (syncedNames.has(path) && isReachable(dirname(path))) kept.put(path, node.synced);
+        const isNamed = syncedNames.has(path) && isReachable(dirname(path));
+        if (isNamed || numbers?.(2) === 1) kept.put(path, leftOf(node, numbers));
       }
       return kept;
     },
