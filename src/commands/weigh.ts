@@ -15,6 +15,12 @@ export const run: Run = (call) => {
   const workbench = openWorkbench(call.ports, call.global);
   const unit = unitAsked(call, workbench);
   const mass = massOf(massOperand(call.args[0] ?? '', unit));
+  if (mass <= 0) {
+    throw new Refusal({
+      what: `Nobody weighs ${massText(mass, unit)}.`,
+      fix: 'Type what the scales say.',
+    });
+  }
   const date = dateAsked(call, workbench.today());
   const { weighIns } = workbench.journal().history();
   const doubt = weighInDoubt(mass, date, weighIns, unit);

@@ -19,7 +19,7 @@ import {
   unsafeCharacter,
   yamlTraps,
 } from './yaml-traps.ts';
-import { yamlWords } from './yaml-words.ts';
+import { losesTheWay, yamlWords } from './yaml-words.ts';
 
 export type Path = readonly PropertyKey[];
 
@@ -52,10 +52,16 @@ export function readYaml(text: string): YamlText | readonly PlacedProblem[] {
     return { line: Math.max(1, line), column: Math.max(1, col) };
   };
   const lines = plain.split(/\r?\n/);
-  const faults = [...document.errors, ...document.warnings].map((error) => {
-    const place = at(error.pos[0]);
-    return { ...place, ...yamlWords(error.code, error.message, lines[place.line - 1] ?? '') };
+  const errors = [...document.errors, ...document.warnings].map(({ code, pos: [start] }) => {
+    const place = at(start);
+    return { code, place, line: lines[place.line - 1] ?? '' };
   });
+  errors.sort((a, b) => a.place.line - b.place.line);
+  const lost = errors.findIndex(({ code, line }) => losesTheWay(code, line));
+  const faults = (lost < 0 ? errors : errors.slice(0, lost + 1)).map(({ code, place, line }) => ({
+    ...place,
+    ...yamlWords(code, line),
+  }));
   if (faults.length > 0) return firstOfEachLine(faults);
   const { problems, oddNumbers } = walk(document, at);
   if (problems.length > 0) return problems;
@@ -94,7 +100,7 @@ function walk(document: Document.Parsed, at: (offset: number) => Place) {
         return visit.BREAK;
       }
       if (isAlias(node) || node.tag !== undefined) {
-        problems.push({ ...place, ...yamlWords('BAD_ALIAS', '', '') });
+        problems.push({ ...place, ...yamlWords('BAD_ALIAS', '') });
       } else if (isScalar(node)) {
         const unsafe = typeof node.value === 'string' ? unsafeCharacter(node.value) : null;
         if (unsafe) {

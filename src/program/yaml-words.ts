@@ -1,17 +1,38 @@
 import type { ErrorCode } from 'yaml';
 import type { Problem } from '../text/problem.ts';
 
+/** A colon without its blank, as in `reps:5-8`. */
+const GLUED = /^\s*(?:- +)*([A-Za-z_-]+):(?=[^\s:])/;
+
+/** Mistakes that stay in their own line; any other makes the parser lose its way behind it. */
+const OF_ONE_LINE: ReadonlySet<ErrorCode> = new Set([
+  'DUPLICATE_KEY',
+  'BAD_ALIAS',
+  'BAD_SCALAR_START',
+  'NON_STRING_KEY',
+  'TAG_RESOLVE_FAILED',
+]);
+
+/** Are complaints about later lines worth nothing, because of this one? */
+export const losesTheWay = (code: ErrorCode, line: string): boolean =>
+  !OF_ONE_LINE.has(code) && !GLUED.test(line);
+
 /** What a YAML error means to someone who writes a plan, and not a parser. */
-export function yamlWords(code: ErrorCode, message: string, line: string): Problem {
-  const glued = /^\s*(?:- +)*([A-Za-z_-]+):(?=[^\s:])/.exec(line);
+export function yamlWords(code: ErrorCode, line: string): Problem {
+  const glued = GLUED.exec(line);
   if (glued && (code === 'MULTILINE_IMPLICIT_KEY' || code === 'MISSING_CHAR')) {
     return {
       what: `There is no space after the colon of "${glued[1]}".`,
       fix: `Write "${glued[1]}: " with a space behind the colon.`,
     };
   }
-  return WORDS[code] ?? { what: `This is not YAML: ${message.replace(/\.?$/, '.')}` };
+  return WORDS[code] ?? UNFIT;
 }
+
+const UNFIT: Problem = {
+  what: 'This line does not fit the lines around it.',
+  fix: 'Check its indentation, and that every bracket and quote is closed where it should be.',
+};
 
 const WORDS: Partial<Record<ErrorCode, Problem>> = {
   TAB_AS_INDENT: {

@@ -38,7 +38,11 @@ export function writeSettings(folder: string, change: Partial<Settings>): Settin
   if (after.isDamaged || JSON.stringify(after.settings) !== JSON.stringify(wanted)) {
     throw unwritable(path, 'what was read back is not what was written');
   }
-  copyFileSync(path, join(folder, `${LAST_GOOD_NAME}.json`));
+  try {
+    copyFileSync(path, join(folder, `${LAST_GOOD_NAME}.json`));
+  } catch {
+    // The settings themselves are written; the copy is only for the day that they are damaged.
+  }
   return after.settings;
 }
 

@@ -85,7 +85,8 @@ function checkJournal({ journal }: Workbench): Checked {
     .unreadable.some(({ kind }) => kind === 'tail');
   const done = isTorn ? journal().repair() : [];
   if (isTorn) journal().readAnew();
-  const left = journal().problems().map(problemText);
+  const full = journal().trySaving();
+  const left = [...(full ? [full] : []), ...journal().problems()].map(problemText);
   if (left.length > 0) return { state: 'not-repaired', words: [...done, ...left] };
   return done.length > 0 ? { state: 'repaired', words: done } : FINE;
 }

@@ -8,6 +8,9 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { main } from '../../src/commands/main.ts';
+import { nodeFiles } from '../../src/journal/disk/files.ts';
+import type { Ports } from '../../src/workbench/ports.ts';
 import { AHome } from './a-home.ts';
 import { doSession, withTinyProgram, workbenchOf } from './a-session.ts';
 
@@ -108,4 +111,35 @@ test('every program in the data folder is checked', async () => {
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, 'old.yaml'), 'nonsense');
   expect((await home.run('doctor')).out).toMatch(/old\.yaml: not repaired/);
+});
+
+test.skipIf(process.platform === 'win32')(
+  'that nothing could be saved is told before it is needed',
+  async () => {
+    doSession(home);
+    const full: Ports = {
+      ...home.ports(),
+      files: { ...nodeFiles, write: () => 0 },
+    };
+    const out: string[] = [];
+    const stdout = { columns: 80, write: (text: string) => out.push(text) > 0 };
+    const status = await main({ ...full, stdout: stdout as never }, ['doctor']);
+    expect([status, out.join('')]).toEqual([
+      1,
+      expect.stringMatching(/Nothing could be saved in .*: the disk is full/),
+    ]);
+    expect(readdirSync(home.data).filter((name) => name.startsWith('.try'))).toEqual([]);
+  },
+);
+
+test('a session file of zeroes is not called repaired, and stays as it is', async () => {
+  doSession(home);
+  const [file = ''] = journalFiles();
+  writeFileSync(file, Buffer.alloc(4000));
+  const { status, out } = await home.run('doctor');
+  expect([status, out]).toEqual([
+    1,
+    expect.stringMatching(/not repaired\n.*holds no whole line any more: 4000 bytes are kept/),
+  ]);
+  expect(readFileSync(file)).toEqual(Buffer.alloc(4000));
 });

@@ -1,4 +1,4 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, expect, it } from 'vitest';
 import { AHome } from './a-home.ts';
@@ -63,4 +63,30 @@ it('means the unit of the program everywhere, whatever the gear is stamped in', 
     ].map(async (args) => (await home.json(...args)).unit),
   );
   expect(units).toEqual(['lb', 'lb', 'lb', 'lb', 'lb']);
+});
+
+it.each([
+  ['a stray word', (lines: string[]) => lines.toSpliced(20, 0, 'stray words here')],
+  ['a stray word before a dash', (lines: string[]) => lines.with(19, `   stray${lines[19]}`)],
+  ['a bracket', (lines: string[]) => lines.with(24, `}${lines[24]}`)],
+  ['a second colon', (lines: string[]) => lines.with(7, `${lines[7]} : x`)],
+])('%s in the wrong place is one sentence, with its line', async (_, change) => {
+  const shipped = join(home.ports().shippedPrograms, 'three-day.yaml');
+  writeFileSync(program, change(readFileSync(shipped, 'utf8').split('\n')).join('\n'));
+  const { status, err, out } = await home.run('check', program);
+  expect(status).toBe(2);
+  const said = `${err}${out}`.trim().split('\n');
+  expect(said).toHaveLength(1);
+  expect(said[0]).toMatch(/mine\.yaml:\d+:\d+: [A-Z]/);
+  expect(said[0]).not.toMatch(/token|indicator|scalar|flow|seq|implicit/i);
+});
+
+it.each([
+  [['load', '9'.repeat(20)], /is not a mass/],
+  [['weigh', '9'.repeat(20)], /is not a mass/],
+  [['weigh', '-5', '--sure'], /Nobody weighs/],
+  [['export', '--as', '__proto__'], /There is no export as/],
+])('%j is told to be wrong use', async (args, said) => {
+  const { status, err } = await home.run(...args);
+  expect([status, err]).toEqual([2, expect.stringMatching(said)]);
 });

@@ -163,19 +163,23 @@ describe('a set of a closed session', () => {
     }
   });
 
-  test('a correction from a clock that is behind does not beat one made in the session', () => {
+  test.each([
+    ['that was known to it, is the later one', true, 3],
+    ['that it had not heard of, does not beat it', false, 7],
+  ])('a correction from a clock that is behind, of one %s', (_, isKnown, count) => {
     const { clock, laptop, other, sync } = twoDevices();
     const writer = laptop().beginSession(prescription(straight()));
     lift(writer, clock);
     const of = writer.state().exercises[0]?.done[0]?.id ?? '';
+    sync();
     send(writer, { do: 'amend', of, numbers: { count: 7 } }, clock);
     send(writer, { do: 'close', how: 'as-it-is' }, clock);
-    sync();
+    if (isKnown) sync();
     clock.wait(-A_DAY);
     other().record({ type: 'set-amended', of, count: 3, reserve: 2 });
     clock.wait(A_DAY);
     sync();
-    expect(laptop().history().results[0]?.sets[0]).toMatchObject({ count: 7, reserve: 2 });
+    expect(laptop().history().results[0]?.sets[0]).toMatchObject({ count, reserve: 2 });
   });
 
   test('a clock set back within a file does not turn its order round', () => {
@@ -439,3 +443,34 @@ describe('the trend of body mass on a day', () => {
 });
 
 const stamp = (clock: ReturnType<typeof handClock>) => ({ at: clock.read(), zone: 60 });
+
+describe('a clock that was set back, or runs behind', () => {
+  test('does not make a correction come before what it corrects', () => {
+    const [clock, disk] = [handClock(), memoryDisk()];
+    const journal = aJournal(disk.files, { clock });
+    train(journal, clock);
+    const of = setIdOf(journal, 0);
+    journal.record({ type: 'set-amended', of, count: 9 });
+    clock.set(NOON - 30 * A_DAY);
+    const later = aJournal(disk.files, { clock });
+    later.record({ type: 'set-amended', of, count: 11 });
+    expect(countsOf(later)[0]?.[0]).toBe(11);
+    expect(countsOf(aJournal(disk.files, { clock }))[0]?.[0]).toBe(11);
+  });
+
+  test('does not make an undo of an undo be ignored', () => {
+    const [clock, disk] = [handClock(), memoryDisk()];
+    const journal = aJournal(disk.files, { clock });
+    const session = train(journal, clock);
+    const gone = journal.record({ type: 'deleted', of: session });
+    expect(journal.history().sessions).toEqual([]);
+    clock.set(NOON - 30 * A_DAY);
+    const behind = aJournal(disk.files, { clock, device: tablet() });
+    const undone = behind.record({ type: 'undone', of: gone.id });
+    expect(behind.history().sessions).toHaveLength(1);
+    clock.set(NOON - 60 * A_DAY);
+    const further = aJournal(disk.files, { clock });
+    further.record({ type: 'undone', of: undone.id });
+    expect(aJournal(disk.files, { clock }).history().sessions).toEqual([]);
+  });
+});

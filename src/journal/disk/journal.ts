@@ -83,6 +83,8 @@ export interface Journal {
   readonly lock: () => boolean;
   readonly release: () => void;
   readonly problems: () => readonly Problem[];
+  /** Tries whether something could be saved; what stands in the way, or null. Leaves nothing behind. */
+  readonly trySaving: () => Problem | null;
 }
 
 const FILE_ID_LENGTH = 10;

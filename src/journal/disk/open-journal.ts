@@ -1,14 +1,15 @@
+import { join } from 'node:path';
 import type { Prescription } from '../../progression/prescription.ts';
 import { apply } from '../../session/apply.ts';
 import type { SessionEvent, SessionFact } from '../../session/events.ts';
 import { localDate } from '../../session/results.ts';
 import type { SessionState } from '../../session/state.ts';
-import { Refusal } from '../../text/problem.ts';
+import { type Problem, Refusal } from '../../text/problem.ts';
 import type { Reading } from '../../training/reading.ts';
 import { fileOf } from '../lines.ts';
 import type { JournalEvent, LooseEvent } from '../records.ts';
 import { onDisk } from './disk-trouble.ts';
-import { type EventFile, quietly, repairTail } from './event-file.ts';
+import { type EventFile, quietly, repairTail, writeNewFile } from './event-file.ts';
 import { type FileOnDisk, readName } from './file-names.ts';
 import {
   type Journal,
@@ -36,8 +37,26 @@ export function openJournal(setting: JournalSetting): Journal {
     repair: () => repair(desk),
     lock: lock.take,
     release: lock.release,
+    trySaving: () => trySaving(desk),
     problems: () => loaded.history().unreadable.map(({ problem }) => problem),
   };
+}
+
+function trySaving({ place, setting }: JournalDesk): Problem | null {
+  const { files, dataDir } = place;
+  // A folder that is not there yet is made when something is saved.
+  if (!files.about(dataDir)) return null;
+  const name = `.try-${setting.device.random(8)}`;
+  try {
+    onDisk(`Nothing could be saved in ${dataDir}`, () => {
+      writeNewFile(files, dataDir, name, new TextEncoder().encode('holdfast doctor\n'));
+      files.remove(join(dataDir, name));
+    });
+    return null;
+  } catch (error) {
+    if (error instanceof Refusal) return error.problems[0] ?? null;
+    throw error;
+  }
 }
 
 /** Cuts half-written ends off; only files of this device, for those of others may still arrive. */
@@ -205,11 +224,12 @@ function underLock(desk: JournalDesk, act: () => SessionWriter): SessionWriter {
  * can be made, it goes into a new file: two processes never write to one.
  */
 function recordFact(desk: JournalDesk, fact: Recordable): JournalEvent {
+  const at = notBefore(desk, fact);
   const wasHeld = desk.lock.isHeld();
   const isAlone = wasHeld || takenQuietly(desk);
   try {
     const file = isAlone ? dayFile(desk) : null;
-    return file ? appended(desk, file, fact) : inNewFile(desk, fact);
+    return file ? appended(desk, file, fact, at) : inNewFile(desk, fact, at);
   } finally {
     if (isAlone && !wasHeld) desk.lock.release();
   }
@@ -237,19 +257,39 @@ function isDayFile({ name, lines: [first] }: FileOnDisk): boolean {
   return !isSession && readName(name)?.id === fileOf(id);
 }
 
-function appended(desk: JournalDesk, file: EventFile, fact: Recordable): JournalEvent {
+/**
+ * Now, but never before what the fact changes, nor before what changed that last: on a clock that
+ * was set back since, or runs behind another device's, the change would come first and do nothing.
+ */
+function notBefore(desk: JournalDesk, fact: Recordable): Reading {
+  const now = desk.setting.clock.read();
+  const of = 'of' in fact ? new Set([fact.of].flat()) : null;
+  if (!of) return now;
+  const names = (event: JournalEvent): boolean =>
+    of.has(event.id) ||
+    ('session' in event && of.has(event.session)) ||
+    ('of' in event && [event.of].flat().some((each) => of.has(each)));
+  const walls = desk.loaded
+    .history()
+    .events()
+    .filter(names)
+    .map(({ at }) => at.wall + 1);
+  return { ...now, wall: walls.reduce((latest, wall) => Math.max(latest, wall), now.wall) };
+}
+
+function appended(desk: JournalDesk, file: EventFile, fact: Recordable, at: Reading): JournalEvent {
   try {
-    const [event] = desk.append(file, [fact]) ?? [];
-    return event ? (event as JournalEvent) : inNewFile(desk, fact);
+    const [event] = desk.append(file, [fact], at) ?? [];
+    return event ? (event as JournalEvent) : inNewFile(desk, fact, at);
   } finally {
     quietly(file.close);
   }
 }
 
-function inNewFile(desk: JournalDesk, fact: Recordable): JournalEvent {
+function inNewFile(desk: JournalDesk, fact: Recordable, at: Reading): JournalEvent {
   const events: JournalEvent[] = [];
   const file = desk.create((id) => {
-    events.push({ ...fact, id: `${id}:0`, ...desk.stamp() });
+    events.push({ ...fact, id: `${id}:0`, ...desk.stamp(at) });
     return events;
   });
   quietly(file.close);
