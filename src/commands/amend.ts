@@ -1,5 +1,8 @@
+import type { JournalEvent } from '../journal/records.ts';
 import { amend } from '../session/decisions/lifting.ts';
 import type { SetNumbers } from '../session/events.ts';
+import { localDate } from '../session/results.ts';
+import { dayWords } from '../text/day-words.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { massOf } from '../training/mass.ts';
 import { findRecord, type Recorded, recordWords } from '../workbench/change-past.ts';
@@ -38,13 +41,22 @@ function remove(call: Call, workbench: Workbench, id: string): void {
       fix: 'Correct it or delete it: give one of the two.',
     });
   }
+  const imported = importOf(workbench, id);
+  if (imported) {
+    workbench.journal().record({ type: 'deleted', of: imported.of });
+    call.print(
+      `Taken back: the import of ${importedText(imported)}. "holdfast amend ${id} --restore" brings it back.`,
+    );
+    return;
+  }
   const { what, says } = words(workbench, standing(workbench, id));
   workbench.journal().record({ type: 'deleted', of: id });
   call.print(`Deleted: ${what}: ${says}. "holdfast amend ${id} --restore" brings it back.`);
 }
 
 function restore(call: Call, workbench: Workbench, id: string): void {
-  const deletions = deletionsOf(workbench, id);
+  const imported = importOf(workbench, id);
+  const deletions = (imported?.of ?? [id]).flatMap((each) => deletionsOf(workbench, each));
   if (deletions.length === 0) {
     throw new Refusal({
       what: `Nothing of the id "${id}" is deleted.`,
@@ -52,7 +64,13 @@ function restore(call: Call, workbench: Workbench, id: string): void {
     });
   }
   // Two devices may have deleted the same thing.
-  for (const { id: of } of deletions) workbench.journal().record({ type: 'undone', of });
+  for (const of of new Set(deletions.map((each) => each.id))) {
+    workbench.journal().record({ type: 'undone', of });
+  }
+  if (imported) {
+    call.print(`Brought back: the import of ${importedText(imported)}.`);
+    return;
+  }
   const record = findRecord(workbench.journal().history(), id);
   const told = record && words(workbench, record);
   call.print(
@@ -61,6 +79,18 @@ function restore(call: Call, workbench: Workbench, id: string): void {
       : 'Brought back. It stays out of sight while the session that holds it is deleted.',
   );
 }
+
+type Import = Extract<JournalEvent, { type: 'imported' }>;
+
+const importOf = (workbench: Workbench, id: string): Import | undefined =>
+  workbench
+    .journal()
+    .history()
+    .events()
+    .find((event): event is Import => event.type === 'imported' && event.id === id);
+
+const importedText = ({ of, at, zone }: Import): string =>
+  `${dayWords(localDate(at.wall, zone))}, ${of.length} ${of.length === 1 ? 'record' : 'records'}`;
 
 const NUMBERS: ReadonlySet<string> = new Set(['load', 'reps', 'reserve']);
 

@@ -6,7 +6,7 @@ import { setsCsv, weighInsCsv } from '../report/sets-csv.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
-import { reviewOf } from '../workbench/look-back.ts';
+import { reviewOf, sessionNotes } from '../workbench/look-back.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { reasonWords } from '../workbench/rules.ts';
 import type { Call, Run } from './call.ts';
@@ -24,7 +24,7 @@ const FORMATS: Readonly<Record<string, Maker>> = {
     const unit = workbench.unit();
     return call.options.weighIns === true
       ? weighInsCsv(history.weighIns, unit)
-      : setsCsv(history, unit);
+      : setsCsv(history, unit, sessionNotes(history));
   },
   json: (workbench) => {
     const history = workbench.journal().history();

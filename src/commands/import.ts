@@ -19,15 +19,25 @@ export const run: Run = (call) => {
   const isJson = /^\s*\{/.test(text);
   const found = (isJson ? eventsOf : rowsOf)(text, workbench, call.options.doubtful === true);
   const isTried = call.options.dryRun === true;
-  if (!isTried) found.write();
-  call.print([...(isTried ? ['Nothing is written yet.'] : []), ...found.said].join(' '));
+  if (isTried) {
+    call.print(['Nothing is written yet.', ...found.said].join(' '));
+    return 0;
+  }
+  const of = found.write();
+  if (of.length === 0) {
+    call.print(found.said.join(' '));
+    return 0;
+  }
+  const { id } = workbench.journal().record({ type: 'imported', of });
+  call.print([...found.said, `"holdfast amend ${id} --delete" takes all of it back.`].join(' '));
   return 0;
 };
 
 /** What an import would add, in sentences, and the way to do it. */
 interface Found {
   readonly said: readonly string[];
-  readonly write: () => void;
+  /** Gives the ids of the sessions and weigh-ins that came in. */
+  readonly write: () => readonly string[];
 }
 
 function textOf({ args: [file = ''], ports }: Call): string {
@@ -71,6 +81,10 @@ function eventsOf(text: string, workbench: Workbench, takesDoubtful: boolean): F
     ],
     write: () => {
       for (const of of files) journal.importEvents(of);
+      return files.flat().flatMap((event) => {
+        if (event.type === 'session-opened') return [event.session];
+        return event.type === 'weighed' ? [event.id] : [];
+      });
     },
   };
 }
@@ -95,7 +109,10 @@ function rowsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Fou
     ],
     write: () => {
       for (const session of found.sessions) journal.importSession(session);
-      for (const each of weighed) journal.record({ type: 'weighed', ...each });
+      return [
+        ...found.sessions.map(({ session }) => session),
+        ...weighed.map((each) => journal.record({ type: 'weighed', ...each }).id),
+      ];
     },
   };
 }

@@ -247,6 +247,7 @@ const LOOSE: ReadonlySet<JournalEvent['type']> = new Set<JournalEvent['type']>([
   'decided',
   'gear-set',
   'deleted',
+  'imported',
   'set-amended',
   'sets-confirmed',
   'undone',

@@ -160,6 +160,7 @@ const OTHERS: ReadonlySet<JournalEvent['type']> = new Set<JournalEvent['type']>(
   'decided',
   'gear-set',
   'deleted',
+  'imported',
   'session-taken-over',
 ]);
 
@@ -216,7 +217,7 @@ function looseFacts(loose: readonly Loose[]): LooseFacts {
   const gone = takenBack(loose);
   const standing = loose.filter(({ event }) => !gone.has(event.id));
   const deletions = standing.flatMap(({ event }) =>
-    event.type === 'deleted' ? [{ id: event.id, of: event.of }] : [],
+    event.type === 'deleted' ? [event.of].flat().map((of) => ({ id: event.id, of })) : [],
   );
   const deleted = deletedIds(deletions);
   const weighIns: WeighIn[] = [];
@@ -229,7 +230,7 @@ function looseFacts(loose: readonly Loose[]): LooseFacts {
     if (event.type === 'weighed') weighIns.push(weighIn(event));
     else if (event.type === 'decided') decisions.push(decision(event));
     else if (event.type === 'gear-set') gear = event.gear;
-    else if (event.type !== 'deleted') corrections.push(each);
+    else if (event.type !== 'deleted' && event.type !== 'imported') corrections.push(each);
   }
   // A stable sort: of one day, in order of being written.
   weighIns.sort((a, b) => Temporal.PlainDate.compare(a.date, b.date));

@@ -91,8 +91,10 @@ export type LooseFact =
   | { readonly type: 'weighed'; readonly mass: Mass; readonly on: string }
   | ({ readonly type: 'decided' } & Pick<Decision, 'rule' | 'answer' | 'subject'>)
   | { readonly type: 'gear-set'; readonly gear: Gear }
-  /** The event, set or session named by `of` never happened. */
-  | { readonly type: 'deleted'; readonly of: string }
+  /** The event, set or session named by `of` never happened; of an import taken back all of it. */
+  | { readonly type: 'deleted'; readonly of: string | readonly string[] }
+  /** Sessions and weigh-ins that came in together, so that they can be taken back together. */
+  | { readonly type: 'imported'; readonly of: readonly string[] }
   /** The device of that name goes on with a session that another one opened, in its own file. `after`: the last event of the session that it had read. */
   | {
       readonly type: 'session-taken-over';
@@ -209,6 +211,11 @@ const gear = withFields({
   freeStep: quantity,
 });
 
+/** An import of many years names many. */
+function isIds(value: unknown): boolean {
+  return Array.isArray(value) && value.length <= 100_000 && value.every(text);
+}
+
 /** What each kind of event carries beside its stamp. */
 const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   'session-opened': withFields({ session: text, device: text, prescription: prescriptionShape }),
@@ -253,7 +260,8 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
     subject: orNull(text),
   }),
   'gear-set': withFields({ gear }),
-  deleted: withFields({ of: text }),
+  deleted: withFields({ of: (value) => text(value) || isIds(value) }),
+  imported: withFields({ of: isIds }),
   'session-taken-over': withFields({
     session: text,
     after: text,

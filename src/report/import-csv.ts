@@ -10,7 +10,7 @@ import { SET_COLUMNS } from './set-columns.ts';
 import { WEIGH_IN_COLUMNS } from './sets-csv.ts';
 
 /** Columns that an import can do without: they only tell what other columns give. */
-const NOT_NEEDED = new Set(['e1rm', 'role', 'closed', 'end', 'aim_of_program']);
+const NOT_NEEDED = new Set(['e1rm', 'role', 'closed', 'end', 'aim_of_program', 'notes']);
 
 /**
  * Reads an exported file of sets or of weigh-ins, told apart by its headings, and gives what the
@@ -135,10 +135,17 @@ function sessionFromRows(session: string, rows: readonly CsvRecord[]): ImportedS
     facts: [
       { type: 'session-opened', session, device: '', prescription },
       ...inOrder.flatMap((of, exercise) => exerciseFacts(of, exercise)),
+      ...notesIn(rows),
       { type: 'session-closed', how: closed ? 'finished' : 'as-it-is' },
     ],
   };
 }
+
+/** Notes stand one below the other; whose exercise each was is not told. */
+const notesIn = (rows: readonly CsvRecord[]): SessionFact[] =>
+  rows
+    .flatMap((row) => (row.empty('notes') ? [] : row.text('notes').split('\n')))
+    .map((text) => ({ type: 'note-written', exercise: null, text }));
 
 function prescribed(rows: readonly CsvRecord[]): PrescribedExercise {
   const [row] = rows;

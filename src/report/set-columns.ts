@@ -15,6 +15,8 @@ export interface SetRow {
   /** Estimated one-repetition maximum in micrograms, or null. */
   readonly estimate: number | null;
   readonly unit: Unit;
+  /** What was written down in the session, in its order. */
+  readonly notes: readonly string[];
 }
 
 interface SetColumn {
@@ -154,5 +156,11 @@ export const SET_COLUMNS: readonly SetColumn[] = [
     name: 'aim_of_program',
     holds: 'cut, maintain or build; empty where not kept',
     of: ({ session }) => session?.aim ?? null,
+  },
+  {
+    name: 'notes',
+    holds: 'notes of the session, one below the other, at its first set',
+    of: ({ exercise, number, notes }) =>
+      exercise === 1 && number === 1 && notes.length > 0 ? notes.join('\n') : null,
   },
 ];

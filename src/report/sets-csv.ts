@@ -9,6 +9,7 @@ import { SET_COLUMNS } from './set-columns.ts';
 export function setsCsv(
   { results, sessions, bodyMassOn }: Pick<Past, 'results' | 'sessions' | 'bodyMassOn'>,
   unit: Unit,
+  notesOf: (session: string) => readonly string[] = () => [],
 ): string {
   const known = new Map(sessions.map((session) => [session.session, session]));
   const places = new Map<string, number>();
@@ -26,6 +27,7 @@ export function setsCsv(
           number: index + 1,
           estimate: shownStrength(result, set, bodyMassOn),
           unit,
+          notes: notesOf(result.session),
         }),
       ),
     );

@@ -7,6 +7,7 @@ import { historySchema } from '../../src/commands/history-schema.ts';
 import { reviewSchema } from '../../src/commands/review-schema.ts';
 import { weighSchema } from '../../src/commands/weigh-schema.ts';
 import { AHome } from './a-home.ts';
+import { workbenchOf } from './a-session.ts';
 import { withDemoWeeks } from './demo-weeks.ts';
 
 let home: AHome;
@@ -206,6 +207,67 @@ describe('export', () => {
       expect(await weighIns()).toBe(2);
       await other.run('import', file, '--doubtful');
       expect(await weighIns()).toBe(3);
+    } finally {
+      other.throwAway();
+    }
+  });
+
+  test.each(['csv', 'json'])('as %s is taken back by one id, and brought back', async (as) => {
+    const file = join(home.folder, `back.${as}`);
+    await home.run('export', '--as', as, '--out', file, '--replace');
+    const other = new AHome();
+    try {
+      const count = async () => {
+        const { sessions, weigh_ins } = await other.json('export', '--as', 'json');
+        return (sessions as unknown[]).length + (weigh_ins as unknown[]).length;
+      };
+      const { out } = await other.run('import', file);
+      const [, id = ''] = /"holdfast amend (\S+) --delete"/.exec(out) ?? [];
+      const all = await count();
+      expect(all).toBeGreaterThan(10);
+      expect((await other.run('amend', id, '--delete')).out).toMatch(/^Taken back: the import of /);
+      expect(await count()).toBe(0);
+      await other.run('amend', id, '--restore');
+      expect(await count()).toBe(all);
+    } finally {
+      other.throwAway();
+    }
+  });
+
+  test('as csv keeps when a session ended, and its notes', async () => {
+    const csv = join(home.folder, 'notes.csv');
+    await home.run('export', '--as', 'csv', '--out', csv);
+    const [head = {}, ...rows] = parse(readFileSync(csv), { columns: true }) as Record<
+      string,
+      string
+    >[];
+    const noted = {
+      ...head,
+      notes: 'slow today\nknee fine',
+      end: '2026-11-25T18:30:00Z',
+      start: '2026-11-25T17:40:00Z',
+      date: '2026-11-25',
+      session: 'noted',
+    };
+    const names = Object.keys(noted);
+    const cell = (text = '') => `"${text.replaceAll('"', '""')}"`;
+    writeFileSync(
+      csv,
+      [
+        names.join(','),
+        names.map((name) => cell(noted[name as keyof typeof noted])).join(','),
+      ].join('\r\n'),
+    );
+    expect(rows.length).toBeGreaterThan(0);
+    const other = new AHome();
+    try {
+      await other.run('import', csv);
+      const [session] = workbenchOf(other).journal().history().closed();
+      expect(session?.notes).toEqual(['slow today', 'knee fine']);
+      const { out } = await other.run('export', '--as', 'csv');
+      expect(parse(out, { columns: true })).toMatchObject([
+        { notes: noted.notes, end: '2026-11-25T18:30:00.000Z' },
+      ]);
     } finally {
       other.throwAway();
     }

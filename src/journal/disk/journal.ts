@@ -55,7 +55,7 @@ export type Recordable = Exclude<LooseFact, { type: 'session-taken-over' }> | Co
 /** A session from elsewhere, whole. */
 export interface SessionToImport {
   readonly start: number;
-  /** When it was closed; null where that is not known. */
+  /** When its last set was put down; null where that is not known. */
   readonly end: number | null;
   readonly zone: number;
   readonly facts: readonly SessionFact[];

@@ -298,8 +298,10 @@ function inNewFile(desk: JournalDesk, fact: Recordable, at: Reading): JournalEve
 
 /** Writes a whole session from elsewhere into a new file of this device. */
 function importSession(desk: JournalDesk, { start, end, zone, facts }: SessionToImport): void {
-  const at = (fact: SessionFact) => {
-    const isEnd = fact.type === 'session-closed' && end !== null;
+  // A session ends with its last set; when those before it were is not known.
+  const lastSet = facts.findLastIndex(({ type }) => type === 'set-done');
+  const at = (index: number) => {
+    const isEnd = end !== null && lastSet >= 0 && index >= lastSet;
     return { wall: isEnd ? Math.max(start, end) : start, up: null, boot: null };
   };
   const device = desk.setting.device.name;
@@ -308,7 +310,7 @@ function importSession(desk: JournalDesk, { start, end, zone, facts }: SessionTo
       facts.map((fact, index) => ({
         ...(fact.type === 'session-opened' ? { ...fact, device } : fact),
         id: `${id}:${index}`,
-        at: at(fact),
+        at: at(index),
         zone,
       })),
     localDate(start, zone).toString(),
