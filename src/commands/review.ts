@@ -34,7 +34,7 @@ export const run: Run = (call) => {
 };
 
 function reviewJson(review: Review, words: Words, unit: Unit): ReviewJson {
-  const { evidence, verdict, weeks, body, today, planned } = review;
+  const { evidence, verdict, weeks, body, today } = review;
   const rate = evidence.rate?.now;
   return {
     schema: 1,
@@ -61,7 +61,7 @@ function reviewJson(review: Review, words: Words, unit: Unit): ReviewJson {
       from: week.from.toString(),
       to: week.to.toString(),
       sessions: week.sessions,
-      planned,
+      planned: week.planned,
       hard_sets: Object.fromEntries(week.hardSets),
       days: Object.fromEntries(week.days),
       cluster_reps: week.clusterReps,

@@ -88,7 +88,12 @@ export function evidenceOf(question: ReviewQuestion): Evidence {
     lifts,
     kept: keptTogether(lifts),
     together: slipTogether(past, compoundsOf(program), today),
-    work: workDone(past, today.subtract({ days: CUT_LIMITS.workDays - 1 }), today),
+    work: workDone(
+      past,
+      today.subtract({ days: CUT_LIMITS.workDays - 1 }),
+      today,
+      program.daysPerWeek,
+    ),
     exercises: watched(program, past, today),
     daysTrained: first ? daysBetween(first, today) + 1 : 0,
   };

@@ -18,14 +18,9 @@ const [LOW, HIGH] = CUT_LIMITS.weeklySets;
  * 1 % a week, and no lift that trains it directly gained a rep or load in four weeks.
  */
 export function judgeMore(evidence: Evidence): ReviewFinding[] {
-  const { exercises, work, program, lighterWeek } = evidence;
+  const { exercises, work, lighterWeek } = evidence;
   // Low volume from missed sessions is not mended by longer ones; a lighter week is not judged.
-  if (
-    lighterWeek ||
-    work.lighter ||
-    work.sessions < 2 * program.daysPerWeek - 1 ||
-    isMoreLately(evidence)
-  )
+  if (lighterWeek || work.lighter || work.sessions < work.planned - 1 || isMoreLately(evidence))
     return [];
   const direct = new Set(exercises.flatMap(({ exercise }) => directMuscles(exercise.lift.trains)));
   const byWork = MUSCLES.filter((muscle) => direct.has(muscle)).sort(

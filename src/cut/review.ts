@@ -13,8 +13,6 @@ export interface Review {
   readonly verdict: Verdict;
   /** Calendar weeks from that of the first session on, oldest first, the present one last. */
   readonly weeks: readonly WorkDone[];
-  /** Sessions a week that the program plans. */
-  readonly planned: number;
   /** Muscles trained in these weeks. */
   readonly muscles: readonly Muscle[];
   /** Trend of body weight today, and at the start of the cut; null where it is not known or not to be shown. */
@@ -33,14 +31,13 @@ function sinceFirst(weeks: readonly WorkDone[], { sessions }: Past): readonly Wo
 export function review(question: ReviewQuestion, weeks: number): Review {
   const evidence = evidenceOf(question);
   const { program, today, past, weightAdvice } = question;
-  const work = sinceFirst(weeksOfWork(past, today, weeks), past);
+  const work = sinceFirst(weeksOfWork(past, today, weeks, program.daysPerWeek), past);
   const now = weightAdvice ? past.bodyMassOn(today) : null;
   const { cutFrom } = evidence;
   return {
     evidence,
     verdict: verdict(evidence),
     weeks: work,
-    planned: program.daysPerWeek,
     muscles: musclesOf(work),
     body:
       now === null ? null : { now, atStart: cutFrom ? startMass(cutFrom, past.bodyMassOn) : null },

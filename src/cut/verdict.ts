@@ -63,7 +63,4 @@ function judgeSessions(evidence: Evidence): ReviewFinding[] {
     : [];
 }
 
-const sessionsOf = ({ work, program }: Evidence) => ({
-  done: work.sessions,
-  planned: (program.daysPerWeek * CUT_LIMITS.workDays) / 7,
-});
+const sessionsOf = ({ work }: Evidence) => ({ done: work.sessions, planned: work.planned });

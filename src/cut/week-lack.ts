@@ -14,7 +14,12 @@ export function weekLack(
   past: Pick<Past, 'results' | 'sessions'>,
   today: Temporal.PlainDate,
 ): ReadonlyMap<Muscle, number> {
-  const { hardSets: done } = workDone(past, today.subtract({ days: 6 }), today);
+  const { hardSets: done } = workDone(
+    past,
+    today.subtract({ days: 6 }),
+    today,
+    program.daysPerWeek,
+  );
   return new Map(
     programFigures(program).muscles.map(({ muscle, hardSets }) => [
       muscle,

@@ -20,6 +20,8 @@ export interface WorkDone {
   readonly meanReserve: number | null;
   /** Sessions with at least one work set. */
   readonly sessions: number;
+  /** Sessions that the program asked for, as it was then. */
+  readonly planned: number;
   /** Some of it was part of a lighter week: it is not judged. */
   readonly lighter: boolean;
 }
@@ -29,12 +31,14 @@ export function workDone(
   past: Pick<Past, 'results' | 'sessions'>,
   from: Temporal.PlainDate,
   to: Temporal.PlainDate,
+  daysPerWeek: number,
 ): WorkDone {
   const inside = (date: Temporal.PlainDate) =>
     Temporal.PlainDate.compare(date, from) >= 0 && Temporal.PlainDate.compare(date, to) <= 0;
   return addUp(
     past.results.filter(({ date }) => inside(date)),
     past.sessions.filter(({ date, setsDone }) => setsDone > 0 && inside(date)).length,
+    plannedIn(past, from, to, daysPerWeek),
     from,
     to,
   );
@@ -48,6 +52,7 @@ export function weeksOfWork(
   past: Pick<Past, 'results' | 'sessions'>,
   today: Temporal.PlainDate,
   count: number,
+  daysPerWeek: number,
 ): WorkDone[] {
   const first = mondayOf(today).subtract({ weeks: count - 1 });
   const isLate = ({ date }: Pick<Result, 'date'>) => Temporal.PlainDate.compare(date, first) >= 0;
@@ -62,8 +67,39 @@ export function weeksOfWork(
   return Array.from({ length: count }, (_, at) => {
     const from = first.add({ weeks: at });
     const week = from.toString();
-    return addUp(results.get(week) ?? [], sessions.get(week) ?? 0, from, from.add({ days: 6 }));
+    const to = from.add({ days: 6 });
+    const planned = plannedIn(past, from, to, daysPerWeek);
+    return addUp(results.get(week) ?? [], sessions.get(week) ?? 0, planned, from, to);
   });
+}
+
+/**
+ * Sessions asked for from one day to another, week by week: by the program as it was at the first
+ * session of the week, else at the last one before. A number changed today judges no past week.
+ * @param daysPerWeek the program's now, for where no session kept its own
+ */
+function plannedIn(
+  { sessions }: Pick<Past, 'sessions'>,
+  from: Temporal.PlainDate,
+  to: Temporal.PlainDate,
+  daysPerWeek: number,
+): number {
+  const known = sessions.flatMap((session) =>
+    session.daysPerWeek === undefined ? [] : [{ date: session.date, asked: session.daysPerWeek }],
+  );
+  let planned = 0;
+  for (
+    let start = from;
+    Temporal.PlainDate.compare(start, to) <= 0;
+    start = start.add({ days: 7 })
+  ) {
+    const end = start.add({ days: 6 });
+    const isIn = ({ date }: { readonly date: Temporal.PlainDate }) =>
+      Temporal.PlainDate.compare(date, start) >= 0 && Temporal.PlainDate.compare(date, end) <= 0;
+    const before = known.findLast(({ date }) => Temporal.PlainDate.compare(date, start) < 0);
+    planned += (known.find(isIn) ?? before)?.asked ?? daysPerWeek;
+  }
+  return planned;
 }
 
 /** The Monday on or before a date. */
@@ -73,6 +109,7 @@ export const mondayOf = (date: Temporal.PlainDate): Temporal.PlainDate =>
 function addUp(
   results: readonly Result[],
   sessions: number,
+  planned: number,
   from: Temporal.PlainDate,
   to: Temporal.PlainDate,
 ): WorkDone {
@@ -104,6 +141,7 @@ function addUp(
     meanReserve:
       reserves.length === 0 ? null : reserves.reduce((a, b) => a + b, 0) / reserves.length,
     sessions,
+    planned,
     lighter: results.some(({ lighter }) => lighter),
   };
 }

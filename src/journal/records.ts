@@ -175,6 +175,7 @@ const prescriptionShape = withFields({
   unit: oneOf('kg', 'lb'),
   aim: oneOf('cut', 'maintain', 'build'),
   lighter: yesOrNo,
+  daysPerWeek: maybe(between(1, 14)),
   restBetween: rest,
   exercises: listOf(exerciseShape),
   short: maybe(withFields({ minutes: between(0, 1440), cut: listOf(reason) })),

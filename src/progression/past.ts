@@ -49,6 +49,8 @@ export interface SessionDone {
   readonly day: string;
   /** The program's aim on that day; absent where it was not kept. */
   readonly aim?: Aim;
+  /** Sessions a week that the program asked for on that day; absent where it was not kept. */
+  readonly daysPerWeek?: number;
   readonly setsPlanned: number;
   /** Work sets; a cluster counts as one when its lead is done. */
   readonly setsDone: number;

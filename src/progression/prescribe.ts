@@ -43,6 +43,7 @@ export function prescribe(
     unit: program.unit,
     aim: program.aim,
     lighter: week !== null,
+    daysPerWeek: program.daysPerWeek,
     restBetween: program.restBetween,
     exercises,
     warnings,

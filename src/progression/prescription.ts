@@ -79,6 +79,8 @@ export interface Prescription {
   readonly unit: Unit;
   readonly aim: Aim;
   readonly lighter: boolean;
+  /** Sessions a week that the program asked for on that day. Absent in old journals. */
+  readonly daysPerWeek?: number;
   /** Between the last set of one exercise and the first of the next. */
   readonly restBetween: Rest;
   readonly exercises: readonly PrescribedExercise[];

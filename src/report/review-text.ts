@@ -115,7 +115,7 @@ function barLines({ evidence, muscles }: Review, width: number, glyphs: Glyphs):
   return barRows(bars, CUT_LIMITS.weeklySets, width, glyphs);
 }
 
-function weekLines({ weeks, planned }: Review, width: number): string[] {
+function weekLines({ weeks }: Review, width: number): string[] {
   const columns: readonly Column[] = [
     { heading: 'week from', align: 'left' },
     { heading: 'sessions', align: 'right' },
@@ -125,7 +125,7 @@ function weekLines({ weeks, planned }: Review, width: number): string[] {
   ];
   const rows = weeks.map((week) => [
     dayAndMonth(week.from),
-    `${week.sessions} of ${planned}`,
+    `${week.sessions} of ${week.planned}`,
     week.meanReserve?.toFixed(1) ?? '',
     week.clusterReps > 0 ? String(week.clusterReps) : '',
     week.lighter ? 'lighter' : '',
@@ -167,7 +167,7 @@ const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 /** The numbers that a review leads with; those that are not known or not to be shown are left out. */
 export function reviewFigures(review: Review, unit: Unit): Figure[] {
-  const { evidence, body, weeks, planned } = review;
+  const { evidence, body, weeks } = review;
   const figures: Figure[] = [];
   if (evidence.kept !== null) {
     const compounds = evidence.lifts.filter(
@@ -190,7 +190,7 @@ export function reviewFigures(review: Review, unit: Unit): Figure[] {
   const done = weeks.reduce((sum, { sessions }) => sum + sessions, 0);
   figures.push({
     name: 'Sessions',
-    value: `${done} of ${planned * weeks.length}`,
+    value: `${done} of ${weeks.reduce((sum, { planned }) => sum + planned, 0)}`,
     about:
       weeks.length === 1 ? 'done and planned this week' : `done and planned, ${weeks.length} weeks`,
   });

@@ -72,6 +72,7 @@ export function sessionDoneOf(state: SessionState): SessionDone {
     program: prescription.program,
     day: prescription.day,
     aim: prescription.aim,
+    ...(prescription.daysPerWeek !== undefined && { daysPerWeek: prescription.daysPerWeek }),
     setsPlanned: setsAsked(prescription.exercises),
     setsDone: setsCountedIn(state),
     how: finished ? 'closed' : 'abandoned',

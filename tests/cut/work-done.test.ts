@@ -6,7 +6,7 @@ const MONDAY = '2026-09-07';
 const bench = (on: string, counts: readonly number[], reserve: number | null = 1) =>
   madeResult({ lift: LIFTS.bench, on, load: 80, counts, reserve });
 const week = (results: Parameters<typeof madePast>[0]) =>
-  workDone(madePast(results), day(MONDAY), day('2026-09-13'));
+  workDone(madePast(results), day(MONDAY), day('2026-09-13'), 3);
 
 describe('the work of a week', () => {
   it('counts direct sets whole and indirect ones half', () => {
@@ -79,7 +79,7 @@ describe('calendar weeks', () => {
       bench('2026-09-13', [8, 8]),
       bench('2026-09-14', [8, 8, 8]),
     ]);
-    const weeks = weeksOfWork(past, day('2026-09-16'), 3);
+    const weeks = weeksOfWork(past, day('2026-09-16'), 3, 2);
     expect(weeks.map(({ from, to }) => `${from} ${to}`)).toEqual([
       '2026-08-31 2026-09-06',
       '2026-09-07 2026-09-13',
@@ -87,5 +87,28 @@ describe('calendar weeks', () => {
     ]);
     expect(weeks.map(({ hardSets }) => hardSets.get('chest') ?? 0)).toEqual([0, 3, 3]);
     expect(weeks.map(({ sessions }) => sessions)).toEqual([0, 2, 1]);
+  });
+
+  it('are judged by what the program asked for then, and not by what it asks for since', () => {
+    const made = madePast([
+      bench('2026-08-31', [8]),
+      bench('2026-09-08', [8]),
+      bench('2026-09-15', [8]),
+    ]);
+    const asked = [4, 4, 2];
+    const sessions = made.sessions.map((session, at) => ({
+      ...session,
+      daysPerWeek: asked[at] ?? 0,
+    }));
+    const weeks = weeksOfWork({ ...made, sessions }, day('2026-09-16'), 4, 2);
+    // Before the first session nothing was kept: the program of now.
+    expect(weeks.map(({ planned }) => planned)).toEqual([2, 4, 4, 2]);
+    const changedToday = weeksOfWork(
+      { ...made, sessions: sessions.slice(0, 2) },
+      day('2026-09-16'),
+      3,
+      7,
+    );
+    expect(changedToday.map(({ planned }) => planned)).toEqual([4, 4, 4]);
   });
 });
