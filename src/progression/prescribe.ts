@@ -1,4 +1,6 @@
+import { missingFor } from '../program/check/rules/gear.ts';
 import type { Day, Exercise, Program } from '../program/program.ts';
+import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
 import { lighterWeekOf, lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
@@ -30,6 +32,7 @@ export function prescribe(
   const proposal = week ? null : lighterWeekProposal(program, past, today);
   const warnings: Reason[] = [
     ...exercises.flatMap(notLoadable),
+    ...day.exercises.flatMap((exercise) => gearMissing(exercise, circumstances.gear)),
     ...(week ? [because('lighter-week', { until: lastDayOf(week).toString() })] : []),
     ...(proposal ? [proposal] : []),
     ...day.exercises
@@ -51,6 +54,13 @@ export function prescribe(
 }
 
 const NOT_LOADABLE: ReadonlySet<string> = new Set(['start-not-loadable', 'gear-changed']);
+
+/** Without a bar or a pair to hold no load can be made; machines are often those of a gym. */
+function gearMissing(exercise: Exercise, gear: Gear): readonly Reason[] {
+  if (exercise.lift.loading === 'stack') return [];
+  const missing = missingFor(exercise, gear);
+  return missing === null ? [] : [because('gear-missing', { name: exercise.lift.name, missing })];
+}
 
 /** What the gear cannot make is worth knowing before the session, with the lift's name. */
 const notLoadable = ({ why, name }: PrescribedExercise): readonly Reason[] =>

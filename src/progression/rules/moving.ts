@@ -157,7 +157,14 @@ export const MOVING_RULES = [
     'ours',
     OURS,
     (f) =>
-      `${f.has('name') ? `${f.text('name')}: ` : ''}${f.load('wish')} cannot be made with your gear any more: ${f.load('load')} instead.`,
+      `${f.has('name') ? `${f.text('name')}: ` : ''}${f.load('wish')} cannot be made with your gear: ${f.load('load')} instead.`,
+  ),
+  rule(
+    'gear-missing',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.text('name')} needs ${f.text('missing')}, and your gear has none: the load is only what the program says.`,
   ),
   rule('own-load', 'ours', OURS, (f) => `${f.load('load')}, as you chose.`),
   rule(

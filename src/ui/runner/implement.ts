@@ -6,6 +6,7 @@ import type { Bench } from '../../workbench/bench.ts';
 import { type Line, line, paragraph } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { plannedSet } from '../set-plan.ts';
+import { loadText } from '../words.ts';
 
 /** What to put on and take off before the next set. */
 export function implementLines(
@@ -17,11 +18,34 @@ export function implementLines(
   const next = nextLoad(session, phase);
   if (!next || phase.kind === 'lifting') return [];
   const made = bench.madeUp(next.exercise, next.load);
-  if (!made) return [];
+  if (!made) return unmadeLines(next, session, bench, columns);
   return made.change
     ? paragraph(made.change, columns, 'strong')
     : paragraph(`as it is: ${made.words}`, columns, 'plain', 2);
 }
+
+/** The gear may have changed since the session began: another load is asked for, at once. */
+function unmadeLines(
+  { exercise, load }: Wanted,
+  session: SessionState,
+  bench: Bench,
+  columns: number,
+): Line[] {
+  if (exercise.step !== null || !MADE_OF_PIECES.has(exercise.loading)) return [];
+  const { below, exact, above } = bench.nearestLoads(exercise, load);
+  if (exact !== null) return [];
+  const { unit } = session.prescription;
+  const near = [below, above].filter((each) => each !== null);
+  const words = near.map((each) => loadText(each, exercise, unit)).join(' or ');
+  const instead = words ? `${words} can be` : 'change the gear, or choose another lift';
+  return paragraph(
+    `${loadText(load, exercise, unit)} cannot be made with your gear: ${instead}; c changes the load.`,
+    columns,
+    'alert',
+  );
+}
+
+const MADE_OF_PIECES: ReadonlySet<string> = new Set(['barbell', 'dumbbell']);
 
 /** The implement from the side, where there is room. */
 export function pictureLines(
