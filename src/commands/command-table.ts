@@ -180,7 +180,11 @@ export const COMMANDS: readonly CommandRow[] = [
     brief: 'what you own',
     operands: '',
     does: 'shows what you own, and changes it by options or in a form',
-    options: [{ flags: '--edit', does: 'open the form' }, ...Object.values(GEAR_OPTIONS)],
+    options: [
+      { flags: '--edit', does: 'open the form' },
+      ...Object.values(GEAR_OPTIONS),
+      { flags: '--new', does: 'a name that is near one you have is another thing all the same' },
+    ],
     examples: [
       'holdfast gear --plates "20kg=4, 10kg=2, 45lb=2"',
       'holdfast gear --bars "short bar=15kg" --collars "short bar=5kg"',

@@ -13,7 +13,7 @@ export const GEAR_OPTIONS = {
   },
   bars: {
     flags: '--bars <list...>',
-    does: 'bars by name: "bar=20kg, short bar=15kg"; =0 takes one away',
+    does: 'bars by name, others stay: "bar=20kg, short bar=15kg"; =0 takes one away',
   },
   collars: {
     flags: '--collars <list...>',
@@ -33,15 +33,15 @@ export const GEAR_OPTIONS = {
   },
   handles: {
     flags: '--handles <list...>',
-    does: 'dumbbell handles to load with plates: "2kg=2"',
+    does: 'dumbbell handles to load with plates, beside those you have: "2kg=2"; =0 takes them away',
   },
   stacks: {
     flags: '--stacks <list...>',
-    does: 'machines: "pulldown=5kg..100kg by 5kg"; =0 takes one away',
+    does: 'machines by name, others stay: "pulldown=5kg..100kg by 5kg"; =0 takes one away',
   },
   bands: {
     flags: '--bands <list...>',
-    does: 'bands, and the body weight that each takes: "light=10kg"',
+    does: 'bands by name, others stay, and the body weight that each takes: "light=10kg"; =0 takes one away',
   },
   freeStep: {
     flags: '--free-step <mass>',

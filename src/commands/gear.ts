@@ -1,6 +1,8 @@
 import { jsonText } from '../text/json-text.ts';
-import { problemText } from '../text/problem.ts';
+import { nearestKey } from '../text/nearest.ts';
+import { problemText, Refusal } from '../text/problem.ts';
 import { gearSurprises } from '../training/check-gear.ts';
+import type { Gear } from '../training/gear.ts';
 import { keepGear } from '../workbench/gear.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { KeepSettings } from '../workbench/ports.ts';
@@ -16,10 +18,12 @@ export const run: Run = async (call) => {
   const workbench = openWorkbench(call.ports, call.global);
   const { settings } = workbench.settings();
   tellProblems(call, workbench);
-  const changed = changedGear(workbench.gear(), call.options);
+  const before = workbench.gear();
+  const changed = changedGear(before, call.options);
   if (changed) {
+    if (call.options.new !== true) refuseNearNames(before, changed);
     const problem = keepGear(workbench, changed, await settingsKeeper(workbench));
-    call.tell('Saved.');
+    call.tell('Saved; what was not named stays as it was.');
     if (problem) call.tell(problemText(problem));
   }
   if (call.options.edit === true) {
@@ -42,6 +46,21 @@ export const run: Run = async (call) => {
   for (const problem of gearSurprises(gear)) call.tell(problemText(problem));
   return 0;
 };
+
+/** A slip in a name would make a second bar of the first, and both would be offered. */
+function refuseNearNames(before: Gear, after: Gear): void {
+  for (const kind of ['bars', 'stacks', 'bands'] as const) {
+    const known = before[kind].map(({ name }) => name);
+    for (const { name } of after[kind]) {
+      const near = known.includes(name) ? null : nearestKey(name, known);
+      if (near === null) continue;
+      throw new Refusal({
+        what: `Your gear has no "${name}" among its ${kind}, but a "${near}".`,
+        fix: `Write "${near}" if that is meant; add --new if this is another one.`,
+      });
+    }
+  }
+}
 
 /** What writes settings is slow to load, and most calls only show. */
 async function settingsKeeper({ folders }: Workbench): Promise<KeepSettings> {

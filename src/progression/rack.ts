@@ -39,7 +39,8 @@ export function rackFor(
   }
   const moved = bodyShare ?? 1;
   return {
-    loads: moved < LIMITS.assistedShare ? unassisted(loads) : loads,
+    // Of a hold no share is known, and no band holds a plank up.
+    loads: bodyShare === null || moved < LIMITS.assistedShare ? unassisted(loads) : loads,
     system: (load) => systemLoad(load, body, moved),
     setting: (system) => micrograms(Math.floor(system - (body === null ? 0 : share(body, moved)))),
   };

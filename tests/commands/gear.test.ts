@@ -1,6 +1,14 @@
+import fc from 'fast-check';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { missingFor } from '../../src/program/check/rules/gear.ts';
+import type { PrescribedExercise } from '../../src/progression/prescription.ts';
 import { readSettings } from '../../src/settings/read-settings.ts';
+import { defaultGear } from '../../src/training/default-gear.ts';
 import type { Gear } from '../../src/training/gear.ts';
+import { loadsFor } from '../../src/training/loads.ts';
+import { kilograms } from '../../src/training/mass.ts';
+import { openWorkbench } from '../../src/workbench/open-workbench.ts';
+import { todayOf } from '../../src/workbench/prepare.ts';
 import { AHome } from './a-home.ts';
 
 let home: AHome;
@@ -139,4 +147,87 @@ test('a load can be typed back as it is shown, of a bar in kg with plates in lb 
   const shown = /([\d.]+ kg) on the bar[^;]*above/.exec(out)?.[1] ?? '';
   expect(shown).toBe('60.82 kg');
   expect(await home.run('load', shown)).toMatchObject({ status: 0 });
+});
+
+const owned = (most: number) => fc.integer({ min: 0, max: most });
+
+/** Gear of a stranger: often without a bar, with one dumbbell, one handle, or nothing at all. */
+const strangersGear: fc.Arbitrary<Gear> = fc
+  .record({
+    bars: owned(2),
+    plates: owned(4),
+    dumbbells: owned(3),
+    handles: owned(2),
+    bands: owned(1),
+    belt: fc.boolean(),
+  })
+  .map(({ bars, plates, dumbbells, handles, bands, belt }) => ({
+    ...defaultGear('kg'),
+    bars: defaultGear('kg').bars.slice(0, bars === 0 ? 0 : 1),
+    plates: [20, 5, 2.5, 1.25]
+      .slice(0, plates)
+      .map((amount) => ({ stamped: kg(amount), count: 2 })),
+    dumbbells: [6, 10, 14]
+      .slice(0, dumbbells)
+      .map((amount, at) => ({ stamped: kg(amount), count: 1 + (at % 2) })),
+    handles: handles === 0 ? [] : [{ mass: kg(2), count: handles }],
+    stacks: [],
+    bands: bands === 0 ? [] : [{ name: 'light', assistance: kg(10) }],
+    belt,
+  }));
+
+test('no load is told as if it could be made where nothing makes it', async () => {
+  await fc.assert(
+    fc.asyncProperty(
+      strangersGear,
+      fc.constantFrom('three-day', 'four-day'),
+      fc.nat({ max: 3 }),
+      async (given, program, day) => {
+        const theirs = new AHome();
+        try {
+          theirs.writeSettings({ gear: given, cautions: 'read' });
+          const { days } = todayOf(openWorkbench(theirs.ports(), { data: null, program }), null);
+          const { exercises, warnings } = (await theirs.json(
+            'today',
+            ...['--program', program, '--day', days[day % days.length] ?? 'A'],
+          )) as { exercises: Record<string, never>[]; warnings: { text: string }[] };
+          for (const {
+            name,
+            loading,
+            hands,
+            load,
+            bar,
+            step,
+            basis,
+          } of exercises as never as PrescribedExercise[]) {
+            if (loading !== 'barbell' && loading !== 'dumbbell') continue;
+            const loads = loadsFor(given, { loading, hands, bar, step });
+            const isMade =
+              missingFor({ lift: { loading, hands, needs: [] } as never, step }, given) === null;
+            const isLoadable =
+              load === null ||
+              loads.atOrBelow(kilograms(load as number)) === kilograms(load as number);
+            const isTold = warnings.some(({ text }) => text.startsWith(`${name} needs `));
+            expect(isMade ? isLoadable : isTold, `${name} ${load} ${basis}`).toBe(true);
+          }
+        } finally {
+          theirs.throwAway();
+        }
+      },
+    ),
+    { numRuns: 40 },
+  );
+});
+
+test('a name that is near one that is owned is asked about, and kept with --new', async () => {
+  await home.run('gear', '--bars', 'short bar=15kg');
+  const asked = await home.run('gear', '--bars', 'shrot bar=15kg');
+  expect([asked.status, asked.err]).toEqual([
+    2,
+    expect.stringContaining('Your gear has no "shrot bar" among its bars, but a "short bar".'),
+  ]);
+  expect((await gear()).bars.map(({ name }) => name)).toEqual(['bar', 'short bar']);
+  const { err } = await home.run('gear', '--bars', 'shrot bar=15kg', '--new');
+  expect(err).toContain('Saved; what was not named stays as it was.');
+  expect((await gear()).bars).toHaveLength(3);
 });

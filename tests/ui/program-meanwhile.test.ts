@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { LEAN_SPRING } from './lean-spring.ts';
 import { Player, WIDE } from './player.ts';
-import { demoScene, type Scene, scene } from './scene.ts';
+import { demoScene, GEAR, type Scene, scene } from './scene.ts';
 
 const player = (over: Scene) => new Player(WIDE, { over });
 const kind = (at: Player) => at.store.model().ui.screen.kind;
@@ -217,4 +217,18 @@ it('a week of editing by hand beside the open program: every line is as the last
   at.keys(' ');
   expect(kind(at)).toBe('runner');
   expect(over.session().prescription.exercises[0]?.sets).toHaveLength(4);
+});
+
+it('gear that was given away in the middle of a session is said when it goes on', () => {
+  const begun = new Player().atFirstSet();
+  const plates = GEAR.plates.filter(({ stamped }) => stamped.amount >= 10);
+  begun.scene.workbench.journal().record({ type: 'gear-set', gear: { ...GEAR, plates } });
+  begun.scene.workbench.journal().release();
+  const over = begun.scene.again();
+  over.bench.begin();
+  const player = new Player(WIDE, { over, start: { kind: 'runner', draft: null } });
+  expect(player.screen()).toMatch(
+    /82\.5 kg cannot be made with your gear: \d+ kg or \d+ kg can be; c/,
+  );
+  expect(player.keys('c80<enter>').screen()).toContain('80 kg');
 });
