@@ -57,7 +57,7 @@ const A_DAY_MS = 86_400_000;
 
 function eventsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Found {
   const journal = workbench.journal();
-  const { events, sessions, open, weighIns } = journal.history();
+  const { events, sessions, open, weighIns, deletions } = journal.history();
   const found = importJson(text, readEvent, {
     events: new Set(events().map(({ id }) => id)),
     sessions: new Set([...sessions, ...open].map(({ session }) => session)),
@@ -70,6 +70,9 @@ function eventsOf(text: string, workbench: Workbench, takesDoubtful: boolean): F
     .map(({ events: of }) => of.filter((event) => !(doubtful as JournalEvent[]).includes(event)))
     .filter((of) => of.length > 0);
   const added = files.reduce((sum, of) => sum + of.length, 0);
+  const told = new Set(
+    found.all.flatMap((event) => (event.type === 'session-opened' ? [event.session] : [])),
+  );
   return {
     said: [
       `${added} ${added === 1 ? 'event' : 'events'} added, ${found.known} were here already.`,
@@ -77,6 +80,7 @@ function eventsOf(text: string, workbench: Workbench, takesDoubtful: boolean): F
         ? [`${found.unread} were not understood and left out: a newer version wrote them.`]
         : []),
       ...(found.ahead > 0 ? [`${found.ahead} of days still to come were left out.`] : []),
+      ...deletedText(deletions.map(({ of }) => of).filter((id) => told.has(id))),
       ...doubtText(doubtful, workbench),
     ],
     write: () => {
@@ -94,9 +98,10 @@ const isWeighed = (event: JournalEvent): event is Extract<JournalEvent, { type: 
 
 function rowsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Found {
   const journal = workbench.journal();
-  const { weighIns, sessions, open } = journal.history();
+  const { weighIns, sessions, open, deletions } = journal.history();
+  const deleted = deletions.map(({ of }) => of);
   const found = importCsv(text, {
-    sessions: new Set([...sessions, ...open].map(({ session }) => session)),
+    sessions: new Set([...[...sessions, ...open].map(({ session }) => session), ...deleted]),
     weighIns: new Set(weighIns.map(({ date, mass }) => weighInKey(date.toString(), mass))),
     until: workbench.today().add({ days: 1 }),
   });
@@ -105,6 +110,7 @@ function rowsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Fou
   return {
     said: [
       `${found.sessions.length} sessions and ${weighed.length} weigh-ins added, ${found.known} were here already.`,
+      ...deletedText(deleted.filter((id) => found.told.includes(id))),
       ...doubtText(doubtful, workbench),
     ],
     write: () => {
@@ -144,6 +150,16 @@ function doubtfulOf<Each extends Weighed>(
       return isDoubtful;
     });
 }
+
+/** What was deleted here stays so, whatever a file still tells of it. */
+const deletedText = (ids: readonly string[]): readonly string[] => {
+  const sessions = [...new Set(ids)];
+  if (sessions.length === 0) return [];
+  const [first] = sessions;
+  return [
+    `${sessions.length === 1 ? '1 session is' : `${sessions.length} sessions are`} deleted here and ${sessions.length === 1 ? 'stays' : 'stay'} so: "holdfast amend ${first} --restore" brings ${sessions.length === 1 ? 'it' : 'the first'} back.`,
+  ];
+};
 
 const MOST_NAMED = 5;
 

@@ -1,3 +1,4 @@
+import type { Temporal } from 'temporal-polyfill';
 import { maySpareSet, tracksWithDrop } from '../progression/weekly-sets.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { type CutRule, reviewReason } from './cut-rules.ts';
@@ -38,8 +39,33 @@ export function judgePause(evidence: Evidence): ReviewFinding[] {
   return [finding(reviewReason('pause-cut-long', { weeks: Math.floor(days / 7) }))];
 }
 
-/** The day of the last pause in this cut that the lifter said yes to. */
-function pauseOf({ past, cutFrom }: Evidence) {
+/** The first day of the last pause in this cut: one that the lifter said yes to, or took without. */
+function pauseOf(evidence: Evidence): Temporal.PlainDate | null {
+  const [said, taken] = [pauseSaid(evidence), pauseTaken(evidence)];
+  if (!said || !taken) return said ?? taken;
+  return daysBetween(said, taken) > 0 ? taken : said;
+}
+
+/** Two weeks and more of training under `aim: maintain` are a pause, whoever thought of it. */
+function pauseTaken({ past, cutFrom, today }: Evidence): Temporal.PlainDate | null {
+  let pause: Temporal.PlainDate | null = null;
+  let from: Temporal.PlainDate | null = null;
+  const endsAt = (date: Temporal.PlainDate) => {
+    if (from && daysBetween(from, date) >= CUT_LIMITS.pauseDays) {
+      pause = date.subtract({ days: CUT_LIMITS.pauseDays });
+    }
+    from = null;
+  };
+  for (const { aim, date, setsDone } of past.sessions) {
+    if (setsDone === 0 || aim === undefined || !cutFrom || daysBetween(cutFrom, date) < 0) continue;
+    if (aim === 'maintain') from ??= date;
+    else endsAt(date);
+  }
+  endsAt(today);
+  return pause;
+}
+
+function pauseSaid({ past, cutFrom }: Evidence): Temporal.PlainDate | null {
   const yes = past.decisions.findLast(
     ({ rule, answer, date }) =>
       (rule === 'pause-cut' || rule === 'pause-cut-long') &&

@@ -49,6 +49,7 @@ function importSets(records: readonly CsvRecord[], holdings: Holdings): Imported
       .sort((a, b) => a.start - b.start),
     weighIns: [],
     known: bySession.size - fresh.length,
+    told: [...bySession.keys()],
   };
 }
 
@@ -60,7 +61,7 @@ function importWeighIns(records: readonly CsvRecord[], holdings: Holdings): Impo
       const key = weighInKey(on, mass);
       return !seen.has(key) && seen.add(key);
     });
-  return { sessions: [], weighIns, known: records.length - weighIns.length };
+  return { sessions: [], weighIns, known: records.length - weighIns.length, told: [] };
 }
 
 function dateOf(record: CsvRecord, { until }: Holdings): Temporal.PlainDate {

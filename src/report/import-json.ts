@@ -13,6 +13,8 @@ export interface ImportedEvents {
   readonly known: number;
   /** Events that this version cannot read; they are kept out. */
   readonly unread: number;
+  /** Every event that was understood. */
+  readonly all: readonly JournalEvent[];
   /** Events of a day that is still to come: a clock was wrong, or a table; they are kept out. */
   readonly ahead: number;
 }
@@ -53,6 +55,7 @@ export function importJson(
   const added = files.reduce((sum, { events: of }) => sum + of.length, 0);
   return {
     files,
+    all: events,
     known: events.length - added,
     unread: read.length - understood.length,
     ahead: understood.length - events.length,
@@ -112,6 +115,8 @@ export interface Imported {
   readonly weighIns: readonly { readonly on: string; readonly mass: Mass }[];
   /** Sessions and weigh-ins that were there already, and were left as they are. */
   readonly known: number;
+  /** Every session that the file tells of. */
+  readonly told: readonly string[];
 }
 
 /** What a history holds already: nothing of it is imported twice. */

@@ -1,4 +1,4 @@
-import type { Temporal } from 'temporal-polyfill';
+import { Temporal } from 'temporal-polyfill';
 import { nodeDevice } from '../journal/disk/device.ts';
 import type { Journal } from '../journal/disk/journal.ts';
 import { openJournal } from '../journal/disk/open-journal.ts';
@@ -19,6 +19,7 @@ export interface Records {
   readonly journal: () => Journal;
   /** As last set on any device, else as this machine knows it; null where it never was. */
   readonly knownGear: () => Gear | null;
+  /** The local day; after a journey west over midnight still that of what was done already. */
   readonly today: () => Temporal.PlainDate;
 }
 
@@ -43,6 +44,15 @@ export function openRecords(ports: Ports, { data }: { readonly data: string | nu
     settings,
     journal,
     knownGear: () => journal().history().gear ?? settings().settings.gear,
-    today: () => localDay(ports.clock),
+    today: () => {
+      const day = localDay(ports.clock);
+      const { sessions, weighIns } = journal().history();
+      const latest = [sessions.at(-1)?.date, weighIns.at(-1)?.date].reduce<Temporal.PlainDate>(
+        (late, date) => (date && Temporal.PlainDate.compare(date, late) > 0 ? date : late),
+        day,
+      );
+      // Further west it may be the day before still; a clock that was wrong is not followed.
+      return Temporal.PlainDate.compare(latest, day.add({ days: 1 })) <= 0 ? latest : day;
+    },
   };
 }

@@ -21,6 +21,8 @@ export class AHome {
   readonly config = join(this.folder, 'config', 'holdfast');
   /** Wed 25 Nov 2026, 18:00 UTC. */
   wall = Date.UTC(2026, 10, 25, 18);
+  /** Minutes that local time is ahead of UTC. */
+  zone = 0;
 
   /** Runs a command as if typed, without a terminal. */
   async run(...args: string[]): Promise<Answer> {
@@ -54,7 +56,7 @@ export class AHome {
           this.wall += 2000;
           return { wall: this.wall, up: null, boot: null };
         },
-        zone: () => 0,
+        zone: () => this.zone,
         after: () => () => {},
       },
       files: nodeFiles,

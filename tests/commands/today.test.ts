@@ -120,3 +120,15 @@ test('a data folder that was copied to another machine goes on with its program'
     other.throwAway();
   }
 });
+
+test('a journey west over midnight does not hide what was done today', async () => {
+  home.wall = Date.UTC(2026, 10, 26, 0, 30);
+  trainBy({ data: null, program: 'try-out' });
+  await home.run('weigh', '80', '--sure');
+  // Five hours further west it is the evening before.
+  home.zone = -300;
+  const { state, date } = await home.json('today');
+  expect([state, date]).toEqual(['done-today', '2026-11-26']);
+  expect((await home.run('weigh', '80.2')).out).toContain('26 Nov');
+  expect((await home.run('review')).out).toContain('26 Nov');
+});

@@ -234,6 +234,26 @@ describe('export', () => {
     }
   });
 
+  test.each(['csv', 'json'])('as %s brings no deleted session back, and says so', async (as) => {
+    const file = join(home.folder, `gone.${as}`);
+    await home.run('export', '--as', as, '--out', file, '--replace');
+    const other = new AHome();
+    try {
+      await other.run('import', file);
+      const [session] = workbenchOf(other).journal().history().sessions;
+      await other.run('amend', session?.session ?? '', '--delete');
+      const files = () => readdirSync(join(other.data, 'journal'), { recursive: true }).length;
+      const before = files();
+      const { out } = await other.run('import', file);
+      expect(out).toMatch(
+        /1 session is deleted here and stay.* "holdfast amend \S+ --restore" brings it back/,
+      );
+      expect(files()).toBe(before);
+    } finally {
+      other.throwAway();
+    }
+  });
+
   test('as csv keeps when a session ended, and its notes', async () => {
     const csv = join(home.folder, 'notes.csv');
     await home.run('export', '--as', 'csv', '--out', csv);

@@ -2,6 +2,7 @@ import type { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
 import { cutRules } from '../../src/cut/cut-rules.ts';
 import { evidenceOf, type ReviewQuestion } from '../../src/cut/evidence.ts';
+import { judgePause } from '../../src/cut/judge-weight.ts';
 import { verdict } from '../../src/cut/verdict.ts';
 import type { Decision, Past, Result } from '../../src/progression/past.ts';
 import { progressionRules } from '../../src/progression/rules/progression-rules.ts';
@@ -79,6 +80,7 @@ function reviewed(story: Story = {}) {
       .find(({ key }) => key === found.reason.rule)
       ?.sentence(found.reason.facts, 'kg');
   return {
+    question,
     headline: headline.reason.rule,
     keys: [headline, ...below].map(({ reason }) => reason.rule),
     says: sentence(headline),
@@ -222,6 +224,28 @@ describe('the verdict of the week', () => {
       date: TODAY.subtract({ days: 40 }),
     };
     expect(reviewed({ ...long, decisions: [paused] }).headline).toBe('stay-the-course');
+  });
+
+  it('is no pause again after two weeks of maintenance, asked for or not', () => {
+    const cutFrom = TODAY.subtract({ days: 112 });
+    const evidence = evidenceOf(reviewed({ program: { cutFrom: cutFrom.toString() } }).question);
+    const under = (aim: 'cut' | 'maintain', ago: number) => ({
+      ...evidence.past.sessions[0]!,
+      aim,
+      date: TODAY.subtract({ days: ago }),
+      setsDone: 3,
+    });
+    const judged = (...sessions: readonly ReturnType<typeof under>[]) =>
+      judgePause({ ...evidence, past: { ...evidence.past, sessions } }).map(
+        ({ reason }) => reason.rule,
+      );
+    expect(judged(under('cut', 100), under('cut', 2))).toEqual(['pause-cut-long']);
+    expect(
+      judged(under('cut', 100), under('maintain', 40), under('maintain', 27), under('cut', 25)),
+    ).toEqual([]);
+    expect(judged(under('cut', 100), under('maintain', 40), under('cut', 30))).toEqual([
+      'pause-cut-long',
+    ]);
   });
 
   it('allows one set more for a muscle under six that does not slip', () => {

@@ -123,7 +123,7 @@ function numbersProblem(
   exercise: PrescribedExercise,
   { load, count, reserve }: SetNumbers,
 ): Problem | null {
-  const { counts, basis } = exercise;
+  const { counts, basis, loading } = exercise;
   // A set that was tried and did not come up has no reps: a miss, and worth knowing.
   if (!Number.isInteger(count) || count < 0 || count > MOST[counts]) {
     return {
@@ -133,6 +133,12 @@ function numbersProblem(
   if (reserve !== null && (!Number.isInteger(reserve) || reserve < 0 || reserve > MOST.reserve)) {
     return {
       what: `${reserve} is no number of reps in reserve: expected a whole number from 0 to ${MOST.reserve}.`,
+    };
+  }
+  if (load === 0 && (loading === 'barbell' || loading === 'dumbbell')) {
+    return {
+      what: `${exercise.name} at 0: even an empty ${loading === 'barbell' ? 'bar' : 'dumbbell'} weighs something.`,
+      fix: `Type the whole load, ${loading === 'barbell' ? 'the bar with it' : 'that of one hand'}.`,
     };
   }
   const lightest = basis === 'added' ? -MOST.load : 0;
