@@ -13,8 +13,8 @@ export interface Choice {
   /** A quieter word behind it. */
   readonly detail?: string;
   readonly effects: readonly Effect[];
-  /** Shown at once, where no effect has to be carried out first. */
-  readonly to?: Screen;
+  /** Shown at once, where no effect has to be carried out first; worked out when it is chosen. */
+  readonly to?: Screen | (() => Screen);
 }
 
 export interface ChoiceList {
@@ -57,7 +57,8 @@ export function listScreen<S extends Chosen>(parts: ListParts<S>): ScreenModule<
 function chosenOf(acting: Acting<Chosen>, { choices }: ChoiceList): Outcome {
   const choice = choices[acting.screen.chosen];
   if (!choice) return tell(acting, 'There is nothing to choose.');
-  return choice.to ? show(acting, choice.to) : ask(acting, ...choice.effects);
+  if (!choice.to) return ask(acting, ...choice.effects);
+  return show(acting, typeof choice.to === 'function' ? choice.to() : choice.to);
 }
 
 /** The keys that move the mark over `count` rows, around the ends. */

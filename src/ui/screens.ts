@@ -7,7 +7,12 @@ import { CHANGES_SCREEN, FINDINGS_SCREEN, UNSAVED_SCREEN } from './screens/findi
 import { LIFTS_SCREEN, RESULTS_SCREEN, SEARCH_SCREEN } from './screens/history.ts';
 import { LOAD_SCREEN } from './screens/load.ts';
 import { NOTE_SCREEN } from './screens/note.ts';
-import { CORRECT_SCREEN, DELETE_SCREEN, PAST_SESSION_SCREEN } from './screens/past-session.ts';
+import {
+  CORRECT_SCREEN,
+  DELETE_SCREEN,
+  PAST_SESSION_SCREEN,
+  WHOLE_SESSION_SCREEN,
+} from './screens/past-session.ts';
 import { PREVIEW_SCREEN } from './screens/preview.ts';
 import { PROGRAM_SCREEN } from './screens/program.ts';
 import { ADVICE_SCREEN, REVIEW_SCREEN, WEIGHT_QUESTION_SCREEN } from './screens/review.ts';
@@ -44,6 +49,7 @@ export const SCREENS: {
   lifts: LIFTS_SCREEN,
   results: RESULTS_SCREEN,
   'past-session': PAST_SESSION_SCREEN,
+  'whole-session': WHOLE_SESSION_SCREEN,
   correct: CORRECT_SCREEN,
   delete: DELETE_SCREEN,
   search: SEARCH_SCREEN,

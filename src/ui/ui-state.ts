@@ -143,6 +143,14 @@ export interface PastSessionScreen {
   readonly back: ResultsScreen;
 }
 
+/** A session of the past with all its lifts, to read. */
+export interface WholeSessionScreen {
+  readonly kind: 'whole-session';
+  readonly lifts: readonly PastSession[];
+  readonly back: PastSessionScreen;
+  readonly scroll: number;
+}
+
 /** Screens that look at the past: the weekly review, weigh-ins and results. */
 export type WatchScreen =
   /** Asked once, before anything is said about losing weight. */
@@ -171,6 +179,7 @@ export type WatchScreen =
   | LiftsScreen
   | ResultsScreen
   | PastSessionScreen
+  | WholeSessionScreen
   | {
       readonly kind: 'correct';
       readonly set: SetResult;

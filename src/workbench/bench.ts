@@ -50,6 +50,7 @@ export interface Bench {
   readonly madeUp: (exercise: PrescribedExercise, load: Mass) => MadeUp | null;
   /** Lifts for the same muscles with the same loading, each prescribed from history. */
   readonly alternatives: (exercise: PrescribedExercise) => readonly PrescribedExercise[];
+  readonly hasAlternatives: (exercise: PrescribedExercise) => boolean;
   /** The exercise at another load, its warm-ups and aims worked out again. */
   readonly withLoad: (exercise: PrescribedExercise, load: Mass) => PrescribedExercise;
   /** An easier load of the same lift, for pain; null where nothing lighter can be made. */

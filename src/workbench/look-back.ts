@@ -31,6 +31,16 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
   const history = () => workbench.journal().history();
   const advises = () => settings.now().weightAdvice === 'yes';
   const changePast = pastChanger(workbench, settings, unit);
+  const pastSessions = (rows: readonly LiftSession[]): PastSession[] => {
+    const { closed } = history();
+    const sessions = new Map(closed().map((state) => [state.session, state]));
+    const notesOf = sessionNotes({ closed });
+    return rows.map((row) => {
+      const { session } = row.result;
+      const own = sessions.get(session)?.prescription.unit ?? unit();
+      return { session, row, unit: own, notes: notesOf(session) };
+    });
+  };
   const found = (query: string) => searchHistory(history().results, query, sessionNotes(history()));
 
   return {
@@ -64,19 +74,16 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
     },
     doubt: (mass) => weighInDoubt(mass, workbench.today(), history().weighIns, unit()),
     lifts: (query) => liftSummaries(liftRows(found(query), null, history().bodyMassOn)),
-    results: (lift, query) => {
-      const { closed, bodyMassOn } = history();
-      const sessions = new Map(closed().map((state) => [state.session, state]));
-      const notesOf = sessionNotes({ closed });
-      return liftRows(found(query), lift, bodyMassOn)
-        .toReversed()
-        .map((row): PastSession => {
-          const { session } = row.result;
-          const state = sessions.get(session);
-          const own = state?.prescription.unit ?? unit();
-          return { session, row, unit: own, notes: notesOf(session) };
-        });
-    },
+    results: (lift, query) =>
+      pastSessions(liftRows(found(query), lift, history().bodyMassOn)).toReversed(),
+    session: (session) =>
+      pastSessions(
+        liftRows(
+          history().results.filter((result) => result.session === session),
+          null,
+          history().bodyMassOn,
+        ),
+      ),
     change: (change) => orProblem(() => ({ said: changePast(change) })),
   };
 }
@@ -135,6 +142,8 @@ export interface Watch {
   readonly lifts: (query: string) => readonly LiftSummary[];
   /** Sessions of a lift that every word of `query` fits, newest first. */
   readonly results: (lift: string, query: string) => readonly PastSession[];
+  /** Every lift of one session, in its order. */
+  readonly session: (session: string) => readonly PastSession[];
   readonly change: (change: RecordChange) => Changed | Problem;
 }
 

@@ -162,6 +162,7 @@ export function openBench(
       alternativesFor(exercise, lifts(), gear())
         .slice(0, ALTERNATIVES)
         .map((lift) => anew(exercise, { kind: 'other-lift', lift })),
+    hasAlternatives: (exercise) => alternativesFor(exercise, lifts(), gear()).length > 0,
     withLoad,
     lighter: (exercise) => {
       const lighter = anew(exercise, { kind: 'lighter' });

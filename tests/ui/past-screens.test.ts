@@ -245,3 +245,14 @@ it('whatever is pressed, at any size, the screens of the past fit and say someth
     { numRuns: 25 },
   );
 });
+
+it('one whole session of the past can be looked at, lift by lift, and left again', () => {
+  const player = new Player().keys('h<enter><enter><up>');
+  expect(player.screen()).toContain('▸ The whole session');
+  const whole = player.keys('<enter>').screen();
+  for (const text of ['Lean spring, day B', 'Bench press', '60 kg · 7 reps', 'Barbell row']) {
+    expect(whole).toContain(text);
+  }
+  expect(player.spoken().join(' ')).toContain('Barbell row');
+  expect(player.keys('<esc>').screen()).toContain('▸ The whole session');
+});

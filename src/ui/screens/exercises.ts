@@ -129,7 +129,6 @@ function painList({ screen, model, bench }: Seen<Pain>): ChoiceList {
   if (!state || !session) return { title: 'Pain', words: null, choices: [] };
   const { prescribed } = state;
   const lighter = bench.lighter(prescribed);
-  const lifts = bench.alternatives(prescribed);
   const { unit } = session.prescription;
   const now = moment === 'now';
   // Marked by the answer, so that going back marks nothing.
@@ -151,11 +150,14 @@ function painList({ screen, model, bench }: Seen<Pain>): ChoiceList {
       effects: answered('lighter', [{ do: 'replace', exercise, by: lighter, because: 'lighter' }]),
     });
   }
-  if (lifts.length > 0) {
+  if (bench.hasAlternatives(prescribed)) {
     rows.push({
       label: 'Another lift',
       effects: [],
-      to: { kind: 'swap', exercise, lifts, chosen: 0, back: screen },
+      to: () => {
+        const lifts = bench.alternatives(prescribed);
+        return { kind: 'swap', exercise, lifts, chosen: 0, back: screen };
+      },
     });
   }
   const planned = now ? prescribed : bench.painGone(prescribed);

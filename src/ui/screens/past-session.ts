@@ -2,13 +2,13 @@ import { shortDayWords } from '../../text/day-words.ts';
 import { safeText } from '../../text/safe-text.ts';
 import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
 import { draftNumbers, type EntryTarget } from '../entry.ts';
-import { BLANK, type Line, paragraph, textOf } from '../line.ts';
+import { BLANK, indented, type Line, line, paragraph, textOf } from '../line.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import { type Act, type Acting, ask, type Seen, show, tell } from '../outcome.ts';
-import { OPEN, titled } from '../page.ts';
+import { OPEN, pageScreen, titled } from '../page.ts';
 import { fieldLine } from '../runner/entry-lines.ts';
 import { BACK, HELP, type KeyRow, type ScreenModule, TAKE_BACK, typing } from '../screen.ts';
-import type { PastSessionScreen, Screen, Typing } from '../ui-state.ts';
+import type { PastSessionScreen, Screen, Typing, WholeSessionScreen } from '../ui-state.ts';
 import { windowOf } from '../window.ts';
 import { loadText, numbersText } from '../words.ts';
 
@@ -30,7 +30,11 @@ function setList({ screen }: Seen<PastSessionScreen>): ChoiceList {
           effects: [],
         }),
       ),
-      { label: 'The whole session', detail: 'd deletes it, with all its lifts', effects: [] },
+      {
+        label: 'The whole session',
+        detail: 'enter shows all its lifts, d deletes it',
+        effects: [],
+      },
     ],
   };
 }
@@ -38,9 +42,12 @@ function setList({ screen }: Seen<PastSessionScreen>): ChoiceList {
 const chosenSet = ({ screen }: Seen<PastSessionScreen>) =>
   screen.past.row.result.sets[screen.chosen];
 
-const correct: Act<PastSessionScreen> = (acting) => {
+const open: Act<PastSessionScreen> = (acting) => {
   const set = chosenSet(acting);
-  if (!set) return ask(acting);
+  if (!set) {
+    const lifts = acting.bench.watch.session(acting.screen.past.session);
+    return show(acting, { kind: 'whole-session', lifts, back: acting.screen, scroll: 0 });
+  }
   return show(acting, { kind: 'correct', set, field: 'count', typed: {}, back: acting.screen });
 };
 
@@ -55,17 +62,50 @@ const remove: Act<PastSessionScreen> = (acting) => {
   return show(acting, { kind: 'delete', of, words, chosen: 0, back: acting.screen });
 };
 
-/** The row of the whole session has no numbers to correct. */
 export const PAST_SESSION_SCREEN = listScreen<PastSessionScreen>({
   list: setList,
   choose: {
     keys: ['space', 'enter', 'c'],
-    label: 'correct it',
-    when: (seen) =>
-      chosenSet(seen) ? true : 'A session has no numbers of its own; choose one of its sets.',
-    press: correct,
+    label: (seen) => (chosenSet(seen) ? 'correct it' : 'show all of it'),
+    press: open,
   },
   last: [BACK, { keys: ['d'], label: 'delete it', footer: 2, press: remove }, TAKE_BACK],
+});
+
+/** A session as it was done, lift by lift. */
+function wholeAll({ screen }: Seen<WholeSessionScreen>, columns: number): Line[] {
+  const { lifts } = screen;
+  const [first] = lifts;
+  if (!first) return [line('Nothing is left of this session.')];
+  const { date, program, day } = first.row.result;
+  return [
+    ...titled(
+      safeText(`${program}, day ${day}`),
+      `${shortDayWords(date.toString())} ${date.year}`,
+      columns,
+    ),
+    ...lifts.flatMap(({ row: { result }, unit }) => {
+      const { exercise, sets, pain, finished } = result;
+      const marks = [pain && 'pain marked', !finished && 'not finished'].filter(Boolean);
+      return [
+        line(safeText(exercise.name), 'strong'),
+        ...sets.flatMap((set) =>
+          paragraph(
+            `${loadText(set.load, exercise, unit)} · ${numbersText(set, exercise)}`,
+            columns - 2,
+          ).map((one) => indented(one, 2)),
+        ),
+        ...(marks.length > 0 ? [indented(line(marks.join(', ')), 2)] : []),
+        BLANK,
+      ];
+    }),
+    ...first.notes.flatMap((note) => paragraph(safeText(`“${note}”`), columns)),
+  ];
+}
+
+export const WHOLE_SESSION_SCREEN = pageScreen<WholeSessionScreen>({
+  all: wholeAll,
+  last: [{ ...BACK, tap: { at: 0, says: 'BACK' } }],
 });
 
 function deleteList({ screen }: Seen<Delete>): ChoiceList {
