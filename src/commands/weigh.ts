@@ -1,5 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
+import { MOST } from '../session/decisions/lifting.ts';
 import { dayWords } from '../text/day-words.ts';
 import { jsonText } from '../text/json-text.ts';
 import { problemText, Refusal } from '../text/problem.ts';
@@ -15,7 +16,7 @@ export const run: Run = (call) => {
   const workbench = openWorkbench(call.ports, call.global);
   const unit = unitAsked(call, workbench);
   const mass = massOf(massOperand(call.args[0] ?? '', unit));
-  if (mass <= 0) {
+  if (mass <= 0 || mass > MOST.load) {
     throw new Refusal({
       what: `Nobody weighs ${massText(mass, unit)}.`,
       fix: 'Type what the scales say.',
@@ -77,8 +78,17 @@ function dateAsked({ options }: Call, today: Temporal.PlainDate): Temporal.Plain
       fix: 'A weigh-in is of today or of a day past.',
     });
   }
+  if (date.year < EARLIEST_YEAR) {
+    throw new Refusal({
+      what: `${date.toString()} is before the year ${EARLIEST_YEAR}.`,
+      fix: 'Write the day of the weigh-in.',
+    });
+  }
   return date;
 }
+
+/** Nobody has weigh-ins of before, and the journal keeps none. */
+const EARLIEST_YEAR = 1950;
 
 function readDate(text: string): Temporal.PlainDate | null {
   if (!/^\d{4}-\d\d-\d\d$/.test(text)) return null;

@@ -68,8 +68,8 @@ export interface CsvRecord {
 
 /** Reps, seconds of a hold, sets: nobody does more. */
 const MOST = 10_000;
-/** Kilograms or pounds. */
-const MOST_MASS = 2000;
+/** A tonne, in kilograms and in pounds; the journal keeps no more. */
+const MOST_MASS = { kg: 1000, lb: 2204 } as const;
 /** Nobody has records on paper of before. */
 const EARLIEST = Temporal.PlainDate.from('1950-01-01');
 
@@ -126,9 +126,9 @@ export function csvRecord(
     mass: (column) => {
       const unit = oneOf('unit', ['kg', 'lb']);
       const amount = number(column);
-      return Math.abs(amount) <= MOST_MASS
+      return Math.abs(amount) <= MOST_MASS[unit]
         ? mass(amount, unit)
-        : refuse(column, `a mass up to ${MOST_MASS}`);
+        : refuse(column, `a mass up to ${MOST_MASS[unit]} ${unit}`);
     },
   };
 }

@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
+import { readEvent } from '../journal/records.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
@@ -128,17 +129,28 @@ function sessionFromRows(session: string, rows: readonly CsvRecord[]): ImportedS
     warnings: [],
   };
   const closed = first.empty('closed') || first.yes('closed');
+  const zone = zoneOf(start, first);
+  const facts: SessionFact[] = [
+    { type: 'session-opened', session, device: '', prescription },
+    ...inOrder.flatMap((of, exercise) => exerciseFacts(of, exercise)),
+    ...notesIn(rows),
+    { type: 'session-closed', how: closed ? 'finished' : 'as-it-is' },
+  ];
+  const end = first.empty('end') ? null : first.instant('end');
+  const at = { wall: Math.max(start, end ?? start), up: null, boot: null };
+  const lost = facts.find((fact) => readEvent({ id: 'row:0', at, zone, ...fact }) === null);
+  if (lost) {
+    throw new Refusal({
+      what: `The session that begins in row ${first.row} holds a number, an instant or a text that is outside of what is kept (${lost.type}).`,
+      fix: 'Look for one that is far too large, too long or too long ago, and mend it; nothing was imported.',
+    });
+  }
   return {
     session,
     start,
-    end: first.empty('end') ? null : first.instant('end'),
-    zone: zoneOf(start, first),
-    facts: [
-      { type: 'session-opened', session, device: '', prescription },
-      ...inOrder.flatMap((of, exercise) => exerciseFacts(of, exercise)),
-      ...notesIn(rows),
-      { type: 'session-closed', how: closed ? 'finished' : 'as-it-is' },
-    ],
+    end,
+    zone,
+    facts,
   };
 }
 

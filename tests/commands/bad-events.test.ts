@@ -3,6 +3,7 @@ import { basename, join } from 'node:path';
 import fc from 'fast-check';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { crc32 } from '../../src/journal/disk/crc32.ts';
+import { readCsvText } from '../../src/report/csv-text.ts';
 import { AHome } from './a-home.ts';
 import { doSession, withTinyProgram, workbenchOf } from './a-session.ts';
 
@@ -99,4 +100,56 @@ test('one event with an absurd value stops nothing, and the file is named', asyn
     ),
     { numRuns: Number(process.env.BAD_EVENTS ?? 40) },
   );
+});
+
+const understoodIn = async (): Promise<string> => (await home.run('doctor')).out;
+
+test.each([
+  ['5000', '--sure'],
+  ['99999lb', '--sure'],
+  ['80', '--sure', '--date', '0001-01-01'],
+  ['80', '--sure', '--date', '1899-12-31'],
+])(
+  'a weigh-in that the journal would not understand is refused, never called saved: %s',
+  async (...words) => {
+    expect((await home.run('weigh', ...words)).status).toBe(2);
+    expect(await understoodIn()).not.toContain('does not understand');
+  },
+);
+
+test('nothing is written that would not be understood when it is read again', () => {
+  const desk = workbenchOf(home).journal();
+  const absurd = { type: 'weighed', mass: 5e12 as never, on: '2026-11-20' } as const;
+  expect(() => desk.record(absurd)).toThrow(/Nothing was saved/);
+  expect(readdirSync(home.folder)).not.toContain('data');
+});
+
+test('a table with an absurd cell is refused, or all of it is understood', async () => {
+  doSession(home);
+  const { out } = await home.run('export', '--as', 'csv');
+  const [headings = [], ...rows] = readCsvText(out);
+  const quoted = (cells: readonly unknown[]) => cells.map((cell) => `"${cell}"`).join(',');
+  const absurd = [
+    '-1',
+    '0',
+    '1e300',
+    '9999',
+    '0.1',
+    '1200',
+    '+275760-01-01T00:00:00Z',
+    'x'.repeat(30_000),
+  ];
+  for (const [at, heading] of headings.entries()) {
+    for (const cell of absurd) {
+      const file = join(home.folder, 'changed.csv');
+      const changed = rows.map((row) => row.with(at, cell));
+      writeFileSync(file, [headings, ...changed].map(quoted).join('\n'));
+      const data = join(home.folder, `${heading}-${absurd.indexOf(cell)}`);
+      const { status, err } = await home.run('import', file, '--data', data);
+      expect([0, 2], `${heading} ${cell.slice(0, 30)}: ${err}`).toContain(status);
+      if (status === 2) continue;
+      const doctor = await home.run('doctor', '--data', data);
+      expect(doctor.out, `${heading} ${cell.slice(0, 30)}`).not.toContain('does not understand');
+    }
+  }
 });

@@ -192,7 +192,7 @@ describe('the import of sets', () => {
     ['date', '2026-13-01', /Row 2, column date: found "2026-13-01", expected a date/],
     ['move', 'leap', /column move: found "leap", expected start, up, hold, ease, return\./],
     ['trains', 'wings:1', /column trains: "wings:1" is no muscle with its share/],
-    ['load', '9999', /column load: found "9999", expected a mass up to 2000\./],
+    ['load', '9999', /column load: found "9999", expected a mass up to 1000 kg\./],
   ])('says where it found a bad %s', (column, bad, message) => {
     const at = SET_COLUMNS.findIndex(({ name }) => name === column);
     const [head = '', first = '', ...rest] = text.split('\r\n');

@@ -1,6 +1,7 @@
 import { basename, dirname, join } from 'node:path';
+import { Refusal } from '../../text/problem.ts';
 import { encodeLine } from '../lines.ts';
-import type { JournalEvent } from '../records.ts';
+import { type JournalEvent, readEvent } from '../records.ts';
 import { crc32 } from './crc32.ts';
 import { type FileOnDisk, pathOf, readName } from './file-names.ts';
 import type { Files } from './files.ts';
@@ -75,7 +76,15 @@ function eventFile(file: AppendFile, name: string, id: string, start: number): E
   };
 }
 
+/** @throws Refusal for what would be "not understood" when it is read again: it must not be called saved. */
 function linesOf(events: readonly JournalEvent[]): Uint8Array {
+  const lost = events.find((event) => readEvent(event) === null);
+  if (lost) {
+    throw new Refusal({
+      what: `Nothing was saved: a number, a day or a text in it (${lost.type}) is outside of what is kept.`,
+      fix: 'Look for one that is far too large, too long or too long ago, and mend it.',
+    });
+  }
   const lines = events.map((event) => encodeLine(event, crc32));
   const bytes = new Uint8Array(lines.reduce((sum, { length }) => sum + length, 0));
   let at = 0;
