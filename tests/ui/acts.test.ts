@@ -419,3 +419,15 @@ describe('the time there is', () => {
     expect(after?.prescribed.rest).toEqual(before?.prescribed.rest);
   });
 });
+
+it('says at the end of an exercise which of its sets were too light to count, and in the summary', () => {
+  const player = new Player().atFirstSet();
+  for (const reserve of ['5', '1', '6']) {
+    player.keys(' ').wait(20).keys(' ').keys(`<tab>${reserve}<enter>`).wait(310);
+  }
+  expect(player.screen()).toContain(
+    'Sets 1 and 3 do not count: 5 or more in reserve, so too light.',
+  );
+  expect(player.spoken().join(' ')).toContain('Sets 1 and 3 do not count');
+  expect(player.keys('f<down> ').screen()).toContain('Sets 1 and 3 do not count');
+});

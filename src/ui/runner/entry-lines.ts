@@ -7,7 +7,7 @@ import { type Phase, placeOf } from '../phase.ts';
 import { setsOfRole } from '../set-plan.ts';
 import type { Field, Model, Typing } from '../ui-state.ts';
 import { placeText, savedText } from '../words.ts';
-import { clusterEnd } from './cluster-end.ts';
+import { exerciseEnd } from './exercise-end.ts';
 
 /** What was saved, and the numbers that keys type over. */
 export function entryLines(model: Model, phase: Phase, columns: number): Line[] {
@@ -15,7 +15,9 @@ export function entryLines(model: Model, phase: Phase, columns: number): Line[] 
   if (!session) return [];
   const draft = ui.screen.kind === 'runner' ? ui.screen.draft : null;
   const target = entryTarget(session, phase, draft);
-  const ended = (target ? clusterEnd(session, target) : []).map((text) => line(text, 'strong'));
+  const ended = (target ? exerciseEnd(session, target) : []).flatMap((text) =>
+    paragraph(text, columns, 'strong'),
+  );
   if (phase.kind === 'all-done' && !draft) return [...ended, ...plannedLines(session, columns)];
   if (!target) return [];
   const fields = fieldLine(target, draft, session.prescription.unit, columns);

@@ -6,7 +6,7 @@ import { OPEN } from '../page.ts';
 import type { Phase } from '../phase.ts';
 import type { Model } from '../ui-state.ts';
 import { savedText, secondsText } from '../words.ts';
-import { clusterEnd } from './cluster-end.ts';
+import { exerciseEnd } from './exercise-end.ts';
 import { headline } from './headline.ts';
 import { implementLines } from './implement.ts';
 import { nextLines } from './next-lines.ts';
@@ -25,7 +25,7 @@ export function runnerTexts({ model, phase, bench }: Seen): readonly string[] {
   if (phase.kind === 'all-done') {
     const planned = asPlannedTexts(session);
     const target = entryTarget(session, phase, null);
-    const ended = target ? clusterEnd(session, target) : [];
+    const ended = target ? exerciseEnd(session, target) : [];
     return [
       ...ended,
       'Every set is done.',
@@ -80,5 +80,5 @@ function savedTexts(model: Model, phase: Phase): readonly string[] {
   }
   if (!target.of) return [];
   const saved = `${target.exercise.name} ${savedText(target.of, target.exercise)}.`;
-  return [saved, ...clusterEnd(session, target)];
+  return [saved, ...exerciseEnd(session, target)];
 }

@@ -5,6 +5,7 @@ import { summaryOf } from '../../session/summary.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { ask, type Seen } from '../outcome.ts';
 import { pageScreen, readOn } from '../page.ts';
+import { lightSets } from '../runner/exercise-end.ts';
 import { UNDO } from '../runner/set-keys.ts';
 import { LEAVE } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
@@ -62,7 +63,13 @@ function workTexts(work: LiftWork, session: SessionState): string[] {
       : done
           .map((set) => `${loadText(set.load, asked, unit)} × ${repsText([set], asked.counts)}`)
           .join(', ');
-  return [`did  ${counts}`, `plan ${aimsText(asked)}`, ...(pain ? ['pain marked'] : [])];
+  const light = lightSets(work);
+  return [
+    `did  ${counts}`,
+    `plan ${aimsText(asked)}`,
+    ...(light ? [light] : []),
+    ...(pain ? ['pain marked'] : []),
+  ];
 }
 
 const aimsText = ({ sets, minis, counts }: PrescribedExercise): string =>
