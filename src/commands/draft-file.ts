@@ -6,6 +6,7 @@ import { Refusal } from '../text/problem.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { programsFolder } from '../workbench/program-choice.ts';
 import type { Call } from './call.ts';
+import { isWithin, refuseData, refuseTaken } from './write-out.ts';
 
 const SCHEMA = 'program.schema.json';
 
@@ -20,7 +21,7 @@ export function programBefore({ options, global, ports }: Call): Before | null {
 /**
  * Where the draft goes: `--out`, or the file it comes from, or a file of its name among the
  * lifter's programs.
- * @throws Refusal for a file that is there, without `--replace`
+ * @throws Refusal for a file that is there, without `--replace`, and for a place among the training data
  */
 export function draftPath({ options, global, ports }: Call, workbench: Workbench, name: string) {
   const own = programsFolder(workbench.folders.data);
@@ -31,12 +32,11 @@ export function draftPath({ options, global, ports }: Call, workbench: Workbench
     const isShipped = dirname(resolve(from)) === resolve(ports.shippedPrograms);
     return isShipped ? join(own, basename(from)) : resolve(from);
   })();
-  if (existsSync(path) && options.replace !== true) {
-    throw new Refusal({
-      what: `${path} is there already.`,
-      fix: 'Name another file with --out, or another --name, or add --replace.',
-    });
-  }
+  const { realPath } = ports.files;
+  // Programs lie in the data folder too, but beside the training data.
+  if (!isWithin(realPath(path), realPath(own)))
+    refuseData(path, workbench.folders.data, ports.files);
+  refuseTaken(path, options.replace === true);
   return path;
 }
 

@@ -1,5 +1,6 @@
 import { statSync } from 'node:fs';
 import { dirname, resolve, sep } from 'node:path';
+import type { Files } from '../journal/disk/files.ts';
 import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
 import { Refusal } from '../text/problem.ts';
 import { safeOutput } from '../text/safe-text.ts';
@@ -20,34 +21,41 @@ export function writeOut(
     return;
   }
   const path = resolve(ports.cwd, options.out);
-  const { realPath } = ports.files;
-  const data = realPath(dataFolder);
-  if (`${realPath(path)}${sep}`.startsWith(`${data}${sep}`)) {
-    throw new Refusal({
-      what: `${path} lies in the data folder.`,
-      why: 'What stands there is read as training data, and must never be written over.',
-      fix: `Name a place outside of ${data}.`,
-    });
-  }
+  refuseData(path, dataFolder, ports.files);
   refuseTaken(path, options.replace === true);
   const problem = writeWholeFile(path, safeOutput(text), ports.clock.read().wall.toString(36));
   if (problem) throw new Refusal({ ...problem, fix: 'Name another place.' });
   tell(`Written to ${path}.`);
 }
 
-function refuseTaken(path: string, mayReplace: boolean): void {
+/** @throws Refusal for a path in the data folder, links followed. */
+export function refuseData(path: string, dataFolder: string, { realPath }: Files): void {
+  const data = realPath(dataFolder);
+  if (!isWithin(realPath(path), data)) return;
+  throw new Refusal({
+    what: `${path} lies in the data folder.`,
+    why: 'What stands there is read as training data, and must never be written over.',
+    fix: `Name a place outside of ${data}.`,
+  });
+}
+
+export const isWithin = (path: string, folder: string): boolean =>
+  `${path}${sep}`.startsWith(`${folder}${sep}`);
+
+/** @throws Refusal for what is there, unless it is a file that may be replaced. */
+export function refuseTaken(path: string, mayReplace: boolean): void {
   const found = aboutFile(path);
   if (!found) return;
   if (!found.isFile()) {
     throw new Refusal({
       what: `${path} is no file that could be replaced.`,
-      fix: 'Name a file, or leave --out away: then it goes to stdout.',
+      fix: 'Name a file with --out.',
     });
   }
   if (!mayReplace) {
     throw new Refusal({
       what: `${path} is there already.`,
-      fix: 'Name another file, or add --replace.',
+      fix: 'Name another file with --out, or add --replace.',
     });
   }
 }

@@ -146,7 +146,7 @@ function programText(path: string): string {
  */
 export function programEdit(workbench: Workbench, changes: readonly ProgramChange[]): ProgramEdit {
   const before = programText(workbench.programPath());
-  const path = ownPath(workbench);
+  const path = workbench.ownProgramPath();
   if (programText(path) !== before) throw new Refusal(otherCopy(path));
   const where: string[] = [];
   const after = changes.reduce((text, change) => {
@@ -186,7 +186,7 @@ export function writeProgram(
   { before, after }: { readonly before: string; readonly after: string },
 ): string {
   const shown = workbench.programPath();
-  const path = ownPath(workbench);
+  const path = workbench.ownProgramPath();
   if (programText(path) !== before) {
     workbench.forgetProgram();
     throw new Refusal(path === shown ? CHANGED_MEANWHILE : otherCopy(path));
@@ -206,18 +206,6 @@ export function writeProgram(
   }
   workbench.forgetProgram();
   return path;
-}
-
-function ownPath(workbench: Workbench): string {
-  try {
-    return workbench.ownProgramPath();
-  } catch (error) {
-    if (error instanceof Refusal || !(error instanceof Error && 'code' in error)) throw error;
-    throw new Refusal({
-      what: 'A copy of the program for you to change could not be made.',
-      why: whyNotWritten(error),
-    });
-  }
 }
 
 /** A new file takes the place of the old one, so the system alone would not ask whether it may be written. */

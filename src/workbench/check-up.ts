@@ -1,4 +1,5 @@
 import { basename, join } from 'node:path';
+import { onDisk } from '../journal/disk/disk-trouble.ts';
 import { fileProblemText } from '../program/file-problem.ts';
 import { readProgramFile } from '../program/read-file.ts';
 import { SETTINGS_NAME } from '../settings/read-settings.ts';
@@ -94,10 +95,16 @@ function checkJournal({ journal }: Workbench): Checked {
 /** The program in use, and those in the data folder. */
 function programsOf(workbench: Workbench): CheckUp[] {
   const folder = programsFolder(workbench.folders.data);
-  const own = workbench.ports.files
-    .list(folder)
-    .filter(({ name, kind }) => kind !== 'folder' && name.endsWith('.yaml'))
-    .map(({ name }) => join(folder, name));
+  let own: readonly string[] = [];
+  const listed = tried(() => {
+    own = onDisk(`The programs in ${folder} could not be read`, () =>
+      workbench.ports.files.list(folder),
+    )
+      .filter(({ name, kind }) => kind !== 'folder' && name.endsWith('.yaml'))
+      .map(({ name }) => join(folder, name));
+    return FINE;
+  });
+  const folders: CheckUp[] = listed === FINE ? [] : [{ what: 'program', place: folder, ...listed }];
   const inUse = inUseOr(workbench);
   const gone = workbench.programGone();
   if (gone) {
@@ -106,10 +113,10 @@ function programsOf(workbench: Workbench): CheckUp[] {
       place: 'of the last session',
       ...notRepaired([problemText(gone)]),
     };
-    return [lost, ...own.map(checkProgram)];
+    return [...folders, lost, ...own.map(checkProgram)];
   }
-  if (typeof inUse !== 'string') return [inUse, ...own.map(checkProgram)];
-  return [...new Set([inUse, ...own])].map(checkProgram);
+  if (typeof inUse !== 'string') return [...folders, inUse, ...own.map(checkProgram)];
+  return [...folders, ...[...new Set([inUse, ...own])].map(checkProgram)];
 }
 
 function inUseOr({ programPath }: Workbench): string | CheckUp {

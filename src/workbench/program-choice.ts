@@ -1,6 +1,8 @@
-import { copyFileSync, existsSync, mkdirSync, readdirSync, statSync } from 'node:fs';
+import { randomUUID } from 'node:crypto';
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { readProgramFile } from '../program/read-file.ts';
+import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
 import type { Folders } from '../settings/folders.ts';
 import type { Settings } from '../settings/settings.ts';
 import { nearestKey } from '../text/nearest.ts';
@@ -78,15 +80,23 @@ function calledLikeLast({ lastName, dataFolder, shippedPrograms }: ProgramSource
   const name = lastName();
   if (name === null) return null;
   const found = [programsFolder(dataFolder), shippedPrograms]
-    .flatMap((folder) =>
-      existsSync(folder) ? readdirSync(folder).map((file) => join(folder, file)) : [],
-    )
+    .flatMap(filesIn)
     .filter((path) => path.endsWith('.yaml'))
     .find((path) => {
       const read = readProgramFile(path);
       return read.ok && read.program.name === name;
     });
   return found ?? null;
+}
+
+/** None where there is no such folder, or a file in its place. */
+function filesIn(folder: string): string[] {
+  try {
+    return readdirSync(folder).map((file) => join(folder, file));
+  } catch {
+    // What stands in the way is told where something is written there.
+    return [];
+  }
 }
 
 /** Folder of the lifter's own programs. */
@@ -106,9 +116,20 @@ export function ownCopy(path: string, sources: ProgramSources): string {
   const folder = programsFolder(sources.dataFolder);
   const copy = join(folder, basename(path));
   if (existsSync(copy)) return copy;
-  mkdirSync(folder, { recursive: true, mode: 0o700 });
-  copyFileSync(path, copy);
-  const schema = join(sources.shippedPrograms, 'program.schema.json');
-  if (existsSync(schema)) copyFileSync(schema, join(folder, 'program.schema.json'));
+  let text: string;
+  try {
+    text = readFileSync(path, 'utf8');
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    const schema = join(sources.shippedPrograms, 'program.schema.json');
+    if (existsSync(schema)) copyFileSync(schema, join(folder, 'program.schema.json'));
+  } catch (error) {
+    throw new Refusal({
+      what: `A copy of the program for you to change could not be made in ${folder}.`,
+      why: whyNotWritten(error),
+      fix: 'Mend that, or name a program file of your own with --program.',
+    });
+  }
+  const problem = writeWholeFile(copy, text, randomUUID());
+  if (problem) throw new Refusal(problem);
   return copy;
 }

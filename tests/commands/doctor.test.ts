@@ -113,6 +113,20 @@ test('every program in the data folder is checked', async () => {
   expect((await home.run('doctor')).out).toMatch(/old\.yaml: not repaired/);
 });
 
+test('a file where the folder of programs should be is told, and stops nothing', async () => {
+  doSession(home);
+  const folder = join(home.data, 'programs');
+  writeFileSync(folder, 'a file');
+  expect(await home.run('doctor')).toMatchObject({
+    status: 1,
+    out: expect.stringMatching(/program {2}.*programs: not repaired\n.*a file stands where/),
+  });
+  home.writeSettings({ program: null, cautions: 'read' });
+  expect((await home.run('today')).status).toBe(0);
+  const workbench = workbenchOf(home);
+  expect(() => workbench.ownProgramPath()).toThrow(/copy of the program/);
+});
+
 test.skipIf(process.platform === 'win32')(
   'that nothing could be saved is told before it is needed',
   async () => {

@@ -1,4 +1,5 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -31,6 +32,31 @@ test('a file that is there stays, but for --replace', async () => {
   expect(readFileSync(plan(), 'utf8')).toBe(before);
   expect((await home.run('draft', '--days', '3', '--minutes', '40', '--replace')).status).toBe(0);
   expect(readFileSync(plan(), 'utf8')).not.toBe(before);
+});
+
+test('no draft takes the place of training data, not even through a link or with --replace', async () => {
+  await home.run('weigh', '80');
+  const journal = join(home.data, 'journal');
+  const [name = ''] = readdirSync(journal, { recursive: true, encoding: 'utf8' }).filter((each) =>
+    each.endsWith('.jsonl'),
+  );
+  const file = join(journal, name);
+  const before = readFileSync(file, 'utf8');
+  const link = join(home.folder, 'elsewhere');
+  symlinkSync(journal, link);
+  for (const path of [file, join(link, name), join(journal, 'new.yaml'), `${home.data}/x.yaml`]) {
+    const { status, err } = await home.run('draft', '--out', path, '--replace');
+    expect([status, err]).toEqual([2, expect.stringContaining('lies in the data folder')]);
+  }
+  expect((await home.run('draft', '--from', file, '--replace')).status).toBe(2);
+  expect(readFileSync(file, 'utf8')).toBe(before);
+});
+
+test.skipIf(process.platform === 'win32')('no draft takes the place of a pipe', async () => {
+  const pipe = join(home.folder, 'pipe');
+  execFileSync('mkfifo', [pipe]);
+  const { status, err } = await home.run('draft', '--out', pipe, '--replace');
+  expect([status, err]).toEqual([2, expect.stringContaining('no file that could be replaced')]);
 });
 
 test('--print writes nothing, and keeps words out of stdout', async () => {
