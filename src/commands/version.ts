@@ -1,2 +1,3 @@
-// By name, so that the bundle takes this one value and not the whole file.
-export { version as VERSION } from '../../package.json';
+import about from '../../package.json' with { type: 'json' };
+
+export const VERSION: string = about.version;
