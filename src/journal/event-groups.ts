@@ -103,7 +103,10 @@ function groupOf(id: string, { bySequence, isDamaged }: Found): EventGroup | nul
   if (!last) return null;
   const events = inOrder.flatMap(([, { line }]) => (line.kind === 'event' ? [line.event] : []));
   const isWhole = events.length === last[0] + 1;
-  const hasHole = !isDamaged && bySequence.size <= last[0];
+  // An import leaves out what is here already and what was doubtful, so nothing of it is missing.
+  const isImported =
+    events.every(isLoose) && inOrder.every(([, { file }]) => !file.name.includes(id));
+  const hasHole = !isDamaged && !isImported && bySequence.size <= last[0];
   const { name, own } = last[1].file;
   return { id, events, foreign: isDamaged || !isWhole, hasHole, name, own };
 }

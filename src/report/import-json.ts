@@ -43,7 +43,7 @@ export function importJson(
 ): ImportedEvents {
   const read = documentOf(text).events.map(readEvent);
   const understood = read.filter((event) => event !== null);
-  const events = understood.filter(({ at }) => at.wall <= known.until);
+  const events = understood.filter((event) => !isAhead(event, known));
   const byFile = group(events, ({ id }) => id.slice(0, id.lastIndexOf(':')));
   const files = [...byFile]
     .filter(([, of]) => !of.some((event) => isElsewhere(event, known)))
@@ -66,6 +66,9 @@ function fresh(events: readonly JournalEvent[], known: KnownEvents): readonly Jo
   const seen = new Set(known.events);
   return events.filter(({ id }) => !seen.has(id) && seen.add(id));
 }
+
+const isAhead = (event: JournalEvent, { until }: KnownEvents): boolean =>
+  event.at.wall > until || (event.type === 'weighed' && Date.parse(event.on) > until);
 
 /** A weigh-in that came here by a table has another id. */
 const isWeighed = (event: JournalEvent, known: KnownEvents): boolean =>

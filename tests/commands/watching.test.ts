@@ -212,6 +212,32 @@ describe('export', () => {
     }
   });
 
+  test('of weigh-ins, some of them left out, is no loss to doctor; none is of a day to come', async () => {
+    const other = new AHome();
+    try {
+      for (const [on, mass] of [
+        ['2026-11-20', '80'],
+        ['2026-11-21', '820'],
+        ['2026-11-22', '80.2'],
+        ['2026-11-23', '80.3'],
+      ]) {
+        await other.run('weigh', mass ?? '', '--date', on ?? '', '--sure');
+      }
+      const { out } = await other.run('export', '--as', 'json');
+      const file = join(home.folder, 'some.json');
+      writeFileSync(file, out.replaceAll('2026-11-22', '2125-11-22'));
+      const third = ['--data', join(other.folder, 'third')];
+      const said = (await other.run('import', file, ...third)).out;
+      expect(said).toMatch(/^2 events added/);
+      expect(said).toContain('1 of days still to come were left out');
+      expect(said).toContain('820 kg on 2026-11-21');
+      const doctor = await other.run('doctor', ...third);
+      expect([doctor.status, doctor.out]).toEqual([0, expect.not.stringContaining('missing')]);
+    } finally {
+      other.throwAway();
+    }
+  });
+
   test.each(['csv', 'json'])('as %s is taken back by one id, and brought back', async (as) => {
     const file = join(home.folder, `back.${as}`);
     await home.run('export', '--as', as, '--out', file, '--replace');
