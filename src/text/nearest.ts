@@ -6,8 +6,11 @@ export function nearestKey(found: string, known: Iterable<string>): string | nul
   let nearest: string | null = null;
   let least = Number.POSITIVE_INFINITY;
   for (const name of known) {
+    const most = Math.max(1, Math.floor(name.length / 3));
+    // Letters too many have to go one by one; of a text of 100,000 the table would take seconds.
+    if (Math.abs(found.length - name.length) > most) continue;
     const edits = editsBetween(plain(found), plain(name));
-    if (edits < least && edits <= Math.max(1, Math.floor(name.length / 3))) {
+    if (edits < least && edits <= most) {
       nearest = name;
       least = edits;
     }

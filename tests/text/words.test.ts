@@ -75,6 +75,12 @@ describe('the nearest key', () => {
   test.each(['curl', 'xyz', '', 'deadlift-with-a-long-name'])('of %j is none', (found) => {
     expect(nearestKey(found, lifts)).toBeNull();
   });
+
+  test('of a text far longer than any is found to be none, without comparing it', () => {
+    const start = performance.now();
+    expect(nearestKey('a'.repeat(1_000_000), lifts)).toBeNull();
+    expect(performance.now() - start).toBeLessThan(500);
+  });
 });
 
 describe('what other programs and people are told', () => {
