@@ -159,7 +159,10 @@ export class Terminal {
   }
 
   /** Lets time pass; a program whose clock obeys is told to in its place. */
-  breathe: (ms: number) => Promise<void> = (ms) => this.#change(ms);
+  breathe: (ms: number) => Promise<void> = async (ms) => {
+    // What the screen does meanwhile makes no time go by.
+    for (const end = Date.now() + ms; Date.now() < end; ) await this.#change(end - Date.now());
+  };
 
   resize(columns: number, rows: number): void {
     this.#emulator.resize(columns, rows);
