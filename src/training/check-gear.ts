@@ -1,5 +1,5 @@
 import type { Problem } from '../text/problem.ts';
-import type { Gear, PlateKind, Stack } from './gear.ts';
+import { GEAR_LIMITS, type Gear, type PlateKind, type Stack } from './gear.ts';
 import { massOf, type Quantity, quantityText } from './mass.ts';
 
 /** A measured plate further than this share from its stamp was weighed or written wrong. Ours. */
@@ -8,6 +8,7 @@ const MOST_OFF = 0.1;
 /** What cannot be right in a list of gear: one problem each, none when all is well. */
 export function gearProblems(gear: Gear): Problem[] {
   return [
+    ...kindProblems(gear),
     ...massProblems(gear),
     ...gear.plates.flatMap(measuredProblems),
     ...countProblems(gear),
@@ -30,6 +31,17 @@ export function gearProblems(gear: Gear): Problem[] {
       gear.dumbbells.map(({ stamped }) => quantityText(stamped)),
     ),
   ];
+}
+
+function kindProblems({ bars, plates, dumbbells, handles, stacks, bands }: Gear): Problem[] {
+  const kinds = { bars, plates, dumbbells, handles, stacks, bands };
+  return Object.entries(kinds)
+    .filter(([, list]) => list.length > GEAR_LIMITS.kinds)
+    .map(([name, { length }]) => ({
+      what: `There are ${length} kinds of ${name}.`,
+      why: `${GEAR_LIMITS.kinds} are the most that are kept.`,
+      fix: 'Leave out what you do not train with.',
+    }));
 }
 
 function massProblems(gear: Gear): Problem[] {

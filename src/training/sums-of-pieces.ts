@@ -29,6 +29,10 @@ const LARGE_TABLE = 4000;
  * is named can still be made, and no question takes seconds.
  */
 const MOST_SUMS = 20_000;
+/** Sums looked at for one table; a full rack in which each plate was weighed looks at far fewer. */
+const MOST_LOOKS = 150_000;
+/** As many ways to make a sum as anybody chooses among. */
+const MOST_WAYS = 200;
 /** Micrograms; nobody puts half a tonne on one side. */
 const HEAVIEST = 5e11;
 
@@ -38,6 +42,21 @@ const HEAVIEST = 5e11;
  * one search in the larger table for each sum of the smaller.
  */
 export function pieceSums(pieces: readonly Piece[]): PieceSums {
+  const key = JSON.stringify(pieces);
+  const known = KNOWN.get(key);
+  if (known) return known;
+  const [oldest] = KNOWN.keys();
+  if (KNOWN.size >= MOST_KNOWN && oldest !== undefined) KNOWN.delete(oldest);
+  const sums = sumsOf(pieces);
+  KNOWN.set(key, sums);
+  return sums;
+}
+
+/** The same few sets of pieces are asked for by every lift of a session. */
+const KNOWN = new Map<string, PieceSums>();
+const MOST_KNOWN = 16;
+
+function sumsOf(pieces: readonly Piece[]): PieceSums {
   const [few, many] = tablesOf(pieces);
   const largest = few.sums.at(-1)! + many.sums.at(-1)!;
 
@@ -136,22 +155,26 @@ interface SumTable {
 }
 
 /** Nothing to put together: the only sum is 0. */
-const EMPTY_TABLE: SumTable = tableOf(new Map([[0, 0]]), () => [new Map()]);
+const EMPTY_TABLE: SumTable = tableOf(new Map([[0, 0]]), () => [new Map()], 0);
 
 function tableOf(
   counts: ReadonlyMap<number, number>,
   ways: (sum: number) => readonly ReadonlyMap<number, number>[],
+  looks: number,
 ): SumTable {
   const fewest = (sum: number): number => counts.get(sum) ?? Number.POSITIVE_INFINITY;
-  return {
+  const table: SumTable = {
     sums: [...counts.keys()].sort((a, b) => a - b),
     fewest,
     ways,
     with: ({ at, masses }) => {
+      if (counts.size > MOST_SUMS || looks > MOST_LOOKS) return table;
       const more = new Map(counts);
+      let looked = looks;
       for (const [pieces, added] of masses.entries()) {
         if (pieces === 0) continue;
-        if (more.size > MOST_SUMS) break;
+        if (more.size > MOST_SUMS || looked > MOST_LOOKS) break;
+        looked += counts.size;
         for (const [sum, count] of counts) {
           const total = sum + added;
           if (total > HEAVIEST) continue;
@@ -160,13 +183,17 @@ function tableOf(
           }
         }
       }
-      const waysWith = (sum: number): readonly ReadonlyMap<number, number>[] =>
-        masses.flatMap((added, pieces) =>
-          fewest(sum - added) + pieces === more.get(sum)
-            ? ways(sum - added).map((way) => new Map(way).set(at, pieces))
-            : [],
-        );
-      return tableOf(more, waysWith);
+      const waysWith = (sum: number): readonly ReadonlyMap<number, number>[] => {
+        const found: ReadonlyMap<number, number>[] = [];
+        for (const [pieces, added] of masses.entries()) {
+          if (fewest(sum - added) + pieces !== more.get(sum)) continue;
+          for (const way of ways(sum - added)) found.push(new Map(way).set(at, pieces));
+          if (found.length >= MOST_WAYS) break;
+        }
+        return found;
+      };
+      return tableOf(more, waysWith, looked);
     },
   };
+  return table;
 }

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { gearProblems, gearSurprises } from '../../src/training/check-gear.ts';
-import type { Gear } from '../../src/training/gear.ts';
+import { GEAR_LIMITS, type Gear } from '../../src/training/gear.ts';
 import { kg, lb, plates, someGear } from './some-gear.ts';
 
 const found = (changes: Partial<Gear>): string[] =>
@@ -79,4 +79,9 @@ test('every problem says what to do', () => {
   const all = [...gearProblems(gear), ...gearSurprises(gear)];
   expect(all.length).toBe(3);
   for (const { fix } of all) expect(fix).toMatch(/\.$/);
+});
+
+test('more kinds than are kept are told as a mistake', () => {
+  const kinds = Array.from({ length: GEAR_LIMITS.kinds + 1 }, (_, at) => kg(1 + at / 8));
+  expect(found({ plates: plates(2, ...kinds) })).toEqual(['There are 101 kinds of plates.']);
 });

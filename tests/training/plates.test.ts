@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fixedDumbbell, loadHandle } from '../../src/training/equipment.ts';
-import type { PlateKind } from '../../src/training/gear.ts';
+import { GEAR_LIMITS, type PlateKind } from '../../src/training/gear.ts';
 import { isLoadable, loadsFor } from '../../src/training/loads.ts';
 import { kilograms, massOf, micrograms } from '../../src/training/mass.ts';
 import {
@@ -193,4 +193,14 @@ describe('any plates', () => {
       { numRuns: 100 },
     );
   });
+});
+
+test('as many odd plates as may be owned keep nobody waiting', () => {
+  const kinds = Array.from({ length: 60 }, (_, at) => kg((at + 1) * 0.137));
+  const usual = plates(6, kg(20), kg(15), kg(10), kg(5), kg(2.5), kg(1.25));
+  const gear = someGear({ plates: [...usual, ...plates(GEAR_LIMITS.pieces, ...kinds)] });
+  const began = performance.now();
+  const { below } = nearestBelowAndAbove(gear, null, kilograms(281.237));
+  expect(below).not.toBeNull();
+  expect(performance.now() - began).toBeLessThan(5000);
 });
