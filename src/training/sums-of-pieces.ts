@@ -30,7 +30,7 @@ const LARGE_TABLE = 4000;
  */
 const MOST_SUMS = 20_000;
 /** Sums looked at for one table; a full rack in which each plate was weighed looks at far fewer. */
-const MOST_LOOKS = 400_000;
+const MOST_LOOKS = 200_000;
 /** As many ways to make a sum as anybody chooses among. */
 const MOST_WAYS = 200;
 /** Micrograms; nobody puts half a tonne on one side. */

@@ -202,5 +202,5 @@ test('as many odd plates as may be owned keep nobody waiting', () => {
   const began = performance.now();
   const { below } = nearestBelowAndAbove(gear, null, kilograms(281.237));
   expect(below).not.toBeNull();
-  expect(performance.now() - began).toBeLessThan(5000);
-});
+  expect(performance.now() - began).toBeLessThan(10_000);
+}, 60_000);
