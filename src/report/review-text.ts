@@ -208,8 +208,9 @@ function rateFigure(rate: RateOfLoss): Figure {
   }
   return {
     name,
-    value: `${rate.percentAWeek.toFixed(1)} %`,
-    about: `a week, ± ${rate.standardError.toFixed(1)}; ${rate.weighIns} days weighed since ${dayAndMonth(rate.from)}`,
+    // With its error and its unit: a narrow screen shows the value alone.
+    value: `${rate.percentAWeek.toFixed(1)} % a week ± ${rate.standardError.toFixed(1)}`,
+    about: `${rate.weighIns} days weighed since ${dayAndMonth(rate.from)}`,
   };
 }
 

@@ -72,5 +72,5 @@ export interface Bench {
   readonly watch: Watch;
   readonly desk: ProgramDesk;
   /** Stands above every screen, where what is on it is not the lifter's own; null otherwise. */
-  readonly banner: string | null;
+  readonly banner: { readonly whole: string; readonly short: string; readonly name: string } | null;
 }

@@ -214,7 +214,11 @@ export function openBench(
     },
     desk: openDesk(workbench, settingsDesk),
     banner: ports.demoFolder
-      ? `Demo: twelve invented weeks in ${ports.demoFolder}, removed when you leave.`
+      ? {
+          whole: `Demo: twelve invented weeks in ${ports.demoFolder}, removed when you leave.`,
+          short: 'Demo · removed when you leave',
+          name: 'Demo',
+        }
       : null,
   };
 

@@ -17,10 +17,10 @@ describe('the review in text', () => {
 
       - Lats had more than 10 hard sets a week in the last two weeks.
 
-      Strength kept  101 % (100–103)  of 4 compound lifts together
-      Body weight            83.7 kg  trend; 4.3 kg lost
-      Rate of loss             0.7 %  a week, ± 0.1; 16 days weighed since 29 Sep
-      Sessions              17 of 18  done and planned, 6 weeks
+      Strength kept     101 % (100–103)  of 4 compound lifts together
+      Body weight               83.7 kg  trend; 4.3 kg lost
+      Rate of loss   0.7 % a week ± 0.1  16 days weighed since 29 Sep
+      Sessions                 17 of 18  done and planned, 6 weeks
 
       Strength of each lift
       lift                    kept      e1RM  × body weight
@@ -80,10 +80,10 @@ describe('the review in text', () => {
       - Lats had more than 10 hard sets
         a week in the last two weeks.
 
-      Strength kept  101 % (100–103)
-      Body weight           184.4 lb
-      Rate of loss             0.7 %
-      Sessions              17 of 18
+      Strength kept     101 % (100–103)
+      Body weight              184.4 lb
+      Rate of loss   0.7 % a week ± 0.1
+      Sessions                 17 of 18
 
       Strength of each lift
       lift                    kept

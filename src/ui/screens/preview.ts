@@ -57,7 +57,7 @@ function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: nu
     prescription.short ? shortText(prescription.short) : null,
     ...today.troubles,
     ...prescription.warnings.map((reason) => bench.reasonWords(reason).text),
-    state === 'open' ? null : findingsText(bench),
+    state === 'open' ? null : findingsText(bench, columns),
   ].filter((text) => text !== null);
   const wide = spread(title, [span(facts)], columns);
   return [
@@ -81,12 +81,16 @@ function shortText({ minutes, cut }: NonNullable<Prescription['short']>): string
   return `Cut to ${minutes} min: ${what.join('; ')}. w says why, k cuts further.`;
 }
 
+/** Below this width the session needs the rows. */
+const NARROW = 50;
+
 /** How much the check has to say of the program. */
-function findingsText({ desk }: Bench): string | null {
+function findingsText({ desk }: Bench, columns: number): string | null {
   const open = desk.findings().filter(({ accepted }) => accepted === null);
   const errors = open.filter(({ severity }) => severity === 'error').length;
   if (open.length === 0) return null;
   const count = open.length === 1 ? '1 finding' : `${open.length} findings`;
+  if (columns < NARROW) return errors > 0 ? `${count}, ${errors} stop it: f` : `${count}: f`;
   return errors > 0
     ? `The check has ${count}, ${errors} of them an error that stops the session: f shows them.`
     : `The check has ${count} on the program: f shows them.`;
