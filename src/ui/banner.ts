@@ -1,18 +1,20 @@
-import { columnsOf } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
 import type { Bench } from '../workbench/bench.ts';
-import { type Line, line } from './line.ts';
+import { type Line, line, paragraph } from './line.ts';
 import type { ScreenKind } from './ui-state.ts';
 
-/** What stands above a screen, in one line: whole on the first one where it fits. */
+/** Below this width the session needs the rows. */
+const NARROW = 60;
+
+/** What stands above a screen: whole on the first one where there is room, else in one line. */
 export function bannerLines(
   { banner }: Pick<Bench, 'banner'>,
   screen: ScreenKind,
   columns: number,
 ): Line[] {
   if (banner === null) return [];
-  const whole = safeText(banner.whole);
-  const isShown = screen === 'preview' && columnsOf(whole) <= columns;
-  const short = screen === 'preview' ? banner.short : banner.name;
-  return [line(isShown ? whole : short, 'alert')];
+  if (screen !== 'preview') return [line(banner.name, 'alert')];
+  return columns < NARROW
+    ? [line(banner.short, 'alert')]
+    : paragraph(safeText(banner.whole), columns, 'alert');
 }
