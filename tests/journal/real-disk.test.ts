@@ -138,7 +138,6 @@ describe.each(Object.entries(BEHIND_ITS_BACK))('a session whose file is %s', (_,
     const month = join(home, 'data', 'journal', '2026-11');
     const [name = ''] = readdirSync(month);
     act(join(month, name));
-    writer.close();
     journal.release();
     expect(idsOf('data')).toEqual(writer.state().events.map(({ id }) => id));
     const again = journalIn('data').resumeSession(writer.session);

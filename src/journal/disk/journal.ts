@@ -81,6 +81,7 @@ export interface Journal {
   /** Cuts half-written ends off this device's files; says what it did. Takes the lock. */
   readonly repair: () => readonly string[];
   readonly lock: () => boolean;
+  /** Ends writing: what was saved in a file that is gone since is written anew, and the lock let go. */
   readonly release: () => void;
   readonly problems: () => readonly Problem[];
   /** Tries whether something could be saved; what stands in the way, or null. Leaves nothing behind. */

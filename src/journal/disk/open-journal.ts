@@ -25,18 +25,26 @@ import {
 export function openJournal(setting: JournalSetting): Journal {
   const desk = journalDesk(setting);
   const { lock, loaded } = desk;
+  const writers: SessionWriter[] = [];
+  const keptIn = (session: SessionWriter): SessionWriter => {
+    writers.push(session);
+    return session;
+  };
   return {
     history: loaded.history,
     reload: loaded.forget,
     readAnew: loaded.readAnew,
-    beginSession: (prescription) => beginSession(desk, prescription),
-    resumeSession: (session) => resumeSession(desk, session),
+    beginSession: (prescription) => keptIn(beginSession(desk, prescription)),
+    resumeSession: (session) => keptIn(resumeSession(desk, session)),
     record: (fact) => recordFact(desk, fact),
     importSession: (session) => importSession(desk, session),
     importEvents: (events) => importEvents(desk, events),
     repair: () => repair(desk),
     lock: lock.take,
-    release: lock.release,
+    release: () => {
+      for (const session of writers.splice(0)) session.close();
+      lock.release();
+    },
     trySaving: () => trySaving(desk),
     problems: () => loaded.history().unreadable.map(({ problem }) => problem),
   };
@@ -153,6 +161,7 @@ function writer(
   let state = begun;
   let file = begunIn;
   let takings = taking;
+  let isClosed = false;
   const appended = (facts: readonly SessionFact[], at: Reading) => {
     const events = desk.append(file, facts, at);
     if (events) return events;
@@ -179,6 +188,8 @@ function writer(
       return state;
     },
     close: () => {
+      if (isClosed) return;
+      isClosed = true;
       // What was said to be saved is there when the lifter goes.
       quietly(() => {
         if (!file.isAsLeft()) rescue(desk, [...state.events, ...takings]);
