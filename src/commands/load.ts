@@ -69,7 +69,9 @@ const loadedJson = ({ total, side }: LoadedBar, unit: Unit) => ({
 
 function loadedWords({ bar, side, total }: LoadedBar, unit: Unit, gear: Gear): string {
   const plates = side.length === 0 ? 'the empty bar' : `${plateWords(side, gear)} a side`;
-  return `${massText(total, unit)} on the ${bar.name} (${massNumber(massOf(bar.mass), bar.mass.unit)} ${bar.mass.unit}): ${plates}`;
+  // Plates are stamped in the unit of the gear; beside another one both help.
+  const other = gear.unit === unit ? '' : ` (${massText(total, gear.unit, 1)})`;
+  return `${massText(total, unit)}${other} on the ${bar.name} (${massNumber(massOf(bar.mass), bar.mass.unit)} ${bar.mass.unit}): ${plates}`;
 }
 
 function nearWords(

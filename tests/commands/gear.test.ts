@@ -231,3 +231,12 @@ test('a name that is near one that is owned is asked about, and kept with --new'
   expect(err).toContain('Saved; what was not named stays as it was.');
   expect((await gear()).bars).toHaveLength(3);
 });
+
+test('a load in the unit of the program has that of the gear beside it', async () => {
+  await home.run('gear', '--defaults', 'kg');
+  const { out } = await home.run('--program', 'three-day-lb', 'load', '135');
+  expect(out).toMatch(
+    /^135 lb cannot be made with your plates: [\d.]+ lb \([\d.]+ kg\) on the bar/,
+  );
+  expect((await home.run('--program', 'three-day', 'load', '60')).out).toMatch(/^60 kg on the bar/);
+});
