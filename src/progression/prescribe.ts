@@ -28,11 +28,17 @@ export function prescribe(
     if (cold.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(cold.track);
     coldOnes.push(cold);
   }
-  const exercises = withWarmUps(coldOnes, circumstances.gear);
+  const { gear } = circumstances;
+  const unmade = new Set(
+    day.exercises.filter((each) => missingToLoad(each, gear) !== null).map(({ lift }) => lift.key),
+  );
+  const exercises = withWarmUps(coldOnes, gear).map((each) =>
+    unmade.has(each.lift) ? withoutLoad(each) : each,
+  );
   const proposal = week ? null : lighterWeekProposal(program, past, today);
   const warnings: Reason[] = [
     ...exercises.flatMap(notLoadable),
-    ...day.exercises.flatMap((exercise) => gearMissing(exercise, circumstances.gear)),
+    ...day.exercises.flatMap((exercise) => gearMissing(exercise, gear)),
     ...(week ? [because('lighter-week', { until: lastDayOf(week).toString() })] : []),
     ...(proposal ? [proposal] : []),
     ...day.exercises
@@ -56,9 +62,23 @@ export function prescribe(
 const NOT_LOADABLE: ReadonlySet<string> = new Set(['start-not-loadable', 'gear-changed']);
 
 /** Without a bar or a pair to hold no load can be made; machines are often those of a gym. */
+function missingToLoad({ lift, step }: Exercise, gear: Gear): string | null {
+  if (lift.loading !== 'barbell' && lift.loading !== 'dumbbell') return null;
+  // A bench or a rack that is missing makes no load impossible; the check speaks of those.
+  return missingFor({ lift: { ...lift, needs: [] }, step }, gear);
+}
+
+/** The lifter is asked what it is done with, and nothing is said that the gear does not make. */
+const withoutLoad = (exercise: PrescribedExercise): PrescribedExercise => ({
+  ...exercise,
+  load: null,
+  system: null,
+  warmUp: [],
+  why: exercise.why.filter(({ rule }) => !NOT_LOADABLE.has(rule)),
+});
+
 function gearMissing(exercise: Exercise, gear: Gear): readonly Reason[] {
-  if (exercise.lift.loading === 'stack') return [];
-  const missing = missingFor(exercise, gear);
+  const missing = missingToLoad(exercise, gear);
   return missing === null ? [] : [because('gear-missing', { name: exercise.lift.name, missing })];
 }
 

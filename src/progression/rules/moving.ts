@@ -164,7 +164,7 @@ export const MOVING_RULES = [
     'ours',
     OURS,
     (f) =>
-      `${f.text('name')} needs ${f.text('missing')}, and your gear has none: the load is only what the program says.`,
+      `${f.text('name')} needs ${f.text('missing')}, and your gear has none: no load can be made.`,
   ),
   rule('own-load', 'ours', OURS, (f) => `${f.load('load')}, as you chose.`),
   rule(
