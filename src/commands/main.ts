@@ -29,7 +29,8 @@ export async function main(ports: Ports, argv: readonly string[]): Promise<ExitS
     const { run } = await row.load();
     status = await run(call);
   };
-  for (const row of COMMANDS) {
+  // A command that is not named on the line cannot be meant, and making all of them is slow.
+  for (const row of COMMANDS.filter(({ name }) => argv.includes(name))) {
     const command = root.command(`${row.name} ${row.operands}`.trim()).description(row.does);
     for (const { flags, does } of row.options) command.option(flags, does);
     if (row.passesOn) command.allowUnknownOption();

@@ -54,7 +54,7 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
   const sources = (): ProgramSources => ({
     asked: wishes.program,
     last: rememberedProgram(settings().settings, folders),
-    lastName: () => records.journal().history().closed().at(-1)?.prescription.program ?? null,
+    lastName: () => records.journal().history().sessions.at(-1)?.program ?? null,
     dataFolder: folders.data,
     shippedPrograms: ports.shippedPrograms,
     cwd: ports.cwd,
@@ -80,7 +80,7 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
   const program = () => readProgram();
   const unit = (): Unit =>
     programUnit(program, programPath) ??
-    records.journal().history().closed().at(-1)?.prescription.unit ??
+    records.journal().history().latest.at(-1)?.planned.unit ??
     knownGear()?.unit ??
     'kg';
   const gear = (): Gear => knownGear() ?? defaultGear(unit());
