@@ -4,13 +4,14 @@ import { wrapped } from '../text/columns.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
 import { keepGear } from '../workbench/gear.ts';
+import { DRAFT_NAMES, writeNewProgram } from '../workbench/new-program.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { toRemember } from '../workbench/program-choice.ts';
 import { recentBests } from '../workbench/recent-bests.ts';
 import { findingsOf, reasonWords } from '../workbench/rules.ts';
 import type { Call, Run } from './call.ts';
 import { type AnswersInHand, KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
-import { draftPath, programBefore, writeDraftFile } from './draft-file.ts';
+import { draftPath, programBefore } from './draft-file.ts';
 import { askForDraft, askToUse } from './draft-questions.ts';
 import { textSize } from './text-size.ts';
 
@@ -50,7 +51,7 @@ export const run: Run = async (call) => {
     for (const line of why) call.tell(line);
     return 0;
   }
-  writeDraftFile(path, draft.text, call);
+  writeNewProgram(path, draft.text, call.ports);
   call.print([...why, '', `Written to ${path}.`].join('\n'));
   const isUsed = call.options.use === true || (isAsked(call) && (await askToUse(call)));
   if (isUsed) {
@@ -126,7 +127,7 @@ function wishesOf(
   const { kit, days, minutes, aim, name, like, without, hurts, focus, best } = answered;
   const wished = days === undefined ? (from ? daysOf(from) : 3) : readAnswer.days(days);
   return {
-    name: name === undefined ? (from?.program.name ?? NAMES[wished]) : readAnswer.name(name),
+    name: name === undefined ? (from?.program.name ?? DRAFT_NAMES[wished]) : readAnswer.name(name),
     days: wished,
     minutes: minutes === undefined ? 60 : readAnswer.minutes(minutes),
     gear: kit === undefined ? workbench.gear() : readAnswer.kit(kit).gear(reading.unit),
@@ -153,12 +154,6 @@ function withHistory(told: readonly Best[], workbench: Workbench): readonly Best
   const bests = recentBests(workbench.journal().history(), workbench.today());
   return [...told, ...bests.filter(({ lift }) => !told.some((best) => best.lift === lift))];
 }
-
-const NAMES: Readonly<Record<Wishes['days'], string>> = {
-  2: 'My two days',
-  3: 'My three days',
-  4: 'My four days',
-};
 
 const daysOf = ({ program: { daysPerWeek } }: Before): Wishes['days'] =>
   daysPerWeek <= 2 ? 2 : daysPerWeek === 3 ? 3 : 4;

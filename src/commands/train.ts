@@ -1,5 +1,6 @@
 import { environment } from '../terminal/environment.ts';
 import { Refusal } from '../text/problem.ts';
+import { firstQuestion } from '../ui/first-question.ts';
 import type { Screen } from '../ui/ui-state.ts';
 import type { Bench } from '../workbench/bench.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
@@ -37,7 +38,7 @@ export const run: Run = async (call) => {
   );
   const start = startScreen(bench, call, workbench);
   try {
-    const status = await runApp(start, bench, {
+    const { status, onto } = await runApp(start, bench, {
       ...ports,
       hasProgram: (command) => hasProgram(command, ports.env),
       signals: {
@@ -46,6 +47,13 @@ export const run: Run = async (call) => {
       },
       screenReader: around.screenReader,
     });
+    if (onto === 'demo') {
+      workbench.journal().release();
+      const { run: runDemo } = await import('./demo.ts');
+      await runDemo({ ...call, argv: ['demo'], global: { ...call.global, data: null } });
+      // Back where it was opened from.
+      return run(call);
+    }
     const left = bench.live()?.state();
     if (status === 0 && left && left.stage.kind !== 'closed') {
       call.tell(`The session stays open. ${openWords(left)} "holdfast" goes on with it.`);
@@ -64,9 +72,14 @@ function startScreen(
   const day = dayOption(call);
   const open = openSessionOf(workbench);
   if (!open) {
-    return bench.choices().cautions === 'unread'
-      ? { kind: 'cautions', scroll: 0 }
-      : { kind: 'preview', today: bench.today(day ?? undefined), chosen: 0 };
+    if (bench.choices().cautions === 'unread') return { kind: 'cautions', scroll: 0 };
+    return (
+      firstQuestion(bench) ?? {
+        kind: 'preview',
+        today: bench.today(day ?? undefined),
+        chosen: 0,
+      }
+    );
   }
   // Another device may still be at it: nothing is written before the lifter says so.
   if (!open.own) return { kind: 'preview', today: bench.today(), chosen: 0 };

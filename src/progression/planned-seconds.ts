@@ -1,4 +1,5 @@
 import { type ClockedExercise, sessionSeconds } from '../training/set-clock.ts';
+import { isWarm, usualWarmUps } from '../training/warm-up.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
 
 /** Seconds that a prescription takes by the clock of sets, at a pace (1 is as planned). */
@@ -11,9 +12,27 @@ export function plannedSeconds(
 }
 
 /** What the set clock needs to know of a prescribed exercise; of a cluster every mini-set it may have. */
-function clockedExercise(exercise: PrescribedExercise): ClockedExercise {
-  const { counts, sets, minis, rest, perSide, warmUp } = exercise;
+function clockedExercise(
+  exercise: PrescribedExercise,
+  at: number,
+  all: readonly PrescribedExercise[],
+): ClockedExercise {
+  const { counts, sets, minis, rest, perSide } = exercise;
   const aims = sets.map(({ aim }) => aim);
   const minisAims = minis ? Array<number>(minis.mostSets - 1).fill(minis.aim) : [];
-  return { counts, sets: [...aims, ...minisAims], rest, perSide, warmUps: warmUp.length };
+  return {
+    counts,
+    sets: [...aims, ...minisAims],
+    rest,
+    perSide,
+    warmUps: warmUpsOf(exercise, all.slice(0, at)),
+  };
+}
+
+/** Warm-up sets; while the load is still to be chosen, as many as the usual ramp has. */
+function warmUpsOf(exercise: PrescribedExercise, before: readonly PrescribedExercise[]): number {
+  const { load, warmUp, warmsUp, range } = exercise;
+  if (load !== null || warmsUp !== true) return warmUp.length;
+  const warmth = isWarm(exercise.trains, before) ? 'muscles-warm' : 'first-for-muscles';
+  return usualWarmUps({ ...exercise, lo: range[0], warmth });
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { answersSchema } from './answers-schema.ts';
 import { gearSchema } from './gear-schema.ts';
 
 /**
@@ -22,6 +23,8 @@ export const settingsSchema = z.object({
   gear: gearSchema.nullable().default(null),
   /** The cautions were read, and whether a doctor was advised first. */
   cautions: z.enum(['unread', 'read', 'doctor-first']).default('unread'),
+  /** Answers to the questions of a new program that were left before its end. */
+  answers: answersSchema.nullable().default(null),
   /** Rates and bands of body weight; `ask` until the lifter has answered. */
   weightAdvice: z.enum(['ask', 'yes', 'no']).default('ask'),
 });

@@ -1,5 +1,7 @@
 import type { SessionCommand } from '../session/command.ts';
+import type { Answers } from '../settings/answers-schema.ts';
 import type { Key } from '../terminal/key-decoder.ts';
+import type { Gear } from '../training/gear.ts';
 import type { Choices, PainAnswer } from '../workbench/bench.ts';
 import type { RecordChange } from '../workbench/change-past.ts';
 import type { Sheet } from '../workbench/change-program.ts';
@@ -27,4 +29,11 @@ export type Effect =
   | { readonly do: 'save-program'; readonly sheet: Sheet }
   /** Hands a key to the text field that has the focus. */
   | { readonly do: 'type'; readonly key: Key }
-  | { readonly do: 'leave'; readonly status: number };
+  /** Remembers where the questions of a new program stand. */
+  | { readonly do: 'keep-answers'; readonly answers: Answers }
+  /** Makes the program of the answers the one in use, and shows what is due by it. */
+  | { readonly do: 'take-draft'; readonly answers: Answers }
+  /** Keeps what is owned, and goes back to the preview. */
+  | { readonly do: 'keep-gear'; readonly gear: Gear }
+  /** Out of holdfast, or into the demo and back. */
+  | { readonly do: 'leave'; readonly status: number; readonly onto?: 'demo' };

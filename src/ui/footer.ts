@@ -1,13 +1,8 @@
-import { BLANK, indented, type Line, line, paragraph, span, widthOf } from './line.ts';
+import { type Hint, hintLines } from './hints.ts';
+import { BLANK, indented, type Line, line, paragraph, span } from './line.ts';
 import type { Seen } from './outcome.ts';
 import { labelOf, mayNow, shownKey } from './screen.ts';
 import { keysOf } from './screens.ts';
-
-/** A key and what it does. */
-export interface Hint {
-  readonly keys: string;
-  readonly label: string;
-}
 
 /** The keys of here that do something now, most useful first, rows of one place together. */
 export function footerHints(seen: Seen): readonly Hint[] {
@@ -31,36 +26,6 @@ export function footerHints(seen: Seen): readonly Hint[] {
 /** The footer in exactly `rows` lines. */
 export const footerLines = (seen: Seen, columns: number, rows: number): readonly Line[] =>
   hintLines(footerHints(seen), columns, rows);
-
-/** Hints in exactly `rows` lines; what does not fit is left to the help, whose key always shows. */
-export function hintLines(hints: readonly Hint[], columns: number, rows: number): readonly Line[] {
-  const help = hints.find(({ label }) => label === 'keys');
-  const others = hints.filter((hint) => hint !== help);
-  for (let count = others.length; count >= 0; count--) {
-    const shown = [...others.slice(0, count), ...(help ? [help] : [])];
-    const lines = flowed(shown, columns);
-    if (lines.length <= rows) {
-      return [...lines, ...Array<Line>(rows - lines.length).fill(BLANK)];
-    }
-  }
-  return Array<Line>(rows).fill(BLANK);
-}
-
-function flowed(hints: readonly Hint[], columns: number): readonly Line[] {
-  const lines: Line[] = [];
-  let current: Line = [];
-  for (const { keys, label } of hints) {
-    const piece = [span(keys, 'strong'), span(` ${label}`)];
-    const longer = current.length === 0 ? piece : [...current, span('   '), ...piece];
-    if (widthOf(longer) <= columns) {
-      current = longer;
-    } else {
-      lines.push(current);
-      current = piece;
-    }
-  }
-  return current.length === 0 ? lines : [...lines, current];
-}
 
 /** A key of here: what it does, and why it does nothing now where it does not. */
 export interface HelpRow {

@@ -119,7 +119,10 @@ export function listLines(
   return windowOf([...head, ...blocks.flat()], rows, scrollTo(before, end, rows));
 }
 
-function listTexts({ title, words, choices }: ChoiceList, chosen: number): readonly string[] {
+export function listTexts(
+  { title, words, choices }: ChoiceList,
+  chosen: number,
+): readonly string[] {
   const rows = choices.map(({ label, detail }, index) => {
     const said = detail ? `${label}, ${detail}` : label;
     return index === chosen ? `Chosen: ${said}` : said;

@@ -18,11 +18,13 @@ export interface PageParts<S extends Scrolled> {
   readonly last: readonly KeyRow<S>[];
   /** No boxes to turn it with, where its own keys take them all. */
   readonly unturned?: true;
+  /** Says of the last of its lines that they never scroll away: how many they are. */
+  readonly pinned?: (seen: Seen<S>, columns: number) => number;
 }
 
 /** A screen that is a page to read. */
 export function pageScreen<S extends Scrolled>(parts: PageParts<S>): ScreenModule<S> {
-  const { all, first = [], last, unturned } = parts;
+  const { all, first = [], last, unturned, pinned = () => 0 } = parts;
   const row = (key: 'up' | 'down', at: number, says: string, by: 1 | -1): KeyRow<S> => ({
     keys: [key, `page-${key}`],
     label: key,
@@ -33,7 +35,16 @@ export function pageScreen<S extends Scrolled>(parts: PageParts<S>): ScreenModul
   });
   return {
     keys: [...first, row('up', 2, '↑', -1), row('down', 3, '↓', 1), HELP, ...last],
-    lines: (seen, columns, rows) => windowOf(all(seen, columns), rows, seen.screen.scroll),
+    lines: (seen, columns, rows) => {
+      const lines = all(seen, columns);
+      const fixed = pinned(seen, columns);
+      const body = lines.slice(0, lines.length - fixed);
+      return [
+        ...windowOf(body, Math.min(body.length, rows - fixed), seen.screen.scroll),
+        ...lines.slice(lines.length - fixed),
+        ...Array<Line>(Math.max(0, rows - lines.length)).fill(BLANK),
+      ];
+    },
     spoken: (seen) => all(seen, OPEN).map(textOf).map(withoutBars),
   };
 }

@@ -18,8 +18,10 @@ function outcomeOf(model: Model, key: Key, bench: Bench): Outcome {
   const acting: Acting = { ...seenOf(model, bench), name: keyName(key) ?? '' };
   if (model.ui.help && acting.name !== 'ctrl-c') return closeHelp(acting);
   if (key.kind === 'tap') return tapped(acting, key.column, key.row);
-  const row = keysOf(acting.screen).find(({ keys }) => keys.includes(acting.name));
-  if (!row) return moduleOf(acting.screen).otherKey?.(acting, key) ?? unknown(acting);
+  const { isTyping, otherKey } = moduleOf(acting.screen);
+  const typed = acting.name !== 'ctrl-c' && isTyping?.(acting) === true;
+  const row = keysOf(acting.screen).find(({ keys }) => !typed && keys.includes(acting.name));
+  if (!row) return otherKey?.(acting, key) ?? unknown(acting);
   if (isHeld(model, acting.name, key)) {
     return tell(acting, `${acting.name} is held or bounced; press it once.`);
   }

@@ -18,11 +18,18 @@ export interface AppPorts extends ScreenPorts {
   readonly hasProgram: (command: string) => boolean;
 }
 
-/** Runs the screens until the lifter leaves, and gives back the exit status. */
-export function runApp(start: Screen, bench: Bench, ports: AppPorts): Promise<number> {
+/** How the screens were left. */
+export interface Left {
+  readonly status: number;
+  readonly onto: 'demo' | null;
+}
+
+/** Runs the screens until the lifter leaves, and gives back how. */
+export async function runApp(start: Screen, bench: Bench, ports: AppPorts): Promise<Left> {
+  let next: Left['onto'] = null;
   const { clock, screenReader } = ports;
   const { progress, notice } = terminalKind(ports.env);
-  return onScreen(ports, ({ size, write, type, leave }) => {
+  const status = await onScreen(ports, ({ size, write, type, leave }) => {
     const player = cuePlayer(
       {
         write,
@@ -38,7 +45,10 @@ export function runApp(start: Screen, bench: Bench, ports: AppPorts): Promise<nu
       clock,
       play: (cue) => player.play(cue, bench.choices()),
       type,
-      leave,
+      leave: (status, onto) => {
+        next = onto ?? null;
+        leave(status);
+      },
     });
     return {
       view: <App store={store} bench={bench} />,
@@ -56,6 +66,7 @@ export function runApp(start: Screen, bench: Bench, ports: AppPorts): Promise<nu
       },
     };
   });
+  return { status, onto: next };
 }
 
 /** Title, progress and taps, written when they change. */

@@ -37,6 +37,8 @@ export interface ScreenModule<S extends Screen = Screen> {
   spoken(seen: Seen<S>): readonly string[];
   /** Where text is typed: any key that is in no row. */
   otherKey?(acting: Acting<S>, key: Key): Outcome;
+  /** Is text being typed, so that every key but ctrl-c is one for `otherKey`? */
+  isTyping?(seen: Seen<S>): boolean;
   /** Row of the text field that is laid over the lines, counted from 0. */
   readonly field?: number;
   /** It says itself what the last key led to. */

@@ -1,9 +1,12 @@
 import { INTERRUPT, type KeyRow, type ScreenModule } from './screen.ts';
 import { ADD_LIFT_SCREEN } from './screens/add-lift.ts';
-import { CAUTIONS_SCREEN } from './screens/cautions.ts';
+import { BEST_SCREEN } from './screens/best.ts';
+import { CAUTIONS_SCREEN, HEALTH_SCREEN } from './screens/cautions.ts';
+import { DRAFTED_SCREEN } from './screens/drafted.ts';
 import { DISCARD_SCREEN, FINISH_SCREEN, STALE_SCREEN } from './screens/ending.ts';
 import { ACTS_SCREEN, EXERCISES_SCREEN, PAIN_SCREEN, SWAP_SCREEN } from './screens/exercises.ts';
 import { CHANGES_SCREEN, FINDINGS_SCREEN, UNSAVED_SCREEN } from './screens/findings.ts';
+import { GEAR_SCREEN } from './screens/gear.ts';
 import { LIFTS_SCREEN, RESULTS_SCREEN, SEARCH_SCREEN } from './screens/history.ts';
 import { LOAD_SCREEN } from './screens/load.ts';
 import { NOTE_SCREEN } from './screens/note.ts';
@@ -15,6 +18,7 @@ import {
 } from './screens/past-session.ts';
 import { PREVIEW_SCREEN } from './screens/preview.ts';
 import { PROGRAM_SCREEN } from './screens/program.ts';
+import { QUESTION_SCREEN } from './screens/question.ts';
 import { ADVICE_SCREEN, REVIEW_SCREEN, WEIGHT_QUESTION_SCREEN } from './screens/review.ts';
 import { RUNNER_SCREEN } from './screens/runner.ts';
 import { SETTINGS_SCREEN } from './screens/settings.ts';
@@ -28,6 +32,11 @@ export const SCREENS: {
   readonly [Kind in ScreenKind]: ScreenModule<Extract<Screen, { kind: Kind }>>;
 } = {
   cautions: CAUTIONS_SCREEN,
+  health: HEALTH_SCREEN,
+  question: QUESTION_SCREEN,
+  best: BEST_SCREEN,
+  drafted: DRAFTED_SCREEN,
+  gear: GEAR_SCREEN,
   preview: PREVIEW_SCREEN,
   stale: STALE_SCREEN,
   runner: RUNNER_SCREEN,

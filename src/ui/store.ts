@@ -1,7 +1,7 @@
 import type { SessionCommand } from '../session/command.ts';
 import type { Cue } from '../terminal/cue.ts';
 import type { Key } from '../terminal/key-decoder.ts';
-import { problemText } from '../text/problem.ts';
+import { type Problem, problemText } from '../text/problem.ts';
 import type { Bench } from '../workbench/bench.ts';
 import { orProblem } from '../workbench/once.ts';
 import type { Clock } from '../workbench/ports.ts';
@@ -24,7 +24,7 @@ export interface StorePorts {
   readonly play: (cue: Cue) => void;
   /** Hands a key to the text field that has the focus. */
   readonly type: (key: Key) => void;
-  readonly leave: (status: number) => void;
+  readonly leave: (status: number, onto?: 'demo') => void;
 }
 
 export interface Store {
@@ -125,13 +125,30 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
         set({ ...model, ui: { ...model.ui, screen, message: `Written to ${saved.path}.` } });
         return null;
       }
+      case 'keep-answers': {
+        const problem = bench.drafting.keep(effect.answers);
+        return problem && problemText(problem);
+      }
+      case 'take-draft':
+        return toPreview(
+          bench.drafting.take(effect.answers),
+          'This is your program from now on: e changes it, o what you own.',
+        );
+      case 'keep-gear':
+        return toPreview(bench.drafting.keepGear(effect.gear), 'Kept: this is what you own.');
       case 'type':
         ports.type(effect.key);
         return null;
       case 'leave':
-        ports.leave(effect.status);
+        ports.leave(effect.status, effect.onto);
         return null;
     }
+  };
+  const toPreview = (problem: Problem | null, message: string): string | null => {
+    if (problem) return problemText(problem);
+    const screen = screenAfter('preview', model.ui.screen, bench);
+    set({ ...model, ui: { ...model.ui, screen, message } });
+    return null;
   };
   const sendAll = (commands: readonly SessionCommand[], to?: Screen): string | null => {
     const live = bench.live();

@@ -2,6 +2,7 @@ import type { SetResult } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { LiftSummary } from '../report/lift-rows.ts';
 import type { SessionState } from '../session/state.ts';
+import type { Answers, Question } from '../settings/answers-schema.ts';
 import type { DiffLine } from '../text/line-diff.ts';
 import type { Lift } from '../training/lift.ts';
 import type { Quantity, Unit } from '../training/mass.ts';
@@ -12,6 +13,7 @@ import type { ProgramEdit, Sheet } from '../workbench/change-program.ts';
 import type { Advice, PastSession, ReviewPage, Weighing } from '../workbench/look-back.ts';
 import type { Today } from '../workbench/prepare.ts';
 import type { FindingWords } from '../workbench/rules.ts';
+import type { FormState } from './gear/form-state.ts';
 
 export interface Size {
   readonly columns: number;
@@ -37,6 +39,7 @@ export type PainMoment = 'now' | 'last-time';
 /** Which screen is shown, with what only that screen knows. */
 export type Screen =
   | { readonly kind: 'cautions'; readonly scroll: number }
+  | { readonly kind: 'health'; readonly scroll: number }
   | {
       readonly kind: 'preview';
       readonly today: Today;
@@ -81,7 +84,8 @@ export type Screen =
   | { readonly kind: 'settings'; readonly back: Screen; readonly chosen: number }
   | { readonly kind: 'summary'; readonly scroll: number }
   | WatchScreen
-  | ProgramScreen;
+  | ProgramScreen
+  | SetUpScreen;
 
 export type ScreenKind = Screen['kind'];
 
@@ -236,6 +240,33 @@ export type ProgramScreen =
       readonly back: Screen;
       readonly scroll: number;
     };
+
+/** A question that a new program comes from. */
+export interface QuestionScreen {
+  readonly kind: 'question';
+  readonly answers: Answers;
+  /** Row chosen. */
+  readonly chosen: number;
+  /** The question that esc goes no further back from. */
+  readonly from: Question;
+  /** Was it opened from the preview, which it then goes back to? */
+  readonly again: boolean;
+}
+
+/** Screens that lead to a program, and the form of what is owned. */
+export type SetUpScreen =
+  | QuestionScreen
+  | {
+      readonly kind: 'best';
+      readonly lift: Lift;
+      readonly field: 'load' | 'reps';
+      readonly load: string;
+      readonly reps: string;
+      readonly back: QuestionScreen;
+    }
+  | { readonly kind: 'drafted'; readonly question: QuestionScreen; readonly scroll: number }
+  /** Back to a question, which takes the gear over, or to the preview, before which it is kept. */
+  | { readonly kind: 'gear'; readonly form: FormState; readonly back: QuestionScreen | null };
 
 /** Rows of a sheet in order: a day, then its exercises (null for the day's own row). */
 export const sheetRows = ({ program }: Sheet) =>

@@ -5,6 +5,7 @@ import type { Problem } from '../text/problem.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { ProgramDesk } from './change-program.ts';
+import type { Drafting } from './drafting.ts';
 import type { MadeUp } from './gear.ts';
 import type { Watch } from './look-back.ts';
 import type { Today } from './prepare.ts';
@@ -37,7 +38,7 @@ export type Choices = Pick<
 
 /**
  * What the screens ask of the workbench. Everything answers at once; only `begin`, `keep`, the
- * session's `send` and the watch's `change` change anything.
+ * session's `send`, the watch's `change` and what desk and drafting name change anything.
  */
 export interface Bench {
   /** The day that is due, or the one named, cut to the minutes there are (as asked for last where left out; null: whole). */
@@ -71,6 +72,8 @@ export interface Bench {
   /** The past: review, history, weigh-ins. */
   readonly watch: Watch;
   readonly desk: ProgramDesk;
+  /** A new program, by questions. */
+  readonly drafting: Drafting;
   /** Stands above every screen, where what is on it is not the lifter's own; null otherwise. */
   readonly banner: { readonly whole: string; readonly short: string; readonly name: string } | null;
 }

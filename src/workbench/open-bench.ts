@@ -17,6 +17,7 @@ import { type Mass, readsAs, type Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { Bench, Choices, NearLoads, Offer } from './bench.ts';
 import { openDesk } from './change-program.ts';
+import { openDrafting } from './drafting.ts';
 import { equipmentAfter, madeUp } from './gear.ts';
 import { openWatch } from './look-back.ts';
 import { lastOf, orProblem } from './once.ts';
@@ -132,6 +133,7 @@ export function openBench(
     return settings;
   };
   const settingsDesk = { now: () => settings, keep: keepNow };
+  const drafting = openDrafting(workbench, settingsDesk);
   const watch = openWatch(workbench, settingsDesk, unit);
   const withLoad = (exercise: PrescribedExercise, load: Mass) =>
     anew(exercise, { kind: 'load', load });
@@ -213,6 +215,17 @@ export function openBench(
       },
     },
     desk: openDesk(workbench, settingsDesk),
+    drafting: {
+      ...drafting,
+      take: (answers) => {
+        changed();
+        return drafting.take(answers);
+      },
+      keepGear: (gear) => {
+        changed();
+        return drafting.keepGear(gear);
+      },
+    },
     banner: ports.demoFolder
       ? {
           whole: `Demo: twelve invented weeks in ${ports.demoFolder}, removed when you leave.`,

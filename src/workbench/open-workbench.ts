@@ -28,6 +28,8 @@ export interface AskedFor {
 export interface Workbench extends Records {
   /** Path of the program in use. */
   readonly programPath: () => string;
+  /** Was a program ever trained by here, or one asked for or taken? */
+  readonly hasOwnProgram: () => boolean;
   /** The program that was trained by last is not there any more; null where it is. */
   readonly programGone: () => Problem | null;
   /** A path of the same program that may be edited. */
@@ -43,6 +45,8 @@ export interface Workbench extends Records {
   readonly programChanged: () => boolean;
   /** Reads the program anew the next time, for its file was changed. */
   readonly forgetProgram: () => void;
+  /** Goes on with another program from now on; what remembers it for the next run is the settings. */
+  readonly takeProgram: (path: string) => void;
   /** As last set on any device, else as this machine knows it, else a usual home gym. */
   readonly gear: () => Gear;
   readonly circumstances: () => Circumstances;
@@ -51,9 +55,11 @@ export interface Workbench extends Records {
 export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
   const records = openRecords(ports, wishes);
   const { folders, settings, knownGear, today } = records;
+  /** Taken in this run: it beats what was asked for at its start. */
+  let taken: string | null = null;
   const sources = (): ProgramSources => ({
-    asked: wishes.program,
-    last: rememberedProgram(settings().settings, folders),
+    asked: taken === null ? wishes.program : null,
+    last: taken ?? rememberedProgram(settings().settings, folders),
     lastName: () => records.journal().history().sessions.at(-1)?.program ?? null,
     dataFolder: folders.data,
     shippedPrograms: ports.shippedPrograms,
@@ -83,17 +89,26 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
     records.journal().history().latest.at(-1)?.planned.unit ??
     knownGear()?.unit ??
     'kg';
+  const forget = () => {
+    // A shipped program may have become the lifter's own copy.
+    programPath = once(chosen);
+    readProgram = once(reading);
+  };
   const gear = (): Gear => knownGear() ?? defaultGear(unit());
   return {
     ...records,
     programPath: () => programPath(),
+    hasOwnProgram: () => {
+      const { asked, last, lastName } = sources();
+      return asked !== null || last !== null || lastName() !== null;
+    },
     programGone,
     ownProgramPath: () => ownCopy(programPath(), sources()),
     program,
-    forgetProgram: () => {
-      // A shipped program may have become the lifter's own copy.
-      programPath = once(chosen);
-      readProgram = once(reading);
+    forgetProgram: forget,
+    takeProgram: (path) => {
+      taken = path;
+      forget();
     },
     unit,
     programChanged: () => read !== null && read !== textOrNull(programPath()),

@@ -6,8 +6,8 @@ test.each([
   ['heart and blood pressure', /heart or blood pressure/i],
   ['a diagnosis, a medicine or a limit', /diagnosis.*medicine.*limit/],
   ['chest pain, fainting and dizzy spells', /chest pain.*fainting.*dizzy/],
-  ['bones, joints and muscles', /bone, joint or muscle/],
-  ['anything else a doctor should know', /anything else.*doctor/],
+  ['bones, joints and muscles', /bone, joint or muscle/i],
+  ['anything else a doctor should know', /anything else.*doctor/i],
 ])('asks about %s', (_, about) => {
   expect(READINESS_QUESTIONS.some((question) => about.test(question))).toBe(true);
 });

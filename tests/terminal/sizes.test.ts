@@ -149,6 +149,7 @@ test('the cautions are shown once, and the answer is kept', async () => {
   const home = aHome({ cautionsRead: false });
   const { terminal } = await drivenSession({ home, size: SIZES.wide });
   await terminal.until('Before the first session');
+  await terminal.press(' ', 'Your health');
   await terminal.press('n', 'begin');
   terminal.send('q');
   await terminal.end();
@@ -160,6 +161,7 @@ test('a yes to a question of health is answered with a doctor first, each time',
   const home = aHome({ cautionsRead: false });
   const { terminal } = await drivenSession({ home, size: SIZES.wide });
   await terminal.until('Before the first session');
+  await terminal.press(' ', 'Your health');
   await terminal.press('y', 'see a doctor first');
   terminal.send('q');
   await terminal.end();

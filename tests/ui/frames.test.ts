@@ -38,6 +38,8 @@ const SCENES: Readonly<Record<string, (player: Player) => Player>> = {
   exercises: (player) => player.atFirstSet().keys('x<down>'),
   'another-lift': (player) => player.atFirstSet().keys('xl'),
   pain: (player) => player.atFirstSet().keys('  m'),
+  'what-is-owned': (player) => player.keys('o'),
+  'what-is-asked': (player) => player.keys('n'),
   load: (player) => player.atFirstSet().keys('c71'),
   note: (player) => player.atFirstSet().keys('n'),
   settings: (player) => player.atFirstSet().keys('g<down>'),
@@ -61,6 +63,11 @@ describe.each(SIZES)('at %s', (name, size) => {
   it('cautions', async () => {
     const player = new Player(size, { start: { kind: 'cautions', scroll: 0 } });
     await expect(`${player.screen()}\n`).toMatchFileSnapshot(`frames/${name}/cautions.txt`);
+  });
+
+  it('health', async () => {
+    const player = new Player(size, { start: { kind: 'health', scroll: 0 } });
+    await expect(`${player.screen()}\n`).toMatchFileSnapshot(`frames/${name}/health.txt`);
   });
 
   it('first-load', async () => {

@@ -78,7 +78,7 @@ export class Glass {
       signals: this.signals,
       screenReader,
     };
-    this.end = runApp(first, this.scene.bench, ports);
+    this.end = runApp(first, this.scene.bench, ports).then(({ status }) => status);
   }
 
   /** Everything written so far. */

@@ -56,7 +56,8 @@ export const LAST_DAYS: readonly PastDay[] = [
 export interface SceneOptions {
   /** Text of the program file; null: the first of the shipped programs. */
   readonly program?: string | null;
-  readonly gear?: Gear;
+  /** Null: nobody ever said what is owned. */
+  readonly gear?: Gear | null;
   readonly past?: readonly PastDay[];
   readonly weighIns?: readonly (readonly [ago: number, kg: number])[];
   readonly settings?: Partial<Settings>;
@@ -123,7 +124,7 @@ export function scene(options: SceneOptions = {}): Scene {
   const made = openScene(folder, clock, disk, options);
   const { past = LAST_DAYS, weighIns = [[6, 82]], gear = GEAR } = options;
   const first = Math.max(1, ...past.map(({ ago }) => ago), ...weighIns.map(([ago]) => ago));
-  at(clock, first + 1, () => made.workbench.journal().record({ type: 'gear-set', gear }));
+  if (gear) at(clock, first + 1, () => made.workbench.journal().record({ type: 'gear-set', gear }));
   const days = [
     ...past.map((day) => ({ ago: day.ago, act: () => playPast(made, day) })),
     ...weighIns.map(([ago, kg]) => ({ ago, act: () => weigh(made, ago, kg) })),

@@ -1,4 +1,4 @@
-import { hintLines } from '../footer.ts';
+import { hintLines } from '../hints.ts';
 import { BLANK, indented, type Line, line, paragraph, span, widthOf } from '../line.ts';
 import { shownKey } from '../screen.ts';
 import { isTooSmall, tooSmallLines } from '../too-small.ts';
@@ -44,7 +44,8 @@ export function spokenFormLines(state: FormState): readonly string[] {
   ];
 }
 
-function bodyLines(state: FormState, columns: number, rows: number): Line[] {
+/** The things that are owned, in `rows` lines, the chosen one in sight. */
+export function bodyLines(state: FormState, columns: number, rows: number): Line[] {
   const things = rowsOf(state.gear);
   const label = Math.min(columns / 2, Math.max(...things.map((row) => row.label.length)));
   const head = [[span('Your gear', 'strong'), span(isChanged(state) ? '   not saved' : '')], BLANK];
@@ -89,7 +90,8 @@ function rowLines(
   return [...lines, current];
 }
 
-function saidLines(state: FormState, columns: number): Line[] {
+/** What is being added, and what the last key led to. */
+export function saidLines(state: FormState, columns: number): Line[] {
   return [
     ...addingTexts(state).flatMap((text, at) =>
       paragraph(text, columns, at === 0 ? 'strong' : 'plain', 2),

@@ -29,15 +29,22 @@ export function pressForm(state: FormState, key: Key): FormOutcome {
   const name = keyName(key) ?? '';
   if (name === 'ctrl-c') return { state, effect: { do: 'leave', status: 130 } };
   if (state.help) return quiet({ ...state, help: false });
-  if (state.adding) return quiet(typeList(state, key));
+  if (state.adding) return typeInForm(state, key);
   const act = FORM_KEYS.find(({ keys }) => keys.includes(name))?.act;
-  if (!act) return quiet(state);
+  return act ? actOnForm(state, act, name) : quiet(state);
+}
+
+/** What one of the form's acts leads to; `name` is the key, which may be a digit. */
+export function actOnForm(state: FormState, act: FormAct, name: string): FormOutcome {
   const fresh = { ...state, message: null, asked: false };
   const ready = act in KEEPS_TYPING ? fresh : taken(fresh);
   if (ready.message !== null) return quiet(ready);
   const next = ACTS[act]({ ...ready, asked: act === 'leave' && state.asked }, name);
   return 'effect' in next ? next : quiet(next);
 }
+
+/** A key while something is added: it is text, but for the way on and the way back. */
+export const typeInForm = (state: FormState, key: Key): FormOutcome => quiet(typeList(state, key));
 
 /** After saving failed. */
 export const notSaved = (state: FormState, message: string): FormState => ({ ...state, message });

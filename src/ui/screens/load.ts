@@ -54,7 +54,8 @@ const QUESTIONS = {
     now ? `Now ${now}. Which load from here on?` : 'Which load from here on?',
 } as const;
 
-const BASIS_WORDS = {
+/** What a bare load means, behind its unit. */
+export const BASIS_WORDS = {
   total: 'on the bar in all',
   hand: 'in each hand',
   stack: 'on the stack',

@@ -13,8 +13,10 @@ import type { Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
 import { loadText, repsText } from '../words.ts';
 import { FINDINGS_KEY } from './findings.ts';
+import { GEAR_KEY } from './gear.ts';
 import { HISTORY_KEY } from './history.ts';
 import { PROGRAM_KEY } from './program.ts';
+import { NEW_PROGRAM_KEY } from './question.ts';
 import { REVIEW_KEY } from './review.ts';
 import { WEIGH_KEY } from './weigh.ts';
 
@@ -220,6 +222,8 @@ export const PREVIEW_SCREEN: ScreenModule<Preview> = {
     WEIGH_KEY,
     TAKE_BACK,
     PROGRAM_KEY,
+    GEAR_KEY,
+    NEW_PROGRAM_KEY,
     FINDINGS_KEY,
   ],
   lines,

@@ -51,14 +51,17 @@ function dayLines({ program, figures }: Sheet, chosen: number, columns: number) 
       ),
     );
     for (const exercise of exercises) {
-      push((mark) => {
-        const name: Line = [span(`${mark}  `, 'drawn'), span(safeText(exercise.lift.name))];
-        const whole = spread(name, [span(doneText(exercise))], columns);
-        return whole === name ? spread(name, [span(setsText(exercise))], columns) : whole;
-      });
+      push((mark) => doneLine(exercise, columns, `${mark}  `));
     }
   }
   return { lines, at };
+}
+
+/** A lift and how it is done, as far as there is room for that. */
+export function doneLine(exercise: Exercise, columns: number, mark = ''): Line {
+  const name: Line = [span(mark, 'drawn'), span(safeText(exercise.lift.name))];
+  const whole = spread(name, [span(doneText(exercise))], columns);
+  return whole === name ? spread(name, [span(setsText(exercise))], columns) : whole;
 }
 
 function doneText(exercise: Exercise): string {

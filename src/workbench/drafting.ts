@@ -1,0 +1,176 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { CHECK_LIMITS } from '../program/check/check-limits.ts';
+import { type ProgramFigures, programFigures } from '../program/check/figures.ts';
+import { draftProgram } from '../program/draft/draft-program.ts';
+import type { Best, Wishes } from '../program/draft/wishes.ts';
+import type { Program } from '../program/program.ts';
+import type { Answers } from '../settings/answers-schema.ts';
+import type { Problem } from '../text/problem.ts';
+import { KITS } from '../training/kits.ts';
+import type { Lift } from '../training/lift.ts';
+import type { Mass, Unit } from '../training/mass.ts';
+import type { Reason } from '../training/rule.ts';
+import { keepGear } from './gear.ts';
+import { DRAFT_NAMES, programFileName, writeNewProgram } from './new-program.ts';
+import { lastOf, orProblem } from './once.ts';
+import type { Workbench } from './open-workbench.ts';
+import type { SettingsDesk } from './ports.ts';
+import { programsFolder, toRemember } from './program-choice.ts';
+import { recentBests } from './recent-bests.ts';
+import { findingsOf, reasonWords } from './rules.ts';
+
+/** A program as the answers make it, ready to be looked at. Nothing of it is written. */
+export interface Drafted {
+  readonly text: string;
+  readonly program: Program;
+  readonly figures: ProgramFigures;
+  /** Hard sets a week, fewest and most, by the aim. */
+  readonly band: readonly [low: number, high: number];
+  readonly chosen: readonly string[];
+  readonly givenUp: readonly string[];
+  /** What the check would better, with what to do. */
+  readonly advice: readonly string[];
+  /** Lifts whose first load a recent best would give. */
+  readonly lifts: readonly Lift[];
+  /** The bests that it was made with: those told, then those of the sessions. */
+  readonly bests: readonly Best[];
+}
+
+/** The questions that a new program comes from. Only `keep` and `take` write. */
+export interface Drafting {
+  /** What the lifter is asked before the first session; null once there is a program of their own. */
+  readonly first: () => Answers | null;
+  /** For another program later: where the questions were left, else from their start. */
+  readonly again: () => Answers;
+  /** Does the lifter's gear need no question? */
+  readonly isGearKnown: () => boolean;
+  readonly draft: (answers: Answers) => Drafted;
+  /** Remembers where the questions stand; null forgets them. */
+  readonly keep: (answers: Answers | null) => Problem | null;
+  /** Writes the program and the gear, and makes it the program in use. */
+  readonly take: (answers: Answers) => Problem | null;
+  readonly keepGear: (gear: Answers['gear']) => Problem | null;
+}
+
+/** Lifts that are asked for a best: the main ones. */
+const MOST_LIFTS = 6;
+
+export function openDrafting(workbench: Workbench, settings: SettingsDesk): Drafting {
+  const isGearKnown = () =>
+    workbench.journal().history().gear !== null || settings.now().gear !== null;
+  const begun = (): Answers => {
+    const isKnown = isGearKnown();
+    const unit = isKnown ? workbench.gear().unit : usualUnit(workbench.ports.env);
+    const kit = KITS.length - 1;
+    return {
+      at: isKnown ? 'aim' : 'unit',
+      unit,
+      kit,
+      gear: isKnown ? workbench.gear() : KITS[kit]!.gear(unit),
+      aim: 'cut',
+      days: 3,
+      minutes: 60,
+      hurts: [],
+      focus: [],
+      bests: [],
+    };
+  };
+  /** Gear may have been changed since, at another place. */
+  const left = (): Answers | null => {
+    const { answers } = settings.now();
+    return answers && isGearKnown() ? { ...answers, gear: workbench.gear() } : answers;
+  };
+  const draft = lastOf((answers: Answers) => draftedFrom(wishesOf(answers, workbench)));
+  const keepGearOf = (gear: Answers['gear']) =>
+    orProblem(() => keepGear(workbench, gear, settings.keep));
+  return {
+    first: () => (workbench.hasOwnProgram() ? null : (left() ?? begun())),
+    again: () => left() ?? begun(),
+    isGearKnown,
+    draft,
+    keep: (answers) =>
+      orProblem(() => {
+        settings.keep({ answers });
+        return null;
+      }),
+    keepGear: keepGearOf,
+    take: (answers) =>
+      orProblem(() => {
+        const { text, program } = draft(answers);
+        const path = pathOf(program.name, workbench);
+        if (!isGearKnown() || !isSame(answers.gear, workbench.gear())) {
+          keepGear(workbench, answers.gear, settings.keep);
+        }
+        writeNewProgram(path, text, workbench.ports);
+        const { folders } = workbench;
+        settings.keep({ ...toRemember(path, settings.now(), folders), answers: null });
+        workbench.takeProgram(path);
+        return null;
+      }),
+  };
+}
+
+/** Gear is plain data, so that its text tells whether it is another. */
+const isSame = (one: Answers['gear'], other: Answers['gear']): boolean =>
+  JSON.stringify(one) === JSON.stringify(other);
+
+const pathOf = (name: string, { folders }: Workbench): string =>
+  join(programsFolder(folders.data), programFileName(name));
+
+/** The first of `My three days`, `My three days 2`, … whose file is not there yet. */
+function freeName({ days }: Answers, workbench: Workbench): string {
+  for (let count = 1; ; count += 1) {
+    const name = count === 1 ? DRAFT_NAMES[days] : `${DRAFT_NAMES[days]} ${count}`;
+    if (!existsSync(pathOf(name, workbench))) return name;
+  }
+}
+
+function wishesOf(answers: Answers, workbench: Workbench): Wishes {
+  const { days, minutes, gear, hurts, focus, unit, aim } = answers;
+  const history = workbench.journal().history();
+  const told = answers.bests.map((best): Best => ({ ...best, load: best.load as Mass }));
+  const seen = recentBests(history, workbench.today());
+  return {
+    name: freeName(answers, workbench),
+    days,
+    minutes,
+    gear,
+    like: [],
+    without: [],
+    hurts,
+    focus,
+    bests: [...told, ...seen.filter(({ lift }) => !told.some((best) => best.lift === lift))],
+    unit,
+    aim,
+    bodyMass: history.bodyMassOn(workbench.today()),
+    from: null,
+  };
+}
+
+function draftedFrom(wishes: Wishes): Drafted {
+  const { text, program, chosen, givenUp } = draftProgram(wishes);
+  const words = (reasons: readonly Reason[]) =>
+    reasons.map((reason) => reasonWords(reason, wishes.unit).text);
+  const lifts = program.days
+    .flatMap(({ exercises }) => exercises.map(({ lift }) => lift))
+    .filter(({ kind, loading }) => kind === 'compound' && loading !== 'bodyweight');
+  return {
+    text,
+    program,
+    figures: programFigures(program),
+    band: CHECK_LIMITS.weeklySets[wishes.aim],
+    chosen: words(chosen),
+    givenUp: words(givenUp),
+    advice: findingsOf(program, wishes.gear).map((finding) => `${finding.text} ${finding.fix}`),
+    lifts: [...new Map(lifts.map((lift) => [lift.key, lift])).values()].slice(0, MOST_LIFTS),
+    bests: wishes.bests,
+  };
+}
+
+/** Countries that weigh in pounds, by the locale's measurement or language (POSIX; CLDR, from memory). */
+const POUNDS = /^[a-z]{2,3}_(US|LR|MM)\b/;
+
+function usualUnit({ LC_ALL, LC_MEASUREMENT, LANG }: Workbench['ports']['env']): Unit {
+  return POUNDS.test(LC_ALL || LC_MEASUREMENT || LANG || '') ? 'lb' : 'kg';
+}
