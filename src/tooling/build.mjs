@@ -18,15 +18,16 @@ export const NOTICES = 'NOTICES.txt';
 
 /**
  * What libraries ask for and this program never uses. Ink wants the React developer tools only when
- * told to, and they are not installed; conf checks by a schema only where it is given one, which
- * zod does here, and its validator would be a tenth of the whole build.
+ * told to, and they are not installed; conf checks by a schema, and compares versions, only where it is
+ * given schemas and migrations. Zod does the one here and nobody the other, and its validator would be
+ * a tenth of the whole build.
  * @type {import('esbuild').Plugin}
  */
 const withoutUnused = {
   name: 'without-unused',
   setup({ onResolve, onLoad }) {
     onResolve(
-      { filter: /^(react-devtools-core|ajv-formats|ajv\/dist\/2020\.js)$/ },
+      { filter: /^(react-devtools-core|ajv-formats|ajv\/dist\/2020\.js|semver)$/ },
       ({ path }) => ({
         path,
         namespace: 'empty',
