@@ -111,7 +111,10 @@ export const COMMANDS: readonly CommandRow[] = [
     brief: 'review the cut',
     operands: '',
     does: 'reviews the cut: work done, strength kept, rate of loss, one verdict',
-    options: [{ flags: '--weeks <count>', does: 'calendar weeks to look back on; 4 by default' }],
+    options: [
+      { flags: '--weeks <count>', does: 'calendar weeks to look back on; 4 by default' },
+      { flags: '--why', does: 'also where each sentence comes from' },
+    ],
     examples: ['holdfast review', 'holdfast review --weeks 12 --json'],
     load: () => import('./review.ts'),
   },

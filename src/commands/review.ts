@@ -28,7 +28,12 @@ export const run: Run = (call) => {
     call.print(jsonText(reviewJson(found, words, unit)));
     return 0;
   }
-  call.print(reviewText(found, words, unit, textSize(call.ports)).join('\n'));
+  call.print(
+    reviewText(found, words, unit, {
+      ...textSize(call.ports),
+      sources: call.options.why === true,
+    }).join('\n'),
+  );
   if (workbench.settings().settings.weightAdvice === 'ask') call.tell(WEIGHT_QUESTION);
   return 0;
 };

@@ -5,7 +5,7 @@ import { dayWords } from '../text/day-words.ts';
 import { jsonText } from '../text/json-text.ts';
 import { problemText, Refusal } from '../text/problem.ts';
 import { inUnit, massOf, massText, type Unit } from '../training/mass.ts';
-import { keepWeighIn, replacedWords, trendWords } from '../workbench/keep-weigh-in.ts';
+import { keepWeighIn, rateAsked, replacedWords, trendWords } from '../workbench/keep-weigh-in.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
 import { massOperand } from './mass-operand.ts';
@@ -32,8 +32,8 @@ export const run: Run = (call) => {
   const { replaced } = keepWeighIn(workbench.journal(), mass, date);
   const history = workbench.journal().history();
   const trend = history.bodyMassOn(date);
-  const weightAdvice = workbench.settings().settings.weightAdvice === 'yes';
-  const words = trendWords(history, date, unit, weightAdvice);
+  const asked = rateAsked(workbench, date, workbench.settings().settings);
+  const words = trendWords(history, date, unit, asked);
   const json: WeighJson = {
     schema: 1,
     unit,

@@ -2,18 +2,28 @@ import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
 import type { CutRule } from './cut-rules.ts';
 import type { ReviewFinding } from './finding.ts';
 
-/** Advice that asks for nothing in the program file: the lifter can only turn it down. */
-const ONLY_TURNED_DOWN: ReadonlySet<string> = new Set<CutRule>([
-  'pause-cut',
-  'pause-cut-long',
-  'do-less',
-]);
-
-/** What the lifter can say to a finding: facts and warnings take no answer. */
-export function answersTo({ reason, changes }: ReviewFinding): {
+interface Answers {
   readonly yes: boolean;
   readonly no: boolean;
-} {
-  const yes = changes.length > 0 || reason.rule === LIGHTER_WEEK;
-  return { yes, no: yes || ONLY_TURNED_DOWN.has(reason.rule) };
+}
+
+const BOTH: Answers = { yes: true, no: true };
+
+/** Advice that asks for nothing in the program file. Facts and warnings take no answer. */
+const WITHOUT_FILE: ReadonlyMap<string, Answers> = new Map<CutRule | typeof LIGHTER_WEEK, Answers>([
+  ['pause-cut', BOTH],
+  ['pause-cut-long', BOTH],
+  ['lose-slower', BOTH],
+  ['not-a-cut', BOTH],
+  ['weight-stands-still', BOTH],
+  ['do-less', BOTH],
+  [LIGHTER_WEEK, BOTH],
+  ['pause-in-force', { yes: false, no: true }],
+  ['cut-at-rest', { yes: true, no: false }],
+]);
+
+/** What the lifter can say to a finding. */
+export function answersTo({ reason, changes }: ReviewFinding): Answers {
+  if (changes.length > 0) return BOTH;
+  return WITHOUT_FILE.get(reason.rule) ?? { yes: false, no: false };
 }

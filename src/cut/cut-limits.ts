@@ -23,11 +23,11 @@ export const CUT_LIMITS = {
   rateVerdictFromDay: 21,
   /** Above this, in percent a week, the lifter is told to see a doctor if it was not meant. Ours. */
   cautionRate: 1.5,
+  /** Losing at most this share of the slowest rate planned hardly moves. Ours. */
+  standingShare: 0.5,
   /** More work is only proposed at a rate up to this, in percent a week (Helms 2014: 0.5–1 %). */
   fastestForMore: 1,
 
-  /** Hard sets a muscle a week while cutting. Common practice. */
-  weeklySets: [6, 10] as const,
   /** The verdict looks at the work of so many days, as two weeks. Ours. */
   workDays: 14,
   /** A muscle counts as trained on a day from so many hard sets on. Ours. */
@@ -43,6 +43,12 @@ export const CUT_LIMITS = {
   dropInForceDays: 21,
   /** No gain of a rep or load for this long lets a muscle have a set more. Ours. */
   plateauDays: 28,
+  /** A lift with pain marked within so many days gets no set more. Ours. */
+  painDays: 56,
+  /** Of the hard sets planned, so much may be missing before that is told in place of more sets. Ours. */
+  setsMissing: 1,
+  /** Up to this share of the sessions planned, the first thing is to train. Ours. */
+  hardlyTrained: 0.5,
   /** At most one set more in so many days. Ours. */
   moreEveryDays: 7,
   /** Advice that the lifter turned down stays quiet for so long. Ours. */

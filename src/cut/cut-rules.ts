@@ -1,11 +1,10 @@
 import { lossWords, rule } from '../progression/rules/facts.ts';
 import { COMMON, type Facts, OURS, type Reason, type Rule } from '../training/rule.ts';
-import { CUT_LIMITS } from './cut-limits.ts';
-import { missingText, muscleWords, stayText } from './verdict-words.ts';
+import { gainedText, missingText, muscleWords, notDoneText, stayText } from './verdict-words.ts';
 
 const BAND = 'Helms 2014, JISSN 11:20';
 const VOLUME =
-  '6 to 10 hard sets: common practice; at least 4: Iversen 2021, Sports Med 51(10):2079–2095; in a deficit evidence is insufficient (Roth 2022, Eur J Appl Physiol 122:1129–1151)';
+  'hard sets a week, in a cut 6 to 10: common practice; at least 4: Iversen 2021, Sports Med 51(10):2079–2095; in a deficit evidence is insufficient (Roth 2022, Eur J Appl Physiol 122:1129–1151)';
 const LESS =
   'ours, carried over from maintenance in energy balance (Bickel 2011; Spiering 2021); in a deficit evidence is insufficient (Roth 2022)';
 
@@ -19,6 +18,33 @@ const RULES = [
     `${BAND}; the line at 1.5 %: ours`,
     (f) =>
       `You lose ${one(f.number('rate'))} % a week, far above the ${f.number('low')}–${f.number('high')} % planned, in two reviews running: slow down. If you did not intend this, see a doctor.`,
+  ),
+  rule(
+    'cut-not-answered',
+    'common practice',
+    'no weight loss under 18, in pregnancy or with an eating disorder: common practice',
+    () =>
+      'Trained as maintenance until one question is answered: t asks it on the screen, "holdfast review" prints it.',
+  ),
+  rule(
+    'pause-wanted',
+    'common practice',
+    'two weeks at maintenance: common practice',
+    () => 'Two weeks at maintenance, because you asked for them.',
+  ),
+  rule(
+    'pause-in-force',
+    'common practice',
+    'two weeks at maintenance: common practice',
+    (f) =>
+      `The cut is paused until ${f.day('until')}: hold your weight; training is that of maintenance. It goes on by itself the day after.`,
+  ),
+  rule(
+    'cut-at-rest',
+    'ours',
+    OURS,
+    (f) =>
+      `You said on ${f.day('since')} that no cut is meant: training is that of maintenance since. Take it to begin the cut again.`,
   ),
   rule('not-enough-data', 'ours', OURS, missingText),
   rule(
@@ -59,7 +85,7 @@ const RULES = [
     'common practice',
     VOLUME,
     (f) =>
-      `You may do more: ${muscleWords(f.text('muscle'))} had ${one(f.number('sets'))} hard sets a week, under ${CUT_LIMITS.weeklySets[0]}, and nothing that trains it slips. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
+      `You may do more: ${muscleWords(f.text('muscle'))} had ${one(f.number('sets'))} hard sets a week, under ${f.number('low')}, as planned, and nothing that trains it slips. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
   ),
   rule(
     'may-do-more-plateau',
@@ -68,27 +94,49 @@ const RULES = [
     (f) =>
       `You may do more: nothing slips, and ${muscleWords(f.text('muscle'))} (${one(f.number('sets'))} hard sets a week) has not gained a rep or load in four weeks. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
   ),
+  rule(
+    'not-a-cut',
+    'ours',
+    OURS,
+    (f) =>
+      `Not a cut so far: body weight rises by ${one(-f.number('rate'))} % a week (± ${one(f.number('error'))})${gainedText(f)}. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
+  ),
+  rule(
+    'weight-stands-still',
+    'ours',
+    OURS,
+    (f) =>
+      `Weight hardly falls: ${one(f.number('rate'))} % a week (± ${one(f.number('error'))}), where ${f.number('low')}–${f.number('high')} % is planned. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
+  ),
+  rule(
+    'hardly-trained',
+    'common practice',
+    COMMON,
+    (f) =>
+      `Train first: ${f.number('done')} of ${f.number('planned')} planned sessions were done in the last two full weeks, too few to judge the plan by. Where there are not more days, "holdfast draft" makes a program for those there are.`,
+  ),
+  rule('planned-not-done', 'common practice', VOLUME, notDoneText),
   rule('stay-the-course', 'common practice', COMMON, stayText),
   rule(
     'slower-than-planned',
     'printed',
     BAND,
     (f) =>
-      `Slower than planned: ${one(f.number('rate'))} % a week, where ${f.number('low')}–${f.number('high')} % is the plan.`,
+      `Slower than planned: ${one(f.number('rate'))} % a week (± ${one(f.number('error'))}), where ${f.number('low')}–${f.number('high')} % is the plan. Training holds as it is.`,
   ),
   rule(
     'over-range',
     'common practice',
     VOLUME,
     (f) =>
-      `${muscleWords(f.text('muscles'))} had more than ${CUT_LIMITS.weeklySets[1]} hard sets a week in the last two weeks.`,
+      `${muscleWords(f.text('muscles'))} had more than ${f.number('high')} hard sets a week in the last two full weeks.`,
   ),
   rule(
     'sessions-missed',
     'common practice',
     COMMON,
     (f) =>
-      `${f.number('done')} of ${f.number('planned')} planned sessions were done in the last two weeks; missed days move on, they are not doubled up.`,
+      `${f.number('done')} of ${f.number('planned')} planned sessions were done in the last two full weeks; missed days move on, they are not doubled up.`,
   ),
 ] as const;
 

@@ -2,6 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import type { Program } from '../program/program.ts';
 import type { SessionDone } from '../progression/past.ts';
 import { dayNumber } from '../training/day-number.ts';
+import type { Mass } from '../training/mass.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 
 /**
@@ -26,6 +27,18 @@ export function cutStart(
   }
   const hasEnded = last !== null && daysBetween(last, today) > CUT_LIMITS.endedAfterDays;
   return hasEnded ? null : start;
+}
+
+/** The trend on the first day of the cut, or the first within its first week. */
+export function startMass(
+  cutFrom: Temporal.PlainDate,
+  bodyMassOn: (date: Temporal.PlainDate) => Mass | null,
+): Mass | null {
+  for (let day = 0; day <= CUT_LIMITS.waterDays; day += 1) {
+    const found = bodyMassOn(cutFrom.add({ days: day }));
+    if (found !== null) return found;
+  }
+  return null;
 }
 
 /** Whole days from `from` to `to`, negative when `to` is earlier. */

@@ -5,12 +5,14 @@ import { lighterWeekOf } from '../progression/lighter-week.ts';
 import type { Past } from '../progression/past.ts';
 import { compoundsOf, type Slip, slipOf, slipTogether } from '../progression/slipping.ts';
 import { trackOf } from '../progression/track.ts';
+import { aimInForce, type Pause, pauseOn } from './aim-in-force.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { cutStart, daysBetween } from './cut-start.ts';
 import type { DatedMass } from './daily-mass.ts';
 import { type JudgedRate, judgeRate } from './judge-rate.ts';
+import { type JudgedWork, judgedWork } from './judged-work.ts';
 import { type Kept, keptByLift, keptTogether, type LiftKept } from './kept.ts';
-import { type WorkDone, workDone } from './work-done.ts';
+import { rateQuestion } from './rate-question.ts';
 
 /** What a weekly review is made from. */
 export interface ReviewQuestion {
@@ -35,24 +37,28 @@ export interface Watched {
 
 /** Everything that the rules of the weekly review look at. */
 export interface Evidence {
+  /** With the aim that is in force. */
   readonly program: Program;
   /** The results that can still matter, with all sessions and decisions. */
   readonly past: Past;
   readonly today: Temporal.PlainDate;
-  /** Null outside a cut. */
+  /** Null outside a cut, and where none may be led. */
   readonly cutFrom: Temporal.PlainDate | null;
+  /** What strength is compared with; the cut's first day, also for who is led through none. */
+  readonly keptFrom: Temporal.PlainDate | null;
   readonly weightAdvice: boolean;
-  /** A lighter week is in force: nothing about sets is judged. */
-  readonly lighterWeek: boolean;
-  /** Null outside a cut, and where nothing may be said about losing weight. */
+  /** The cut is at rest; null where it goes on. */
+  readonly pause: Pause | null;
+  /** First day of the lighter week in force, in which nothing about sets is judged; else null. */
+  readonly lighterWeek: Temporal.PlainDate | null;
+  /** Null outside a cut, in a pause, and where nothing may be said about losing weight. */
   readonly rate: JudgedRate | null;
   readonly lifts: readonly LiftKept[];
   /** Of the compound lifts together; null while none is known. */
   readonly kept: Kept | null;
   /** Are the compound lifts together slipping, whatever each of them tells? */
   readonly together: Slip | null;
-  /** Of the last 14 days. */
-  readonly work: WorkDone;
+  readonly work: JudgedWork;
   readonly exercises: readonly Watched[];
   /** Days from the first session to today, both counted; 0 before it. */
   readonly daysTrained: number;
@@ -60,44 +66,38 @@ export interface Evidence {
 
 /** Looks at the past once, for all rules. */
 export function evidenceOf(question: ReviewQuestion): Evidence {
-  const { program, weighIns, today, weightAdvice } = question;
-  const cutFrom = cutStart(program, question.past.sessions, today);
-  const past = recent(question.past, today, cutFrom);
-  const lifts = cutFrom ? keptByLift(past, cutFrom, today) : [];
+  const { today, weightAdvice } = question;
+  const { decisions } = question.past;
+  const program = { ...question.program, aim: aimInForce({ ...question, decisions }) };
+  // A paused cut is a cut all the same; one that must not be led is none.
+  const keptFrom = cutStart(question.program, sessionsOf(question), today);
+  const cutFrom = weightAdvice ? keptFrom : null;
+  const pause = weightAdvice && question.program.aim === 'cut' ? pauseOn(decisions, today) : null;
+  const past = recent(question.past, today, keptFrom);
+  const lifts = keptFrom ? keptByLift(past, keptFrom, today) : [];
   const first = question.past.sessions.find(({ setsDone }) => setsDone > 0)?.date;
   return {
     program,
     past,
     today,
     cutFrom,
+    keptFrom,
     weightAdvice,
-    lighterWeek: lighterWeekOf(past, today) !== null,
-    rate:
-      cutFrom && weightAdvice
-        ? judgeRate(
-            {
-              weighIns,
-              today,
-              cutFrom,
-              monthlyCycle: program.monthlyCycle,
-              bodyMassOn: past.bodyMassOn,
-            },
-            program.rate,
-          )
-        : null,
+    pause,
+    lighterWeek: lighterWeekOf(past, today),
+    rate: cutFrom && !pause ? judgeRate(rateQuestion(question, cutFrom), program.rate) : null,
     lifts,
     kept: keptTogether(lifts),
     together: slipTogether(past, compoundsOf(program), today),
-    work: workDone(
-      past,
-      today.subtract({ days: CUT_LIMITS.workDays - 1 }),
-      today,
-      program.daysPerWeek,
-    ),
+    work: judgedWork(past, question.past.sessions, today, program.daysPerWeek),
     exercises: watched(program, past, today),
     daysTrained: first ? daysBetween(first, today) + 1 : 0,
   };
 }
+
+/** Strength kept is told to everyone: of who is led through no cut, every session is one that keeps. */
+const sessionsOf = ({ past, weightAdvice }: ReviewQuestion): Past['sessions'] =>
+  weightAdvice ? past.sessions : past.sessions.map((session) => ({ ...session, aim: 'cut' }));
 
 /** Years of results do not matter to this week: those of the cut and of the last 120 days do. */
 function recent(past: Past, today: Temporal.PlainDate, cutFrom: Temporal.PlainDate | null): Past {

@@ -46,17 +46,24 @@ export function changeBy({ exercise, day, index }: Watched, by: 1 | -1): Program
   };
 }
 
-/** Has the lifter turned this down within the last three weeks? */
-export function isTurnedDown(
+/** What the lifter last said to this within the last three weeks; null where nothing was said. */
+export function answerTo(
   { reason, subject }: ReviewFinding,
   decisions: readonly Decision[],
   today: Temporal.PlainDate,
-): boolean {
-  return decisions.some(
+): Decision['answer'] | null {
+  const said = decisions.findLast(
     (decision) =>
-      decision.rule === reason.rule &&
-      decision.answer === 'no' &&
-      decision.subject === subject &&
+      isSameAdvice(decision, reason.rule, subject) &&
       daysBetween(decision.date, today) < CUT_LIMITS.quietDays,
   );
+  return said?.answer ?? null;
 }
+
+const MORE = 'may-do-more';
+
+/** Who wants to do no more wants no more of any muscle, for whatever reason. */
+const isSameAdvice = (decision: Decision, rule: string, subject: string | null): boolean =>
+  rule.startsWith(MORE)
+    ? decision.rule.startsWith(MORE)
+    : decision.rule === rule && decision.subject === subject;

@@ -1,7 +1,7 @@
 import { setsOf } from '../program/program.ts';
 import { boutsOf } from '../progression/bout.ts';
 import { lighterWeekProposal } from '../progression/lighter-week.ts';
-import { hasDrop } from '../progression/set-drop.ts';
+import { dropRefused, hasDrop } from '../progression/set-drop.ts';
 import { maySpareSet, tracksWithDrop } from '../progression/weekly-sets.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { reviewReason } from './cut-rules.ts';
@@ -20,7 +20,8 @@ export function judgeLighterWeek({ program, past, today }: Evidence): ReviewFind
  */
 export function judgeLess(evidence: Evidence): ReviewFinding[] {
   const { exercises, program, past, today, lighterWeek } = evidence;
-  if (program.aim !== 'cut' || lighterWeek) return [];
+  // A lighter week and dropped sets exclude each other: one or the other is tried.
+  if (program.aim !== 'cut' || lighterWeek || lighterWeekProposal(program, past, today)) return [];
   const dropped = tracksWithDrop(program, past);
   const byTrack = new Map<string, Watched[]>();
   for (const each of exercises) byTrack.set(each.track, [...(byTrack.get(each.track) ?? []), each]);
@@ -29,6 +30,7 @@ export function judgeLess(evidence: Evidence): ReviewFinding[] {
     if (!first) return [];
     const { exercise, slip } = first;
     const { name, key: lift } = exercise.lift;
+    if (dropRefused(past, track, today)) return [];
     const since = dropSince(evidence, first);
     if (since && daysBetween(since, today) >= CUT_LIMITS.dropInForceDays) {
       const changes = places.map((place) => changeBy(place, -1));

@@ -7,9 +7,10 @@ export interface JudgedRate {
   readonly weekAgo: RateOfLoss;
   /**
    * Where the rate lies by more than its standard error, in this weekly review and the one before.
+   * `gaining`: up by more than its error; `standing`: at most half of the band's low end.
    * `not-yet`: before day 21 of the cut, or the rate is not known in both.
    */
-  readonly lies: 'not-yet' | 'within' | 'above' | 'far-above' | 'below';
+  readonly lies: 'not-yet' | 'within' | 'above' | 'far-above' | 'below' | 'standing' | 'gaining';
 }
 
 /**
@@ -41,5 +42,9 @@ function liesOf(
   if (both.every(({ percentAWeek }) => percentAWeek > CUT_LIMITS.cautionRate)) return 'far-above';
   if (surelyAbove(high)) return 'above';
   const surelyBelow = both.every((rate) => rate.percentAWeek + rate.standardError < low);
-  return surelyBelow ? 'below' : 'within';
+  if (!surelyBelow) return 'within';
+  if (both.every(({ percentAWeek, standardError }) => percentAWeek + standardError < 0))
+    return 'gaining';
+  const stands = both.every(({ percentAWeek }) => percentAWeek <= low * CUT_LIMITS.standingShare);
+  return stands ? 'standing' : 'below';
 }

@@ -1,8 +1,9 @@
 import type { Temporal } from 'temporal-polyfill';
 import { maySpareSet, tracksWithDrop } from '../progression/weekly-sets.ts';
+import { pausesSaid } from './aim-in-force.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { type CutRule, reviewReason } from './cut-rules.ts';
-import { daysBetween } from './cut-start.ts';
+import { daysBetween, startMass } from './cut-start.ts';
 import type { Evidence } from './evidence.ts';
 import { finding, type ReviewFinding } from './finding.ts';
 
@@ -16,6 +17,20 @@ export const judgeTooFast = (evidence: Evidence): ReviewFinding[] =>
 /** A fact, not advice: the plan is the lifter's. */
 export const judgeSlow = (evidence: Evidence): ReviewFinding[] =>
   rateFinding(evidence, 'below', 'slower-than-planned');
+
+/** A cut in which weight rises or stands still is asked about: it may be no cut that is meant. */
+export function judgeNoCut(evidence: Evidence): ReviewFinding[] {
+  const [found] = [
+    ...rateFinding(evidence, 'gaining', 'not-a-cut'),
+    ...rateFinding(evidence, 'standing', 'weight-stands-still'),
+  ];
+  const { cutFrom, past, today } = evidence;
+  if (!found || !cutFrom) return [];
+  const [then, now] = [startMass(cutFrom, past.bodyMassOn), past.bodyMassOn(today)];
+  const weeks = Math.floor(daysBetween(cutFrom, today) / 7);
+  const gained = then !== null && now !== null ? now - then : null;
+  return [finding({ ...found.reason, facts: { ...found.reason.facts, weeks, gained } })];
+}
 
 function rateFinding({ rate, program }: Evidence, lies: string, rule: CutRule): ReviewFinding[] {
   if (rate?.lies !== lies || rate.now.kind !== 'known') return [];
@@ -66,14 +81,10 @@ function pauseTaken({ past, cutFrom, today }: Evidence): Temporal.PlainDate | nu
 }
 
 function pauseSaid({ past, cutFrom }: Evidence): Temporal.PlainDate | null {
-  const yes = past.decisions.findLast(
-    ({ rule, answer, date }) =>
-      (rule === 'pause-cut' || rule === 'pause-cut-long') &&
-      answer === 'yes' &&
-      cutFrom !== null &&
-      daysBetween(cutFrom, date) >= 0,
+  const said = pausesSaid(past.decisions).findLast(
+    ({ from }) => cutFrom !== null && daysBetween(cutFrom, from) >= 0,
   );
-  return yes?.date ?? null;
+  return said?.from ?? null;
 }
 
 /** Can none of the slipping compound lifts (where none slips: of all) spare a set? */

@@ -2,7 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import type { Past } from '../progression/past.ts';
 import { MUSCLES, type Muscle } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
-import { CUT_LIMITS } from './cut-limits.ts';
+import { startMass } from './cut-start.ts';
 import { type Evidence, evidenceOf, type ReviewQuestion } from './evidence.ts';
 import { type Verdict, verdict } from './verdict.ts';
 import { type WorkDone, weeksOfWork } from './work-done.ts';
@@ -43,18 +43,6 @@ export function review(question: ReviewQuestion, weeks: number): Review {
       now === null ? null : { now, atStart: cutFrom ? startMass(cutFrom, past.bodyMassOn) : null },
     today,
   };
-}
-
-/** The trend on the first day of the cut, or the first within its first week. */
-export function startMass(
-  cutFrom: Temporal.PlainDate,
-  bodyMassOn: (date: Temporal.PlainDate) => Mass | null,
-): Mass | null {
-  for (let day = 0; day <= CUT_LIMITS.waterDays; day += 1) {
-    const found = bodyMassOn(cutFrom.add({ days: day }));
-    if (found !== null) return found;
-  }
-  return null;
 }
 
 function musclesOf(weeks: readonly WorkDone[]): Muscle[] {

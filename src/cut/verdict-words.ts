@@ -29,5 +29,22 @@ export function stayText(f: Told): string {
   return `Stay the course: ${seen.join(', ')}.`;
 }
 
+/** `; 2.1 kg more than at the start, in 8 weeks`; empty where the start is not known. */
+export function gainedText(f: Told): string {
+  if (!f.has('gained') || f.number('gained') <= 0) return '';
+  const weeks = f.number('weeks');
+  return `, ${f.mass('gained')} more than ${weeks} ${weeks === 1 ? 'week' : 'weeks'} ago at the start`;
+}
+
+/** Why a muscle had fewer hard sets than the program plans. */
+export function notDoneText(f: Told): string {
+  const sets = (name: string) => `${f.number(name)} ${f.number(name) === 1 ? 'set' : 'sets'}`;
+  const why = [
+    ...(f.number('left') > 0 ? [`${sets('left')} not done`] : []),
+    ...(f.number('light') > 0 ? [`${sets('light')} too far from failure to count`] : []),
+  ];
+  return `${muscleWords(f.text('muscle'))} had ${f.number('sets').toFixed(1)} of ${f.number('planned').toFixed(1)} planned hard sets a week: in two weeks ${why.join(', ')}. Do what is planned before planning more.`;
+}
+
 /** Muscles as words: `side delts`. */
 export const muscleWords = (keys: string): string => keys.replaceAll('-', ' ');

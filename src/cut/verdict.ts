@@ -1,11 +1,18 @@
 import { CUT_LIMITS } from './cut-limits.ts';
 import { reviewReason } from './cut-rules.ts';
 import type { Evidence } from './evidence.ts';
-import { finding, isTurnedDown, type ReviewFinding } from './finding.ts';
-import { judgeData } from './judge-data.ts';
+import { answerTo, finding, type ReviewFinding } from './finding.ts';
+import { judgeData, judgeRateAnew } from './judge-data.ts';
+import { judgeLighterInForce, judgePaused } from './judge-in-force.ts';
 import { judgeLess, judgeLighterWeek } from './judge-less.ts';
-import { judgeMore, judgeOver } from './judge-more.ts';
-import { judgeFarTooFast, judgePause, judgeSlow, judgeTooFast } from './judge-weight.ts';
+import { judgeMore, judgeNotDone, judgeOver } from './judge-more.ts';
+import {
+  judgeFarTooFast,
+  judgeNoCut,
+  judgePause,
+  judgeSlow,
+  judgeTooFast,
+} from './judge-weight.ts';
 
 /** What to do, or not, next week. */
 export interface Verdict {
@@ -16,32 +23,52 @@ export interface Verdict {
 
 interface Row {
   readonly judge: (evidence: Evidence) => readonly ReviewFinding[];
-  /** Can the lifter turn it down for a while? */
-  readonly advice: boolean;
+  /** What becomes of it when the lifter said no: it is gone for a while, or stands below as a fact. */
+  readonly refused?: 'gone' | 'below';
+  /** Is it only worth a word where nothing before it was found? */
+  readonly alone?: boolean;
 }
 
-/** In this order: the first that finds something is the headline. */
+/** In this order: the first that finds something is the headline. Strength that goes comes before missing data. */
 const TABLE: readonly Row[] = [
-  { judge: judgeFarTooFast, advice: false },
-  { judge: judgeData, advice: false },
-  { judge: judgeTooFast, advice: false },
-  { judge: judgePause, advice: true },
+  { judge: judgePaused },
+  { judge: judgeFarTooFast },
+  { judge: judgeTooFast, refused: 'below' },
+  { judge: judgePause, refused: 'gone' },
   // Progression itself stays quiet about a lighter week that was turned down.
-  { judge: judgeLighterWeek, advice: false },
-  { judge: judgeLess, advice: true },
-  { judge: judgeMore, advice: true },
+  { judge: judgeLighterWeek },
+  { judge: judgeLess, refused: 'gone' },
+  { judge: judgeData },
+  { judge: judgeHardlyTrained },
+  { judge: judgeNoCut, refused: 'below' },
+  { judge: judgeLighterInForce },
+  { judge: judgeMore, refused: 'gone', alone: true },
+  { judge: judgeSlow, alone: true },
 ];
 
-const FACTS: readonly Row['judge'][] = [judgeSlow, judgeOver, judgeSessions];
+const FACTS: readonly Row['judge'][] = [judgeRateAnew, judgeNotDone, judgeOver, judgeSessions];
 
 /** The verdict of the week: the first rule that holds is the headline, what else holds stands below. */
 export function verdict(evidence: Evidence): Verdict {
   const { past, today } = evidence;
-  const advice = TABLE.flatMap(({ judge, advice: mayRefuse }) =>
-    judge(evidence).filter((found) => !mayRefuse || !isTurnedDown(found, past.decisions, today)),
-  );
+  const advice: ReviewFinding[] = [];
+  const answered: ReviewFinding[] = [];
+  for (const { judge, refused, alone } of TABLE) {
+    if (alone && advice.length + answered.length > 0) continue;
+    for (const found of judge(evidence)) {
+      const answer = refused ? answerTo(found, past.decisions, today) : null;
+      // What was said yes to, and changes no file, is known: it goes on as a fact.
+      const isKnown = answer === 'yes' && found.changes.length === 0;
+      if (isKnown || (answer === 'no' && refused === 'below')) answered.push(found);
+      else if (answer !== 'no') advice.push(found);
+    }
+  }
   const [headline = stay(evidence), ...others] = advice;
-  return { headline, below: [...others, ...FACTS.flatMap((judge) => judge(evidence))] };
+  const facts = FACTS.flatMap((judge) => judge(evidence));
+  return {
+    headline,
+    below: [...others, ...answered, ...facts],
+  };
 }
 
 function stay(evidence: Evidence): ReviewFinding {
@@ -55,10 +82,19 @@ function stay(evidence: Evidence): ReviewFinding {
   );
 }
 
+/** Little can be said of a plan that is hardly trained. */
+function judgeHardlyTrained(evidence: Evidence): ReviewFinding[] {
+  const { done, planned } = sessionsOf(evidence);
+  return evidence.work.fullOn === null && done <= planned * CUT_LIMITS.hardlyTrained
+    ? [finding(reviewReason('hardly-trained', { done, planned }))]
+    : [];
+}
+
 function judgeSessions(evidence: Evidence): ReviewFinding[] {
   const { done, planned } = sessionsOf(evidence);
-  const full = evidence.daysTrained >= CUT_LIMITS.workDays;
-  return full && done < planned
+  return evidence.work.fullOn === null &&
+    done < planned &&
+    judgeHardlyTrained(evidence).length === 0
     ? [finding(reviewReason('sessions-missed', { done, planned }))]
     : [];
 }

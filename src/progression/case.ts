@@ -35,6 +35,8 @@ export interface Case {
   readonly drop: SetDrop;
   /** Can a set be dropped today? */
   readonly spare: boolean;
+  /** No set can go without falling under what each muscle keeps. */
+  readonly atFloor: boolean;
   /** Sets that the program asks for; of a cluster the lead alone. */
   readonly sets: number;
 }

@@ -1,4 +1,4 @@
-import type { Exercise } from '../program/program.ts';
+import type { Exercise, Plan } from '../program/program.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { exerciseFacts } from './case.ts';
@@ -15,6 +15,7 @@ import { because } from './rules/progression-rules.ts';
 import { reserveToKeep, trackOf } from './track.ts';
 
 interface Setting {
+  readonly program: Plan;
   readonly rack: Rack;
   readonly lighter: boolean;
   readonly change: AskedChange | null;
@@ -25,9 +26,9 @@ export function draftFirst(
   exercise: Exercise,
   past: Past,
   { today, gear }: Circumstances,
-  { rack, lighter, change }: Setting,
+  { program, rack, lighter, change }: Setting,
 ): ExerciseDraft {
-  const layoff = layoffOf(past, exercise.lift.key, today);
+  const layoff = layoffOf(program, past, exercise.lift.key, today);
   const reserve = reserveToKeep(exercise, gear);
   const first = firstLoad(exercise, reserve, past, rack, layoff);
   const { load, why } = changed(exercise, rack, first, change);

@@ -106,7 +106,7 @@ function aboutSets(each: TrainedBefore, dropped: boolean): readonly Reason[] {
   if (slip) why.push(because(SLIPPING[aim], { by: slip.by, odds: slip.odds }));
   if (dropped) why.push(because('one-set-fewer', { style: exercise.style }));
   if (drop.kind === 'ends') why.push(because('set-comes-back'));
-  if (slip && aim === 'cut' && !dropped && !each.spare) why.push(because('volume-at-floor'));
+  if (slip && aim === 'cut' && !dropped && each.atFloor) why.push(because('volume-at-floor'));
   return why;
 }
 

@@ -62,7 +62,7 @@ export function ease(each: Case): Ruling {
     target: top,
   });
   const rule = back !== null ? 'ease-back' : isFarOff(each) ? 'ease-far-off' : 'ease-missed-twice';
-  const floor = each.aim === 'cut' && !each.spare && exercise.style === 'straight';
+  const floor = each.aim === 'cut' && each.atFloor && exercise.style === 'straight';
   return {
     move: 'ease',
     load: to,

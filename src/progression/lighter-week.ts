@@ -20,6 +20,13 @@ export function lighterWeekOf(past: Past, today: Temporal.PlainDate): Temporal.P
   return days >= 0 && days < LIMITS.lighterWeekDays ? start : null;
 }
 
+/** May one begin today: is the last four weeks ago? */
+export function mayTakeLighterWeek(past: Past, today: Temporal.PlainDate): boolean {
+  const last = lighterWeeks(past).at(-1);
+  const days = last?.until(today, { largestUnit: 'days' }).days;
+  return days === undefined || days >= LIMITS.lighterWeekEveryDays;
+}
+
 function lighterWeeks(past: Past): readonly Temporal.PlainDate[] {
   const starts: Temporal.PlainDate[] = [];
   for (const { rule, answer, date } of past.decisions) {
@@ -37,7 +44,7 @@ function lighterWeeks(past: Past): readonly Temporal.PlainDate[] {
  * weeks, and not for a week after the lifter said no.
  */
 export function lighterWeekProposal(
-  program: Program,
+  program: Pick<Program, 'days'>,
   past: Past,
   today: Temporal.PlainDate,
 ): Reason | null {

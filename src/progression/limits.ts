@@ -49,6 +49,10 @@ export const LIMITS = {
   /** A session never has fewer sets of an exercise than this, lighter weeks and returns aside. Ours. */
   fewestSets: 2,
   dropEveryDays: 14,
+  /** The lifter's no to a dropped set holds for so many days. Ours. */
+  dropRefusedDays: 21,
+  /** Days by which a lift's turn may come late without its lifter having been away. Ours. */
+  lateDays: 3,
   /** A dropped set comes back after this many sessions that do not slip. Ours. */
   steadySessions: 3,
   lighterWeekDays: 7,

@@ -37,6 +37,6 @@ export function prescribeExercise(
   const each = readCase(program, exercise, past, circumstances, rack, bouts, dropped);
   const draft = each
     ? draftLater(each, { bouts, past, lighter, cutFrom: program.cutFrom, change: change ?? null })
-    : draftFirst(exercise, past, circumstances, { rack, lighter, change: change ?? null });
+    : draftFirst(exercise, past, circumstances, { program, rack, lighter, change: change ?? null });
   return finishDraft(exercise, draft, past, gear, rack);
 }

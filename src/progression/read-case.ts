@@ -5,10 +5,11 @@ import type { Case } from './case.ts';
 import { firstSetEvidence } from './estimate.ts';
 import { gateOf } from './gate.ts';
 import { type Layoff, layoffAfter } from './layoff.ts';
+import { lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
 import type { Circumstances, Decision, Past } from './past.ts';
 import type { Rack } from './rack.ts';
-import { droppedLately, setDropOf } from './set-drop.ts';
+import { droppedLately, dropRefused, setDropOf } from './set-drop.ts';
 import { type Slip, slipOf } from './slipping.ts';
 import { landingLow, storyOf } from './story.ts';
 import { reserveToKeep, trackOf } from './track.ts';
@@ -38,9 +39,18 @@ export function readCase(
   const reserve = reserveToKeep(exercise, gear);
   const timed = exercise.lift.counts === 'seconds';
   const slip = slipOf(past, exercise.lift.key, today);
+  const hasSpare = maySpareSet(
+    program,
+    exercise,
+    new Set([...tracksWithDrop(program, past), ...dropped]),
+  );
+  const refused = dropRefused(past, trackOf(exercise), today);
   const spare =
-    maySpareSet(program, exercise, new Set([...tracksWithDrop(program, past), ...dropped])) &&
-    !droppedLately(past, exercise.lift.key, today);
+    hasSpare &&
+    !refused &&
+    !droppedLately(past, exercise.lift.key, today) &&
+    // A lighter week and dropped sets exclude each other: the answer to the first is waited for.
+    lighterWeekProposal(program, past, today) === null;
   const daysAway = daysSince(past, exercise.lift.key, today);
   const drop = setDropOf({
     program,
@@ -51,6 +61,7 @@ export function readCase(
     low: range[0],
     slipping: slip !== null,
     spare,
+    refused,
   });
   const gate = gateOf({
     rack,
@@ -74,11 +85,12 @@ export function readCase(
     reserve,
     timed,
     daysAway,
-    layoff: layoffAfter(daysAway),
+    layoff: layoffOf(program, past, exercise.lift.key, today),
     painGone: painAnswer(past, exercise, today) === 'go-on',
     painTwice: last.pains > 1 || (last.pains > 0 && (bouts.at(-2)?.pains ?? 0) > 0),
     drop,
     spare,
+    atFloor: !hasSpare,
     sets: exercise.style === 'cluster' ? 1 : exercise.sets,
     slip,
   };
@@ -101,9 +113,34 @@ export function painAnswer(
   return answers.at(-1)?.answer ?? null;
 }
 
-/** The rule for the time since a lift's last set in any track; null where it is short, or there was none. */
-export function layoffOf(past: Past, lift: string, today: Temporal.PlainDate): Layoff | null {
-  return layoffAfter(daysSince(past, lift, today));
+/**
+ * The rule for the time since a lift's last set in any track; null where it is short, or there was
+ * none. A lift whose turn was skipped once, while its lifter trained on, was not left.
+ */
+export function layoffOf(
+  program: Plan,
+  past: Past,
+  lift: string,
+  today: Temporal.PlainDate,
+): Layoff | null {
+  const days = daysSince(past, lift, today);
+  const found = layoffAfter(days);
+  const skippedOnce = days <= 2 * daysBetweenTurns(program, lift) + LIMITS.lateDays;
+  return found && skippedOnce && hasTrainedOn(past, today) ? null : found;
+}
+
+/** Days from one session of a lift to the next, as planned; a week where no plan says. */
+function daysBetweenTurns({ days, daysPerWeek }: Plan, lift: string): number {
+  const turns = days.filter(({ exercises }) => exercises.some((each) => each.lift.key === lift));
+  const perWeek = (turns.length * daysPerWeek) / Math.max(1, days.length);
+  return perWeek === 0 ? 7 : 7 / perWeek;
+}
+
+/** Was any session of the last two weeks trained? After so long without any the lifter was away. */
+function hasTrainedOn(past: Past, today: Temporal.PlainDate): boolean {
+  const last = past.results.findLast(({ sets }) => sets.length > 0);
+  const days = last ? last.date.until(today, { largestUnit: 'days' }).days : null;
+  return days !== null && layoffAfter(days) === null;
 }
 
 function daysSince(past: Past, lift: string, today: Temporal.PlainDate): number {

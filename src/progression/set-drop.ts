@@ -26,16 +26,37 @@ export interface DropQuestion {
   readonly slipping: boolean;
   /** Can a set go: see {@link maySpareSet}. */
   readonly spare: boolean;
+  /** The lifter said no to it: see {@link dropRefused}. */
+  readonly refused: boolean;
 }
 
 /** One set fewer, never more: drops do not stack, and a lift loses at most one set in 14 days. */
 export function setDropOf(question: DropQuestion): SetDrop {
-  const { program, bouts, setsPlanned, slipping, spare } = question;
+  const { program, bouts, setsPlanned, slipping, spare, refused } = question;
   const last = bouts.at(-1);
   if (last && hasDrop(last, setsPlanned)) {
-    return program.aim !== 'cut' || isSteady(question) ? { kind: 'ends' } : { kind: 'stays' };
+    return program.aim !== 'cut' || refused || isSteady(question)
+      ? { kind: 'ends' }
+      : { kind: 'stays' };
   }
   return program.aim === 'cut' && slipping && spare ? { kind: 'begins' } : { kind: 'none' };
+}
+
+/** What the review says of a dropped set, and the lifter says yes or no to. */
+const DO_LESS = 'do-less';
+
+/** Did the lifter say no to a set fewer of this track within three weeks, and not yes since? */
+export function dropRefused(
+  { decisions }: Pick<Past, 'decisions'>,
+  track: string,
+  today: Temporal.PlainDate,
+): boolean {
+  const since = today.subtract({ days: LIMITS.dropRefusedDays });
+  const said = decisions.findLast(
+    ({ rule, subject, date }) =>
+      rule === DO_LESS && subject === track && Temporal.PlainDate.compare(date, since) > 0,
+  );
+  return said?.answer === 'no';
 }
 
 /** Was a set of this session dropped from so many? A changed program ends the drop. */

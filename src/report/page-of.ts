@@ -6,6 +6,7 @@ import { muscleWords } from '../cut/verdict-words.ts';
 import { weightBand } from '../cut/weight-band.ts';
 import { mondayOf } from '../cut/work-done.ts';
 import type { History } from '../journal/history.ts';
+import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import type { Past } from '../progression/past.ts';
 import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
@@ -141,7 +142,7 @@ function pictureOfKept(past: Past, { body, evidence, today }: Review): KeptPictu
 }
 
 /** Hard sets a week of every muscle trained; null before the first. */
-function pictureOfMuscles({ weeks, muscles }: Review): MusclePicture | null {
+function pictureOfMuscles({ weeks, muscles, evidence }: Review): MusclePicture | null {
   if (muscles.length === 0) return null;
   const rows = muscles.map((muscle) => ({
     name: capital(muscleWords(muscle)),
@@ -149,7 +150,7 @@ function pictureOfMuscles({ weeks, muscles }: Review): MusclePicture | null {
   }));
   return {
     weeks: weeks.map(({ from }) => dayAndMonth(from)),
-    band: CUT_LIMITS.weeklySets,
+    band: CHECK_LIMITS.weeklySets[evidence.program.aim],
     muscles: rows,
     table: {
       headings: ['week from', ...rows.map(({ name }) => name)],

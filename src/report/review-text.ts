@@ -3,10 +3,12 @@ import type { Kept, LiftKept } from '../cut/kept.ts';
 import type { RateOfLoss } from '../cut/rate-of-loss.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
+import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { cutTo, wrapped } from '../text/columns.ts';
 import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Mass, massText, minus, type Unit } from '../training/mass.ts';
+import type { Reason } from '../training/rule.ts';
 import { barRows } from './bar-rows.ts';
 import type { Glyphs } from './plot.ts';
 import type { ReasonWords } from './reason-words.ts';
@@ -15,6 +17,8 @@ import { type Column, textTable } from './table.ts';
 export interface TextSize {
   readonly width: number;
   readonly glyphs: Glyphs;
+  /** Where each sentence comes from, below it. */
+  readonly sources?: boolean;
 }
 
 /** The weekly review in lines of at most `width` columns. */
@@ -22,19 +26,22 @@ export function reviewText(
   review: Review,
   words: ReasonWords,
   unit: Unit,
-  { width, glyphs }: TextSize,
+  { width, glyphs, sources = false }: TextSize,
 ): string[] {
-  const { evidence, verdict, today } = review;
-  const headline = words(verdict.headline.reason);
-  const lines = [
-    ...wrapped(safeText(`${evidence.program.name} · ${dayWords(today)}`), width),
-    '',
-    ...wrapped(safeText(headline.text), width),
-    ...wrapped(`(${safeText(headline.source)})`, width),
-    ...verdict.below.flatMap(({ reason }) => [
+  const { verdict, today } = review;
+  const said = (reason: Reason, mark: '' | '- ') => {
+    const { text, source } = words(reason);
+    const indent = ' '.repeat(mark.length);
+    return [
       '',
-      ...wrapped(`- ${safeText(words(reason).text)}`, width, '  '),
-    ]),
+      ...wrapped(`${mark}${safeText(text)}`, width, indent),
+      ...(sources ? wrapped(`${indent}(${safeText(source)})`, width, indent) : []),
+    ];
+  };
+  const lines = [
+    ...wrapped(safeText(`${reviewTitle(review)} · ${dayWords(today)}`), width),
+    ...said(verdict.headline.reason, ''),
+    ...verdict.below.flatMap(({ reason }) => said(reason, '- ')),
     ...reviewSections(review, unit, { width, glyphs }).flatMap(({ title, lines }) => [
       '',
       ...(title === null ? [] : [title]),
@@ -43,6 +50,10 @@ export function reviewText(
   ];
   return lines.map((line) => cutTo(line, width));
 }
+
+/** What is reviewed, and that it is a review. */
+export const reviewTitle = ({ evidence }: Review): string =>
+  `Weekly review · ${evidence.program.name}`;
 
 export interface ReviewSection {
   /** Null for the figures, which need none. */
@@ -56,10 +67,16 @@ export function reviewSections(
   unit: Unit,
   { width, glyphs }: TextSize,
 ): ReviewSection[] {
+  const { evidence } = review;
   const sections: readonly ReviewSection[] = [
     { title: null, lines: figureLines(review, unit, width) },
     { title: 'Strength of each lift', lines: liftLines(review, unit, width) },
-    { title: 'Hard sets a week (two weeks)', lines: barLines(review, width, glyphs) },
+    {
+      title: evidence.work.fullOn
+        ? 'Hard sets a week (the last 14 days)'
+        : 'Hard sets a week (two full weeks)',
+      lines: barLines(review, width, glyphs),
+    },
     { title: 'Week by week, Monday to Sunday', lines: weekLines(review, width) },
     { title: 'Hard sets of each muscle by week', lines: muscleLines(review, width) },
   ];
@@ -112,7 +129,7 @@ function barLines({ evidence, muscles }: Review, width: number, glyphs: Glyphs):
     const value = ((hardSets.get(muscle) ?? 0) * 7) / CUT_LIMITS.workDays;
     return { label: muscleWords(muscle), value, text: sets(value) };
   });
-  return barRows(bars, CUT_LIMITS.weeklySets, width, glyphs);
+  return barRows(bars, CHECK_LIMITS.weeklySets[evidence.program.aim], width, glyphs);
 }
 
 function weekLines({ weeks }: Review, width: number): string[] {
@@ -187,14 +204,23 @@ export function reviewFigures(review: Review, unit: Unit): Figure[] {
     figures.push({ name: 'Body weight', value: massText(now, unit, 1), about });
   }
   if (evidence.rate) figures.push(rateFigure(evidence.rate.now));
-  const done = weeks.reduce((sum, { sessions }) => sum + sessions, 0);
-  figures.push({
+  return [...figures, sessionsFigure(weeks)];
+}
+
+/** The present week counts as far as it has come: its sessions to come are not missed. */
+function sessionsFigure(weeks: Review['weeks']): Figure {
+  const now = weeks.at(-1);
+  const isOpen = now !== undefined && now.sessions < now.planned;
+  const full = isOpen ? weeks.slice(0, -1) : weeks;
+  const sum = (of: 'sessions' | 'planned') => full.reduce((all, week) => all + week[of], 0);
+  const soFar = isOpen ? `${now.sessions} of ${now.planned}` : '';
+  if (full.length === 0) return { name: 'Sessions', value: soFar, about: 'this week so far' };
+  const count = full.length === 1 ? '1 full week' : `${full.length} full weeks`;
+  return {
     name: 'Sessions',
-    value: `${done} of ${weeks.reduce((sum, { planned }) => sum + planned, 0)}`,
-    about:
-      weeks.length === 1 ? 'done and planned this week' : `done and planned, ${weeks.length} weeks`,
-  });
-  return figures;
+    value: `${sum('sessions')} of ${sum('planned')}`,
+    about: isOpen ? `in ${count}; this week so far ${soFar}` : `in ${count}`,
+  };
 }
 
 function rateFigure(rate: RateOfLoss): Figure {
@@ -207,9 +233,9 @@ function rateFigure(rate: RateOfLoss): Figure {
     };
   }
   return {
-    name,
+    name: rate.percentAWeek < 0 ? 'Rate of gain' : name,
     // With its error and its unit: a narrow screen shows the value alone.
-    value: `${rate.percentAWeek.toFixed(1)} % a week ± ${rate.standardError.toFixed(1)}`,
+    value: `${Math.abs(rate.percentAWeek).toFixed(1)} % a week ± ${rate.standardError.toFixed(1)}`,
     about: `${rate.weighIns} days weighed since ${dayAndMonth(rate.from)}`,
   };
 }

@@ -23,4 +23,4 @@ export const READINESS_QUESTIONS: readonly string[] = [
 
 /** Asked before anything is said about how fast to lose weight; no reason is ever kept. */
 export const WEIGHT_QUESTION =
-  'Nothing is said about how fast to lose weight until one question is answered: are you under 18 or pregnant, or do you live with, or have you had, an eating disorder? If none of it is so, say "holdfast settings weight-advice yes"; if any of it is, or you would rather not say, "holdfast settings weight-advice no". Only that yes or no is kept.';
+  'Nothing is said about losing weight, and a cut is trained as maintenance, until one question is answered: are you under 18 or pregnant, or do you live with, or have you had, an eating disorder? If none of it is so, say "holdfast settings weight-advice yes"; if any of it is, or you would rather not say, "holdfast settings weight-advice no". Only that yes or no is kept.';

@@ -12,6 +12,7 @@ import { nextWake } from './next-wake.ts';
 import { RUNNER } from './outcome.ts';
 import { phaseOf, placeOf } from './phase.ts';
 import { press } from './press.ts';
+import { beforeTraining } from './review-screen.ts';
 import { saidOf } from './said.ts';
 import { screenAfter } from './screen-after.ts';
 import { typedCommands } from './typed-commands.ts';
@@ -146,8 +147,7 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
   };
   const toPreview = (problem: Problem | null, message: string): string | null => {
     if (problem) return problemText(problem);
-    const screen = screenAfter('preview', model.ui.screen, bench);
-    set({ ...model, ui: { ...model.ui, screen, message } });
+    set({ ...model, ui: { ...model.ui, screen: beforeTraining(bench), message } });
     return null;
   };
   const sendAll = (commands: readonly SessionCommand[], to?: Screen): string | null => {

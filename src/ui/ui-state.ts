@@ -157,13 +157,19 @@ export interface WholeSessionScreen {
 
 /** Screens that look at the past: the weekly review, weigh-ins and results. */
 export type WatchScreen =
-  /** Asked once, before anything is said about losing weight. */
-  | { readonly kind: 'weight-question'; readonly scroll: number }
+  /** Asked once, before anything is said about losing weight; `to`: what the answer leads to. */
+  | {
+      readonly kind: 'weight-question';
+      readonly to: 'preview' | 'review';
+      readonly scroll: number;
+    }
   | {
       readonly kind: 'review';
       readonly page: ReviewPage;
       /** Which of the findings keys act on. */
       readonly chosen: number;
+      /** Is it shown where each sentence comes from? */
+      readonly sources: boolean;
       readonly scroll: number;
     }
   | {

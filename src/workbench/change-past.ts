@@ -13,7 +13,7 @@ import { dayWords } from '../text/day-words.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { type ProgramEdit, writeProgram } from './change-program.ts';
-import { keepWeighIn, replacedWords, trendWords } from './keep-weigh-in.ts';
+import { keepWeighIn, rateAsked, replacedWords, trendWords } from './keep-weigh-in.ts';
 import type { Workbench } from './open-workbench.ts';
 import type { SettingsDesk } from './ports.ts';
 
@@ -44,7 +44,7 @@ export function pastChanger(
       const on = workbench.today();
       const kept = keepWeighIn(workbench.journal(), mass, on);
       last = kept.ids;
-      const words = trendWords(history(), on, unit(), settings.now().weightAdvice === 'yes');
+      const words = trendWords(history(), on, unit(), rateAsked(workbench, on, settings.now()));
       return [
         `Saved: ${massText(mass, unit())}.`,
         replacedWords(kept.replaced, unit()),
@@ -60,13 +60,15 @@ export function pastChanger(
       record({ type: 'decided', rule: reason.rule, answer, subject });
       last = [];
       if (path !== null) return `Written to ${path}.`;
-      return takes ? (TAKEN[reason.rule] ?? 'Kept.') : 'Put aside for three weeks.';
+      return takes
+        ? (TAKEN[reason.rule] ?? 'Kept.')
+        : (REFUSED[reason.rule] ?? 'Put aside for three weeks.');
     },
     'weight-advice': ({ answer }) => {
       settings.keep({ weightAdvice: answer });
       return answer === 'yes'
         ? 'Kept. "holdfast settings weight-advice" changes it.'
-        : 'Kept: nothing is said about losing weight, and training goes on as it is.';
+        : 'Kept: nothing is said about losing weight, and a cut is trained as maintenance.';
     },
     correct: ({ set: of, numbers }) => {
       const found = findRecord(history(), of);
@@ -95,8 +97,26 @@ export function pastChanger(
 
 const GONE: Problem = { what: 'That is not there any more.' };
 
+const PAUSED = 'The cut is paused from today on, for two weeks at maintenance.';
+const RESTS = 'Trained as maintenance from now on; the review takes the cut up again.';
+const GOES_ON = 'Kept: the cut goes on.';
+
 const TAKEN: Readonly<Record<string, string>> = {
+  'pause-cut': PAUSED,
+  'pause-cut-long': PAUSED,
+  'pause-wanted': PAUSED,
+  'not-a-cut': GOES_ON,
+  'weight-stands-still': GOES_ON,
+  'cut-at-rest': 'The cut begins again.',
+  'do-less': 'Kept: one set fewer until it holds again.',
   [LIGHTER_WEEK]: 'A lighter week begins with the next session and lasts seven days.',
+};
+
+const REFUSED: Readonly<Record<string, string>> = {
+  'pause-in-force': 'The pause is over; the cut goes on.',
+  'not-a-cut': RESTS,
+  'weight-stands-still': RESTS,
+  'do-less': 'Kept: no set is dropped, for three weeks.',
 };
 
 /** Something recorded that a later event may correct, delete or bring back. */

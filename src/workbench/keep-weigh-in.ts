@@ -1,9 +1,15 @@
 import type { Temporal } from 'temporal-polyfill';
-import { rateOfLoss } from '../cut/rate-of-loss.ts';
+import { cutStart } from '../cut/cut-start.ts';
+import { type RateQuestion, rateOfLoss } from '../cut/rate-of-loss.ts';
+import { rateQuestion } from '../cut/rate-question.ts';
 import { replacedBy } from '../cut/weigh-in-doubt.ts';
 import type { Journal } from '../journal/disk/journal.ts';
 import type { History, WeighIn } from '../journal/history.ts';
+import type { Program } from '../program/program.ts';
+import type { Settings } from '../settings/settings.ts';
+import { Refusal } from '../text/problem.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
+import type { Workbench } from './open-workbench.ts';
 
 /**
  * Records a weigh-in; a reading of the same day that cannot be right beside it is taken out. Gives
@@ -22,21 +28,48 @@ export function keepWeighIn(journal: Journal, mass: Mass, on: Temporal.PlainDate
 export const replacedWords = (replaced: readonly WeighIn[], unit: Unit): string =>
   replaced.map(({ mass }) => `It replaces the ${massText(mass, unit)} of the same day.`).join(' ');
 
+/** The rate as the review reads it, on a day; null for who gets no advice on weight. */
+export function rateAsked(
+  workbench: Workbench,
+  today: Temporal.PlainDate,
+  { weightAdvice }: Pick<Settings, 'weightAdvice'>,
+): RateQuestion | null {
+  if (weightAdvice !== 'yes') return null;
+  const past = workbench.journal().history();
+  const { weighIns, sessions } = past;
+  const program = programOrNull(workbench);
+  const cutFrom = program && cutStart(program, sessions, today);
+  return rateQuestion(
+    { program: program ?? { monthlyCycle: false }, past, weighIns, today },
+    cutFrom,
+  );
+}
+
+/** Weight is kept whatever is wrong with the program. */
+function programOrNull(workbench: Workbench): Program | null {
+  try {
+    return workbench.program();
+  } catch (error) {
+    if (error instanceof Refusal) return null;
+    throw error;
+  }
+}
+
 /**
  * `Trend 79.4 kg, falling by 0.7 % a week (± 0.1).`; without the rate for who gets no advice on
  * weight, and null before the first weigh-in.
  */
 export function trendWords(
-  { weighIns, bodyMassOn }: Pick<History, 'weighIns' | 'bodyMassOn'>,
+  { bodyMassOn }: Pick<History, 'bodyMassOn'>,
   on: Temporal.PlainDate,
   unit: Unit,
-  weightAdvice: boolean,
+  asked: RateQuestion | null,
 ): string | null {
   const trend = bodyMassOn(on);
   if (trend === null) return null;
   const words = `Trend ${massText(trend, unit, 1)}`;
-  if (!weightAdvice) return `${words}.`;
-  const rate = rateOfLoss({ weighIns, today: on, cutFrom: null, monthlyCycle: false, bodyMassOn });
+  if (!asked) return `${words}.`;
+  const rate = rateOfLoss(asked);
   if (rate.kind === 'unknown') return `${words}.`;
   const direction = rate.percentAWeek >= 0 ? 'falling' : 'rising';
   return `${words}, ${direction} by ${Math.abs(rate.percentAWeek).toFixed(1)} % a week (± ${rate.standardError.toFixed(1)}).`;

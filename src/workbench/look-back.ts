@@ -1,9 +1,12 @@
 import type { Temporal } from 'temporal-polyfill';
 import { answersTo } from '../cut/answers.ts';
-import type { ReviewFinding } from '../cut/finding.ts';
+import { reviewReason } from '../cut/cut-rules.ts';
+import { finding, type ReviewFinding } from '../cut/finding.ts';
 import { type Review, review } from '../cut/review.ts';
 import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { History } from '../journal/history.ts';
+import { LIGHTER_WEEK, mayTakeLighterWeek } from '../progression/lighter-week.ts';
+import { because } from '../progression/rules/progression-rules.ts';
 import {
   type LiftSession,
   type LiftSummary,
@@ -17,7 +20,7 @@ import type { Problem } from '../text/problem.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { pastChanger, type RecordChange } from './change-past.ts';
 import { type ProgramEdit, programEdit } from './change-program.ts';
-import { trendWords } from './keep-weigh-in.ts';
+import { rateAsked, trendWords } from './keep-weigh-in.ts';
 import { orProblem } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
 import type { SettingsDesk } from './ports.ts';
@@ -29,7 +32,6 @@ const WEEKS = 4;
 /** The past as the screens ask for it. */
 export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: () => Unit): Watch {
   const history = () => workbench.journal().history();
-  const advises = () => settings.now().weightAdvice === 'yes';
   const changePast = pastChanger(workbench, settings, unit);
   const pastSessions = (rows: readonly LiftSession[]): PastSession[] => {
     const { closed } = history();
@@ -55,7 +57,7 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
         const { yes, no } = answersTo(finding);
         return { finding, text, source, mayTake: yes, mayRefuse: no };
       });
-      return { review, unit: program.unit, advice };
+      return { review, unit: program.unit, advice, wishes: wishesFor(review) };
     },
     programEdit: ({ changes }) => orProblem(() => programEdit(workbench, changes)),
     weighing: () => {
@@ -63,7 +65,7 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
       const before = history().weighIns.at(-1);
       const words = [
         before ? `Last: ${massText(before.mass, unit())} on ${dayWords(before.date)}.` : null,
-        trendWords(history(), date, unit(), advises()),
+        trendWords(history(), date, unit(), rateAsked(workbench, date, settings.now())),
       ];
       return {
         date,
@@ -102,6 +104,23 @@ export interface ReviewPage {
   readonly unit: Unit;
   /** The verdict first. */
   readonly advice: readonly Advice[];
+  readonly wishes: Readonly<Record<'lighterWeek' | 'pause', Wish>>;
+}
+
+/** What the lifter may ask for unasked; a sentence where it is not to be had now. */
+export type Wish = { readonly finding: ReviewFinding } | { readonly why: string };
+
+function wishesFor({ evidence, today }: Review): ReviewPage['wishes'] {
+  const { past, pause, cutFrom } = evidence;
+  return {
+    lighterWeek: mayTakeLighterWeek(past, today)
+      ? { finding: finding(because(LIGHTER_WEEK)) }
+      : { why: 'There is one lighter week in four, and the last is not that long ago.' },
+    pause:
+      cutFrom === null || pause
+        ? { why: pause ? 'The cut rests already.' : 'There is no cut to pause.' }
+        : { finding: finding(reviewReason('pause-wanted')) },
+  };
 }
 
 /** What the lifter sees before stepping on the scales. */

@@ -19,6 +19,7 @@ import type { Bench, Choices, NearLoads, Offer } from './bench.ts';
 import { openDesk } from './change-program.ts';
 import { openDrafting } from './drafting.ts';
 import { equipmentAfter, madeUp } from './gear.ts';
+import { programInForce } from './in-force.ts';
 import { openWatch } from './look-back.ts';
 import { lastOf, orProblem } from './once.ts';
 import type { Workbench } from './open-workbench.ts';
@@ -44,14 +45,19 @@ const ALTERNATIVES = 8;
 
 /** What the screens ask, answered by this workbench; with the minutes there are, where they were given at the start. */
 export function openBench(
-  workbench: Workbench,
+  opened: Workbench,
   keepSettings: KeepSettings,
   minutes: number | null = null,
 ): Bench {
-  const { ports } = workbench;
+  const { ports } = opened;
   let live: LiveSession | null = null;
   let asked = minutes;
-  let settings = workbench.settings().settings;
+  let settings = opened.settings().settings;
+  // What is kept in this run counts at once.
+  const workbench: Workbench = {
+    ...opened,
+    settings: () => ({ ...opened.settings(), settings }),
+  };
   /** What lies behind the live session: its own sets are no part of it until it is closed. */
   let behind: { readonly history: History; readonly circumstances: Circumstances } | null = null;
   const behindIt = () => {
@@ -110,7 +116,7 @@ export function openBench(
   /** A session that is open goes on whatever becomes of the program file. */
   const readable = (): Program | null => {
     try {
-      return workbench.program();
+      return programInForce(workbench);
     } catch (error) {
       if (error instanceof Refusal) return null;
       throw error;
@@ -271,6 +277,7 @@ function openWriter(
     });
   }
   refuseErrors(workbench);
+  refuseDoctorFirst(workbench);
   const { prescription } = todayOf(workbench, day, within);
   // From now on the lifter's own copy of a shipped program is what is read and edited.
   const program = workbench.ownProgramPath();
@@ -289,6 +296,15 @@ function refuseErrors(workbench: Workbench): void {
   );
   const problems = errors.map(({ text, fix }) => ({ what: text, fix }));
   if (problems.length > 0) throw new Refusal(...problems);
+}
+
+/** Who answered yes to a question about health says once that a doctor knows. */
+function refuseDoctorFirst(workbench: Workbench): void {
+  if (workbench.settings().settings.cautions !== 'doctor-first') return;
+  throw new Refusal({
+    what: 'You answered yes to a question about your health: see a doctor before you train.',
+    fix: 'y says that a doctor knows.',
+  });
 }
 
 const choicesOf = ({

@@ -10,7 +10,9 @@ import { localDate } from '../session/results.ts';
 import { dayWords } from '../text/day-words.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { problemText, Refusal } from '../text/problem.ts';
+import type { Reason } from '../training/rule.ts';
 import { ownPace } from '../training/set-clock.ts';
+import { aboutAim, programInForce } from './in-force.ts';
 import type { Workbench } from './open-workbench.ts';
 
 /**
@@ -38,7 +40,7 @@ export function todayOf(
       troubles: [],
     };
   }
-  const program = workbench.program();
+  const program = programInForce(workbench);
   const prescription = prescriptionFor(workbench, program, dayName, within);
   const date = workbench.today();
   return {
@@ -95,13 +97,18 @@ function prescriptionFor(
   };
   const due = dueDay(program, history, today);
   const named = dayName === null ? due.day : dayNamed(program, dayName);
-  if (named !== due.day) return fitted(prescribed(named));
+  const about = aboutAim(workbench);
+  if (named !== due.day) return told(fitted(prescribed(named)), about);
   const prescription = prescribed(due.day);
   const { begun } = due;
   const left = fitted(begun ? leftOfDay(prescription, begun) : prescription);
-  const told = [due.rest, due.renamed].filter((each) => each !== null);
-  return told.length > 0 ? { ...left, warnings: [...told, ...left.warnings] } : left;
+  return told(left, [...[due.rest, due.renamed].filter((each) => each !== null), ...about]);
 }
+
+const told = (prescription: Prescription, first: readonly Reason[]): Prescription =>
+  first.length > 0
+    ? { ...prescription, warnings: [...first, ...prescription.warnings] }
+    : prescription;
 
 function dayNamed({ days, name: program }: Program, name: string): Day {
   const found = days.find((day) => day.name.toLowerCase() === name.toLowerCase());

@@ -24,7 +24,7 @@ describe('review', () => {
     const { status, out, err } = await home.run('review');
     expect([status, err]).toEqual([0, '']);
     const [title, , verdict = ''] = out.split('\n');
-    expect(title).toMatch(/^Three days · Wed 25 Nov 2026$/);
+    expect(title).toMatch(/^Weekly review · Three days · Wed 25 Nov 2026$/);
     expect(verdict).toMatch(/^(Do less|You may do more|Stay the course)/);
     for (const part of ['Strength kept', 'Rate of loss', 'Hard sets a week', 'Week by week']) {
       expect(out).toContain(part);

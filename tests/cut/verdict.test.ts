@@ -121,8 +121,10 @@ describe('the verdict of the week', () => {
     expect(fast.says).toMatch(
       /^You lose 1\.3 % a week \(± 0\.0\), above the 0\.5–1 % planned, in two reviews running/,
     );
-    const slow = reviewed({ body: (at) => 85 * 0.998 ** (at / 7) });
-    expect(slow.keys).toEqual(['stay-the-course', 'slower-than-planned']);
+    const slow = reviewed({ body: (at) => 85 * 0.996 ** (at / 7) });
+    expect(slow.keys).toEqual(['slower-than-planned']);
+    const still = reviewed({ body: (at) => 85 * 0.998 ** (at / 7) });
+    expect(still.keys).toEqual(['weight-stands-still']);
     const planned = reviewed({
       body: (at) => 85 * 0.996 ** (at / 7),
       program: { rate: [0.3, 0.5] },
@@ -193,7 +195,8 @@ describe('the verdict of the week', () => {
       load: (lift, at) => (lift !== 'barbell-row' && at > 11 ? 80 : 100),
     });
     expect(headline).toBe('lighter-week-proposed');
-    expect(keys).toContain('do-less');
+    // One or the other: sets are not dropped while a lighter week is waited for.
+    expect(keys).not.toContain('do-less');
   });
 
   it('is a pause when under 95 % is left and no set can go', () => {
@@ -311,7 +314,7 @@ describe('the verdict of the week', () => {
       at: 0,
       date: TODAY.subtract({ days: 2 }),
     };
-    expect(reviewed({ load: squatSlips, decisions: [yes] }).headline).toBe('stay-the-course');
+    expect(reviewed({ load: squatSlips, decisions: [yes] }).keys).toEqual(['lighter-week']);
   });
 
   it('asks for a weigh-in where only body weight lifts tell, and never where weight must not be watched', () => {
@@ -353,6 +356,102 @@ describe('the verdict of the week', () => {
     }
     const none = reviewed({ asked: { weightAdvice: false, weighIns: [] } });
     expect(none.headline).toBe('stay-the-course');
+  });
+
+  const said = (
+    rule: string,
+    answer: 'yes' | 'no',
+    ago: number,
+    subject: string | null = null,
+  ): Decision => ({ rule, answer, subject, at: 0, date: TODAY.subtract({ days: ago }) });
+
+  it('is a pause as long as one lasts, and not after', () => {
+    const paused = (ago: number, ...more: Decision[]) =>
+      reviewed({ load: squatSlips, decisions: [said('pause-wanted', 'yes', ago), ...more] });
+    expect(paused(13).keys).toEqual(['pause-in-force']);
+    expect(paused(13).says).toMatch(/^The cut is paused until Sun 18 Oct 2026: hold your weight/);
+    expect(paused(14).headline).toBe('do-less');
+    expect(paused(10, said('pause-in-force', 'no', 1)).headline).toBe('do-less');
+  });
+
+  it('asks what is meant where weight rises, and both answers count', () => {
+    const up: Story = { body: (at) => 85 * 1.005 ** (at / 7) };
+    const { headline, says } = reviewed(up);
+    expect(headline).toBe('not-a-cut');
+    expect(says).toMatch(
+      /^Not a cut so far: body weight rises by 0\.5 % a week \(± 0\.0\), 3 kg more than 6 weeks ago/,
+    );
+    const meant = reviewed({ ...up, decisions: [said('not-a-cut', 'yes', 5)] });
+    expect(meant.keys).toEqual(['stay-the-course', 'not-a-cut']);
+    const notMeant = reviewed({ ...up, decisions: [said('not-a-cut', 'no', 5)] });
+    expect(notMeant.keys).toEqual(['cut-at-rest']);
+    const again = [said('not-a-cut', 'no', 5), said('cut-at-rest', 'yes', 0)];
+    expect(reviewed({ ...up, decisions: again }).headline).not.toBe('cut-at-rest');
+  });
+
+  it('speaks of strength that goes before it asks for weigh-ins', () => {
+    const { keys } = reviewed({ load: squatSlips, asked: { weighIns: [] } });
+    expect(keys).toEqual(['do-less', 'not-enough-data']);
+  });
+
+  it('drops no set after a no, and says nothing of one', () => {
+    const no = said('do-less', 'no', 1, 'back-squat straight 5-8');
+    expect(reviewed({ load: squatSlips, decisions: [no] }).keys).toEqual(['stay-the-course']);
+    const yes = said('do-less', 'yes', 1, 'back-squat straight 5-8');
+    expect(reviewed({ load: squatSlips, decisions: [yes] }).keys).toEqual([
+      'stay-the-course',
+      'do-less',
+    ]);
+  });
+
+  it('keeps too fast a loss in sight whatever is said to it', () => {
+    const fast: Story = { body: (at) => 85 * 0.987 ** (at / 7) };
+    for (const answer of ['yes', 'no'] as const) {
+      expect(reviewed({ ...fast, decisions: [said('lose-slower', answer, 3)] }).keys).toEqual([
+        'stay-the-course',
+        'lose-slower',
+      ]);
+    }
+  });
+
+  const thin: readonly MadeExercise[] = [
+    { lift: LIFTS.squat, sets: 3 },
+    { lift: LIFTS.bench, sets: 1 },
+    { lift: LIFTS.row, sets: 1 },
+  ];
+
+  it('takes a no to more work for all muscles', () => {
+    expect(reviewed({ exercises: thin }).headline).toBe('may-do-more-under');
+    const no = said('may-do-more-plateau', 'no', 10, 'side-delts');
+    expect(reviewed({ exercises: thin, decisions: [no] }).keys).toEqual(['stay-the-course']);
+  });
+
+  it('gives no set more to a lift that hurt, nor for sets that were planned and not done', () => {
+    const hurt = reviewed({ exercises: thin });
+    const { past } = hurt.question;
+    const withPain = past.results.map((each, at) =>
+      each.exercise.lift !== 'barbell-row' || at > 40 ? { ...each, pain: at > 40 } : each,
+    );
+    const rules = (question: ReviewQuestion) => {
+      const found = verdict(evidenceOf(question));
+      return [found.headline, ...found.below].map(({ reason }) => reason.rule);
+    };
+    expect(
+      rules({ ...hurt.question, past: { ...past, results: withPain } }).filter((each) =>
+        each.startsWith('may-do-more'),
+      ),
+    ).toEqual([]);
+    // Three sets planned, one done in the last two weeks.
+    const cut = reviewed({ sets: (lift, at) => (lift === 'bench-press' && at > 14 ? 1 : 3) });
+    expect(cut.keys).toEqual(['stay-the-course', 'planned-not-done']);
+  });
+
+  it('is to train first where hardly a session was', () => {
+    const { keys, says } = reviewed({
+      days: trainingDays().filter((_, at) => at < 15 || at === 16),
+    });
+    expect(keys[0]).toBe('hardly-trained');
+    expect(says).toMatch(/^Train first: 1 of 6 planned sessions/);
   });
 
   it('is the same for the same past', () => {

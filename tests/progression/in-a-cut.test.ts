@@ -69,6 +69,34 @@ describe('a set missed twice running', () => {
   });
 });
 
+describe('the answer to a set fewer', () => {
+  const answered = (answer: 'yes' | 'no', ago: number, sessions = missedTwice) => {
+    const results = sessions.map((each) => aResult(row, each));
+    const subject = results[0]?.exercise.track ?? null;
+    const date = TODAY.subtract({ days: ago });
+    return nextTime(row, sessions, {
+      past: aPast(results, { decisions: [{ rule: 'do-less', answer, subject, at: 0, date }] }),
+    });
+  };
+
+  it('is taken: a no keeps the sets and eases the load, for three weeks', () => {
+    expect(answered('no', 20)).toMatchObject({ move: 'ease', kg: 95 });
+    expect(answered('no', 20).aims).toHaveLength(3);
+    expect(answered('no', 20).rules).not.toContain('volume-at-floor');
+    expect(answered('no', 21).rules).toContain('one-set-fewer');
+    expect(answered('yes', 1).rules).toContain('one-set-fewer');
+  });
+
+  it('brings a set back that is dropped already', () => {
+    const dropped = [
+      ...missedTwice,
+      { kg: 100, reps: [5, 5], daysAgo: 2, planned: 3, why: ['hold-missed', 'one-set-fewer'] },
+    ];
+    expect(answered('yes', 1, dropped).aims).toHaveLength(2);
+    expect(answered('no', 1, dropped).aims).toHaveLength(3);
+  });
+});
+
 describe('a dropped set', () => {
   const told = play(row, 100, [
     { reps: [5, 5, 5] },

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { aGear, dumbbells } from './a-gear.ts';
-import { aLift, straight } from './a-program.ts';
+import { aPast, aResult } from './a-past.ts';
+import { aDay, aLift, straight } from './a-program.ts';
 import { nextTime, play } from './next-time.ts';
 
 const away = (days: number) => nextTime(straight(), [{ kg: 100, reps: [8, 8, 8], daysAgo: days }]);
@@ -20,6 +21,24 @@ describe('a lift that was left alone', () => {
     const next = away(days);
     expect(next).toMatchObject({ move, kg });
     expect(next.aims).toHaveLength(sets);
+  });
+
+  it('was not left where one weekly turn was skipped and the lifter trained on', () => {
+    const squat = straight();
+    const row = straight({ lift: aLift({ key: 'other-lift', name: 'Other lift' }) });
+    const comesBy = (days: number, trainedAgo: number) => {
+      const results = [
+        aResult(squat, { kg: 100, reps: [8, 8, 8], daysAgo: days }),
+        aResult(row, { kg: 60, reps: [8, 8, 8], daysAgo: trainedAgo }),
+      ].sort((a, b) => a.start - b.start);
+      const program = { days: [aDay('A', squat), aDay('B', row)], daysPerWeek: 2 };
+      return nextTime(squat, [], { past: aPast(results), program }).move;
+    };
+    expect(comesBy(15, 3)).toBe('up');
+    expect(comesBy(17, 3)).toBe('up');
+    expect(comesBy(18, 3)).toBe('return');
+    // Nothing at all was trained for so long: the lifter was away.
+    expect(comesBy(16, 15)).toBe('return');
   });
 
   it('keeps one more in reserve from four weeks on', () => {

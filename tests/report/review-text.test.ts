@@ -9,18 +9,17 @@ describe('the review in text', () => {
   it('reads well at 80 columns', () => {
     const lines = reviewText(review, words, 'kg', { width: 80, glyphs: 'braille' });
     expect(lines.join('\n')).toMatchInlineSnapshot(`
-      "Lean spring · Sun 18 Oct 2026
+      "Weekly review · Lean spring · Sun 18 Oct 2026
 
       Stay the course: 101 % of your strength kept, 0.7 % of body weight a week, 6 of
       6 sessions in two weeks.
-      (common practice)
 
-      - Lats had more than 10 hard sets a week in the last two weeks.
+      - Lats had more than 10 hard sets a week in the last two full weeks.
 
       Strength kept     101 % (100–103)  of 4 compound lifts together
       Body weight               83.7 kg  trend; 4.3 kg lost
       Rate of loss   0.7 % a week ± 0.1  16 days weighed since 29 Sep
-      Sessions                 17 of 18  done and planned, 6 weeks
+      Sessions                 17 of 18  in 6 full weeks
 
       Strength of each lift
       lift                    kept      e1RM  × body weight
@@ -30,7 +29,7 @@ describe('the review in text', () => {
       Pull-up        97 % (95–100)  110.9 kg           1.33
       Side raise    100 % (98–103)     12 kg
 
-      Hard sets a week (two weeks)
+      Hard sets a week (two full weeks)
       chest       ████████████████████████░░│                9
       front delts ████████████    ░░░░░░░░░░│              4.5
       side delts  ████████████████████░░░░░░│              7.5
@@ -69,16 +68,17 @@ describe('the review in text', () => {
   it('reads well on a phone', () => {
     const lines = reviewText(review, words, 'lb', { width: 34, glyphs: 'ascii' });
     expect(lines.join('\n')).toMatchInlineSnapshot(`
-      "Lean spring · Sun 18 Oct 2026
+      "Weekly review · Lean spring · Sun
+      18 Oct 2026
 
       Stay the course: 101 % of your
       strength kept, 0.7 % of body
       weight a week, 6 of 6 sessions in
       two weeks.
-      (common practice)
 
       - Lats had more than 10 hard sets
-        a week in the last two weeks.
+        a week in the last two full
+        weeks.
 
       Strength kept     101 % (100–103)
       Body weight              184.4 lb
@@ -93,7 +93,7 @@ describe('the review in text', () => {
       Pull-up        97 % (95–100)
       Side raise    100 % (98–103)
 
-      Hard sets a week (two weeks)
+      Hard sets a week (two full weeks)
       chest       ##########=|         9
       front delts #####  ::::|       4.5
       side delts  #########::|       7.5

@@ -305,6 +305,28 @@ describe('before and after', () => {
     player.keys('<down>'.repeat(30)).keys('y');
     expect(player.scene.bench.choices().cautions).toBe('doctor-first');
     expect(player.screen()).toContain('see a doctor first');
+    player.keys(' ');
+    expect(player.screen()).toMatch(/see a doctor before you\s+train/);
+    expect(player.store.model().ui.screen.kind).toBe('preview');
+    player.keys('y');
+    expect(player.scene.bench.choices().cautions).toBe('read');
+    expect(player.screen()).not.toContain('doctor');
+    player.keys(' ');
+    expect(player.store.model().ui.screen.kind).toBe('runner');
+  });
+
+  it('a cut asks one question more before its first session', () => {
+    const start = { kind: 'cautions', scroll: 0 } as const;
+    const asked = () =>
+      new Player(WIDE, { start, settings: { cautions: 'unread', weightAdvice: 'ask' } }).keys(
+        `${'<down>'.repeat(30)} ${'<down>'.repeat(30)}n`,
+      );
+    const player = asked();
+    expect(player.screen()).toContain('eating disorder');
+    player.keys('n');
+    expect(player.store.model().ui.screen.kind).toBe('preview');
+    expect(player.scene.bench.today().prescription.aim).toBe('cut');
+    expect(asked().keys('y').scene.bench.today().prescription.aim).toBe('maintain');
   });
 
   it('one key reads a page at a time, to the end', () => {

@@ -50,6 +50,9 @@ describe.each([
     expect(player.screen()).toContain('enter take it');
     press('<enter>');
     expect(player.screen()).toMatch(/This is your program from now\s+on/);
+    // A program for a cut asks who must not have one.
+    expect(player.screen()).toContain('eating disorder');
+    press('n');
     press(' ');
     if (player.screen().includes('No load is known yet')) {
       press('20<enter>');
@@ -137,7 +140,7 @@ test('the program is only written once it is taken, and another one never in its
   expect(existsSync(folder)).toBe(false);
   player.keys('<enter>');
   expect(readdirSync(folder)).toContain('my-three-days.yaml');
-  player.keys('n');
+  player.keys('nn');
   expect(at(player)).toBe('aim');
   player.keys('p<enter>');
   expect(readdirSync(folder)).toContain('my-three-days-2.yaml');

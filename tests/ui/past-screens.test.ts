@@ -41,7 +41,7 @@ describe('the weekly review', () => {
   function atAdvice(): Player {
     const at = player(WIDE).keys('t');
     for (let tries = 0; tries < 6; tries += 1) {
-      if (at.screen().includes('o take the advice')) return at;
+      if (at.screen().includes('o yes to it')) return at;
       at.keys('<tab>');
     }
     throw new Error('No advice of the demo changes its program.');
@@ -112,6 +112,59 @@ describe('the weekly review', () => {
     expect(at.screen()).not.toContain('Rate of loss');
     expect(over.bench.watch.weightAdvice()).toBe('ask');
     expect(player().keys('t').screen()).toContain('eating disorder');
+  });
+});
+
+describe('what is said to the review', () => {
+  const aim = () => over.bench.today().prescription.aim;
+
+  it('a pause is taken, trains as maintenance, says so, and can be ended', () => {
+    const at = player(WIDE).keys('tp');
+    expect(at.screen()).toContain('The cut is paused from today on');
+    expect(at.screen()).toMatch(/▸ The cut is paused until Tue 8 Dec 2026/);
+    expect(aim()).toBe('maintain');
+    expect(player(WIDE).screen()).toContain('The cut is paused until');
+    expect(at.keys('p').screen()).toContain('The cut rests already.');
+    at.keys('n');
+    expect(at.screen()).toContain('The pause is over; the cut goes on.');
+    expect(aim()).toBe('cut');
+    expect(decisions()).toMatchObject([
+      { rule: 'pause-wanted', answer: 'yes' },
+      { rule: 'pause-in-force', answer: 'no' },
+    ]);
+  });
+
+  it('a lighter week is asked for once in four weeks', () => {
+    const at = player(WIDE).keys('tl');
+    expect(at.screen()).toContain('A lighter week begins with the next session');
+    expect(over.bench.today().prescription.lighter).toBe(true);
+    expect(at.keys('l').screen()).toContain('one lighter week in four');
+    expect(decisions()).toMatchObject([{ rule: 'lighter-week-proposed', answer: 'yes' }]);
+  });
+
+  it('sources are shown by the key for why, and hidden again', () => {
+    const at = player(WIDE).keys('t');
+    expect(at.screen()).not.toContain('Roth 2022');
+    expect(at.keys('w').screen()).toContain('Roth 2022');
+    expect(at.keys('w').screen()).not.toContain('Roth 2022');
+  });
+});
+
+describe('a cut that was not answered for', () => {
+  it('is trained as maintenance, and says so', () => {
+    asked();
+    expect(over.bench.today().prescription.aim).toBe('maintain');
+    expect(player(WIDE).screen()).toContain('Trained as maintenance until one question');
+    player(WIDE).keys('tn');
+    expect(over.bench.today().prescription.aim).toBe('cut');
+    expect(player(WIDE).screen()).not.toContain('Trained as maintenance');
+  });
+
+  it('praises no lighter weight after a yes', () => {
+    asked();
+    player(WIDE).keys('ty');
+    expect(player(WIDE).screen()).not.toMatch(/lighter|lost|cut/i);
+    expect(over.bench.today().prescription.aim).toBe('maintain');
   });
 });
 
@@ -220,7 +273,7 @@ it('whatever is pressed, at any size, the screens of the past fit and say someth
   });
   const keys = fc.array(
     fc.constantFrom(
-      ...'thiocd/nyu ?79.'.split(''),
+      ...'thiocd/nyuwlp ?79.'.split(''),
       ...['\r', '<up>', '<down>', '<esc>', '<tab>', '<backspace>', '<right>', '\u001b[6~'],
     ),
     { maxLength: 14 },

@@ -20,7 +20,7 @@ describe('advice is written only onto the lift that was shown', () => {
   function atAdvice(over: Scene): Player {
     const at = player(over).keys('t');
     for (let tries = 0; tries < 6; tries += 1) {
-      if (at.screen().includes('o take the advice')) return at;
+      if (at.screen().includes('o yes to it')) return at;
       at.keys('<tab>');
     }
     throw new Error('No advice of the demo changes its program.');

@@ -51,7 +51,9 @@ function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: nu
   const title = [span(prescription.program), span(' · '), span(prescription.day, 'strong')];
   const facts = `${shortDayWords(prescription.date)} · ${Math.round(minutes)} min`;
   const said = [
-    doctorFirst ? 'You answered yes to a question about your health: see a doctor first.' : null,
+    doctorFirst
+      ? 'You answered yes to a question about your health: see a doctor first. y once a doctor knows that you train.'
+      : null,
     elsewhere
       ? `This session is open on ${elsewhere.device} since ${elsewhere.since}. Space takes it over and goes on here.`
       : STATES[state],
@@ -180,6 +182,13 @@ const why: Act<Preview> = (acting) => {
   });
 };
 
+const doctorKnows: Act<Preview> = (acting) =>
+  ask(acting, {
+    do: 'keep',
+    choices: { ...acting.model.choices, cautions: 'read' },
+    to: acting.screen,
+  });
+
 const IS_OPEN = 'A session is open; go on with it or close it first.';
 
 export const PREVIEW_SCREEN: ScreenModule<Preview> = {
@@ -212,6 +221,14 @@ export const PREVIEW_SCREEN: ScreenModule<Preview> = {
       when: ({ screen }) => (screen.today.state === 'open' ? IS_OPEN : true),
       footer: 3,
       press: lessTime,
+    },
+    {
+      keys: ['y'],
+      label: 'a doctor knows',
+      when: ({ model }) =>
+        model.choices.cautions === 'doctor-first' ? true : 'There is nothing to answer.',
+      footer: 0,
+      press: doctorKnows,
     },
     ...moving<Preview>(({ screen }) => screen.today.prescription.exercises.length),
     SETTINGS_KEY,

@@ -5,6 +5,7 @@ import { firstQuestion, questionAt, questionsAgain } from '../first-question.ts'
 import { listLines, listTexts, moving } from '../list.ts';
 import { type Act, type Acting, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { askedOf, questionBeside } from '../questions.ts';
+import { beforeTraining } from '../review-screen.ts';
 import { backBy, HELP, type KeyRow, LEAVE, type ScreenModule } from '../screen.ts';
 import type { QuestionScreen, Screen } from '../ui-state.ts';
 
@@ -18,7 +19,7 @@ export const NEW_PROGRAM_KEY: KeyRow = {
 
 /** After the cautions: the questions of a first program, or what is due. */
 export const afterCautions = (bench: Bench): Screen =>
-  firstQuestion(bench) ?? { kind: 'preview', today: bench.today(), chosen: 0 };
+  firstQuestion(bench) ?? beforeTraining(bench);
 
 /** Another question, remembered so that it can be gone on with after leaving. */
 export function goTo(acting: Acting, screen: QuestionScreen, answers: Answers): Outcome {

@@ -1,10 +1,10 @@
-import { reviewSections } from '../../report/review-text.ts';
+import { reviewSections, reviewTitle } from '../../report/review-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { problemText } from '../../text/problem.ts';
 import { safeText } from '../../text/safe-text.ts';
 import type { ProgramEdit } from '../../workbench/change-program.ts';
-import type { Advice } from '../../workbench/look-back.ts';
-import { BLANK, indented, type Line, line, paragraph, span } from '../line.ts';
+import type { Advice, ReviewPage } from '../../workbench/look-back.ts';
+import { BLANK, indented, type Line, line, paragraph, span, widthOf } from '../line.ts';
 import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { pageScreen } from '../page.ts';
 import { reviewScreen } from '../review-screen.ts';
@@ -16,9 +16,9 @@ type WeightQuestion = Extract<Screen, { kind: 'weight-question' }>;
 type Review = Extract<Screen, { kind: 'review' }>;
 type Advised = Extract<Screen, { kind: 'advice' }>;
 
-/** Asked before the first review; only the answer is kept. */
-const weightQuestion = (_: unknown, columns: number): Line[] => [
-  line('Before the review', 'strong'),
+/** Asked before the first session of a cut, else before the first review; only the answer is kept. */
+const weightQuestion = ({ screen }: Seen<WeightQuestion>, columns: number): Line[] => [
+  line(screen.to === 'review' ? 'Before the review' : 'Before a cut', 'strong'),
   BLANK,
   ...paragraph(
     'Are you under 18, or pregnant, or do you live with, or have you had, an eating disorder?',
@@ -27,7 +27,7 @@ const weightQuestion = (_: unknown, columns: number): Line[] => [
   ),
   BLANK,
   ...paragraph(
-    'With a yes nothing is said here about how fast to lose weight, and training goes on as it is. Only the yes or no is kept, not what it is about.',
+    'With a yes, or without an answer, nothing is said here about losing weight, and a program for a cut is trained as one that maintains. Only the yes or no is kept, not what it is about.',
     columns,
   ),
   BLANK,
@@ -36,13 +36,12 @@ const weightQuestion = (_: unknown, columns: number): Line[] => [
 
 /** The weekly review: the verdict first, then what it rests on. */
 function reviewAll({ screen }: Seen<Review>, columns: number): Line[] {
-  const { page, chosen } = screen;
+  const { page } = screen;
   const { review, unit, advice } = page;
-  const program = safeText(review.evidence.program.name);
   const sections = reviewSections(review, unit, { width: columns, glyphs: 'braille' });
   return [
-    [span(`${program} · `), span(shortDayWords(review.today.toString()), 'strong')],
-    ...advice.flatMap((each, index) => [BLANK, ...adviceLines(each, index, chosen, columns)]),
+    titleLine(review, columns),
+    ...advice.flatMap((each, index) => [BLANK, ...adviceLines(each, index, screen, columns)]),
     ...sections.flatMap(({ title, lines }) => [
       BLANK,
       ...(title === null ? [] : [line(title, 'strong')]),
@@ -51,10 +50,17 @@ function reviewAll({ screen }: Seen<Review>, columns: number): Line[] {
   ];
 }
 
+/** Without the program's name where there is no room for it. */
+function titleLine(review: ReviewPage['review'], columns: number): Line {
+  const day = span(shortDayWords(review.today.toString()), 'strong');
+  const whole: Line = [span(`${safeText(reviewTitle(review))} · `), day];
+  return widthOf(whole) <= columns ? whole : [span('Weekly review · '), day];
+}
+
 function adviceLines(
   { text, source, mayTake, mayRefuse }: Advice,
   index: number,
-  chosen: number,
+  { chosen, sources }: Review,
   columns: number,
 ): Line[] {
   const answers = mayTake || mayRefuse;
@@ -67,7 +73,7 @@ function adviceLines(
   return [
     [span(mark, 'drawn'), ...first],
     ...more.map((one) => indented(one, mark.length)),
-    ...(index === 0
+    ...(sources
       ? paragraph(`(${safeText(source)})`, columns - mark.length).map((one) =>
           indented(one, mark.length),
         )
@@ -106,14 +112,18 @@ export const REVIEW_KEY: KeyRow = {
   footer: 5,
   press: (acting) =>
     acting.bench.watch.weightAdvice() === 'ask'
-      ? show(acting, { kind: 'weight-question', scroll: 0 })
+      ? show(acting, { kind: 'weight-question', to: 'review', scroll: 0 })
       : show(acting, reviewScreen(acting.bench)),
 };
 
 const weightAnswer =
   (answer: 'yes' | 'no'): Act<WeightQuestion> =>
   (acting) =>
-    ask(acting, { do: 'change', change: { kind: 'weight-advice', answer }, to: 'review' });
+    ask(acting, {
+      do: 'change',
+      change: { kind: 'weight-advice', answer },
+      to: acting.screen.to,
+    });
 
 /** A yes to the question is a no to advice on weight. */
 export const WEIGHT_QUESTION_SCREEN = pageScreen<WeightQuestion>({
@@ -122,7 +132,16 @@ export const WEIGHT_QUESTION_SCREEN = pageScreen<WeightQuestion>({
     { keys: ['y'], label: 'yes', footer: 0, tap: { at: 1 }, press: weightAnswer('no') },
     { keys: ['n'], label: 'none of it', footer: 1, tap: { at: 0 }, press: weightAnswer('yes') },
   ],
-  last: [backBy((acting) => show(acting, reviewScreen(acting.bench)))],
+  last: [
+    backBy((acting) =>
+      show(
+        acting,
+        acting.screen.to === 'review'
+          ? reviewScreen(acting.bench)
+          : { kind: 'preview', today: acting.bench.today(), chosen: 0 },
+      ),
+    ),
+  ],
   unturned: true,
 });
 
@@ -151,11 +170,37 @@ const refuse: Act<Review> = (acting) => {
   return advice ? answered(acting, advice, 'no', null) : ask(acting);
 };
 
-/** Those that take a no, in turn. */
+const isAnswerable = ({ mayTake, mayRefuse }: Advice): boolean => mayTake || mayRefuse;
+
+const sources: Act<Review> = (acting) =>
+  show(acting, { ...acting.screen, sources: !acting.screen.sources });
+
+/** What the lifter asks for without being advised to. */
+const wishKey = (key: string, label: string, wish: keyof ReviewPage['wishes']): KeyRow<Review> => ({
+  keys: [key],
+  label,
+  when: ({ screen }) => {
+    const asked = screen.page.wishes[wish];
+    return 'why' in asked ? asked.why : true;
+  },
+  footer: 4,
+  press: (acting) => {
+    const asked = acting.screen.page.wishes[wish];
+    if ('why' in asked) return tell(acting, asked.why);
+    const { finding } = asked;
+    return ask(acting, {
+      do: 'change',
+      change: { kind: 'answer', finding, answer: 'yes', edit: null },
+      to: 'review',
+    });
+  },
+});
+
+/** Those that take an answer, in turn. */
 const nextAdvice: Act<Review> = (acting) => {
   const { screen } = acting;
   const { advice } = screen.page;
-  const answerable = advice.flatMap(({ mayRefuse }, index) => (mayRefuse ? [index] : []));
+  const answerable = advice.flatMap((each, index) => (isAnswerable(each) ? [index] : []));
   const next = answerable.find((index) => index > screen.chosen) ?? answerable[0];
   return next === undefined ? ask(acting) : show(acting, { ...screen, chosen: next, scroll: 0 });
 };
@@ -165,17 +210,16 @@ export const REVIEW_SCREEN = pageScreen<Review>({
   first: [
     {
       keys: ['o'],
-      label: 'take the advice',
-      when: (seen) =>
-        adviceOf(seen)?.mayTake ? true : 'There is nothing here to change in the program.',
+      label: 'yes to it',
+      when: (seen) => (adviceOf(seen)?.mayTake ? true : 'There is nothing here to say yes to.'),
       footer: 0,
-      tap: { at: 0, says: 'TAKE' },
+      tap: { at: 0, says: 'YES' },
       press: take,
     },
     {
       keys: ['n'],
-      label: 'put it aside',
-      when: (seen) => (adviceOf(seen)?.mayRefuse ? true : 'There is no advice to put aside.'),
+      label: 'no to it',
+      when: (seen) => (adviceOf(seen)?.mayRefuse ? true : 'There is nothing here to say no to.'),
       footer: 1,
       press: refuse,
     },
@@ -183,12 +227,13 @@ export const REVIEW_SCREEN = pageScreen<Review>({
       keys: ['tab'],
       label: 'next advice',
       when: ({ screen }) =>
-        screen.page.advice.filter((each) => each.mayRefuse).length > 1
-          ? true
-          : 'There is no other advice.',
+        screen.page.advice.filter(isAnswerable).length > 1 ? true : 'There is no other advice.',
       footer: 2,
       press: nextAdvice,
     },
+    { keys: ['w'], label: 'why this', footer: 3, press: sources },
+    wishKey('l', 'a lighter week', 'lighterWeek'),
+    wishKey('p', 'pause the cut', 'pause'),
   ],
   last: [TO_PREVIEW],
 });
