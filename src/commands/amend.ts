@@ -3,11 +3,13 @@ import { amend } from '../session/decisions/lifting.ts';
 import type { SetNumbers } from '../session/events.ts';
 import { localDate } from '../session/results.ts';
 import { dayWords } from '../text/day-words.ts';
-import { type Problem, Refusal } from '../text/problem.ts';
+import { jsonText } from '../text/json-text.ts';
+import { type Problem, Refusal, WrongUse } from '../text/problem.ts';
 import { massOf } from '../training/mass.ts';
 import { findRecord, type Recorded, recordWords } from '../workbench/change-past.ts';
 import { deletedSessionOf } from '../workbench/deleted-records.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
+import type { AmendJson } from './amend-schema.ts';
 import type { Call, Run } from './call.ts';
 import { massOperand } from './mass-operand.ts';
 import { wholeNumber } from './whole-number.ts';
@@ -16,6 +18,12 @@ import { wholeNumber } from './whole-number.ts';
 export const run: Run = (call) => {
   const workbench = openWorkbench(call.ports, call.global);
   const [id = ''] = call.args;
+  if (call.options.dryRun === true && call.options.delete !== true) {
+    throw new WrongUse({
+      what: '--dry-run is for --delete.',
+      fix: 'All else can be taken back by itself.',
+    });
+  }
   if (call.options.restore === true) restore(call, workbench, id);
   else if (call.options.delete === true) remove(call, workbench, id);
   else correct(call, workbench, id);
@@ -31,27 +39,34 @@ function correct(call: Call, workbench: Workbench, id: string): void {
   const before = words(workbench, record);
   workbench.journal().record({ type: 'set-amended', of: id, ...numbers });
   const after = words(workbench, standing(workbench, id));
-  call.print([before.what, `before  ${before.says}`, `after   ${after.says}`].join('\n'));
+  answer(call, [before.what, `before  ${before.says}`, `after   ${after.says}`].join('\n'), {
+    id,
+    did: 'corrected',
+    what: before.what,
+    before: before.says,
+    after: after.says,
+  });
 }
 
 function remove(call: Call, workbench: Workbench, id: string): void {
   if (Object.keys(call.options).some((name) => NUMBERS.has(name))) {
-    throw new Refusal({
+    throw new WrongUse({
       what: '--delete was given with new numbers.',
       fix: 'Correct it or delete it: give one of the two.',
     });
   }
   const imported = importOf(workbench, id);
-  if (imported) {
-    workbench.journal().record({ type: 'deleted', of: imported.of });
-    call.print(
-      `Taken back: the import of ${importedText(imported)}. "holdfast amend ${id} --restore" brings it back.`,
-    );
-    return;
-  }
-  const { what, says } = words(workbench, standing(workbench, id));
-  workbench.journal().record({ type: 'deleted', of: id });
-  call.print(`Deleted: ${what}: ${says}. "holdfast amend ${id} --restore" brings it back.`);
+  const back = `"holdfast amend ${id} --restore" brings it back.`;
+  const told = imported
+    ? { what: 'import', says: importedText(imported) }
+    : words(workbench, standing(workbench, id));
+  const isTried = call.options.dryRun === true;
+  if (!isTried) workbench.journal().record({ type: 'deleted', of: imported?.of ?? id });
+  const done = imported ? `the import of ${told.says}` : `${told.what}: ${told.says}`;
+  const text = isTried
+    ? `Nothing is deleted yet. To go: ${done}.`
+    : `${imported ? 'Taken back' : 'Deleted'}: ${done}. ${back}`;
+  answer(call, text, { id, did: 'deleted', what: told.what, before: told.says, after: null });
 }
 
 function restore(call: Call, workbench: Workbench, id: string): void {
@@ -67,17 +82,25 @@ function restore(call: Call, workbench: Workbench, id: string): void {
   for (const of of new Set(deletions.map((each) => each.id))) {
     workbench.journal().record({ type: 'undone', of });
   }
-  if (imported) {
-    call.print(`Brought back: the import of ${importedText(imported)}.`);
-    return;
-  }
   const record = findRecord(workbench.journal().history(), id);
-  const told = record && words(workbench, record);
-  call.print(
-    told
+  const found = record && words(workbench, record);
+  const told = imported ? { what: 'import', says: importedText(imported) } : found;
+  const text = imported
+    ? `Brought back: the import of ${importedText(imported)}.`
+    : told
       ? `Brought back: ${told.what}: ${told.says}.`
-      : 'Brought back. It stays out of sight while the session that holds it is deleted.',
-  );
+      : 'Brought back. It stays out of sight while the session that holds it is deleted.';
+  const what = told?.what ?? 'record';
+  answer(call, text, { id, did: 'restored', what, before: null, after: told?.says ?? null });
+}
+
+function answer(
+  { global, options, print }: Call,
+  text: string,
+  told: Omit<AmendJson, 'schema' | 'written'>,
+): void {
+  const json: AmendJson = { schema: 1, written: options.dryRun !== true, ...told };
+  print(global.json ? jsonText(json) : text);
 }
 
 type Import = Extract<JournalEvent, { type: 'imported' }>;
@@ -164,7 +187,7 @@ function numbersAsked(
     }),
   };
   if (Object.keys(numbers).length > 0) return numbers;
-  throw new Refusal({
+  throw new WrongUse({
     what: `Nothing was said about what to correct in this set of ${exercise.name}.`,
     fix: 'Give --load, --reps or --reserve, or --delete.',
   });

@@ -8,6 +8,8 @@ export interface GlobalOptions {
   readonly program: string | null;
   readonly json: boolean;
   readonly colour: boolean;
+  /** Only the answer, and what is wrong. */
+  readonly quiet: boolean;
 }
 
 /** One call of a command: what was typed, and the ways out. */
@@ -19,10 +21,14 @@ export interface Call {
   readonly options: Readonly<Record<string, string | boolean | readonly string[] | undefined>>;
   readonly global: GlobalOptions;
   readonly ports: Ports;
-  /** Data, to stdout; a newline is added. */
+  /** The answer, to stdout; a newline is added. Words are in the signs that the locale has. */
   readonly print: (text: string) => void;
-  /** Words, to stderr; a newline is added. */
+  /** A document for programs, to stdout as it is; a newline is added. */
+  readonly write: (text: string) => void;
+  /** Words that can be spared, to stderr; a newline is added. */
   readonly tell: (text: string) => void;
+  /** What is wrong, to stderr; a newline is added. */
+  readonly warn: (text: string) => void;
 }
 
 /** Exit status: 0 fine, 1 the answer is "no", 2 wrong use or a bad file. */
@@ -48,6 +54,8 @@ export interface CommandRow {
   readonly examples: readonly string[];
   /** What stands behind it is a command line of its own. */
   readonly passesOn?: boolean;
+  /** Why there is nothing to print as JSON, as what to do in its place; absent where there is. */
+  readonly noJson?: string;
   /** Loads the command's code only when it runs. */
   readonly load: () => Promise<{ run: Run }>;
 }

@@ -1,5 +1,5 @@
 import { nearestKey } from '../text/nearest.ts';
-import { Refusal } from '../text/problem.ts';
+import { WrongUse } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
 import type { CommandRow, OptionRow } from './call.ts';
 import { DRAFT_OPTIONS } from './draft-option-rows.ts';
@@ -18,8 +18,12 @@ const MINUTES: OptionRow = {
 /** Options understood before and after every command. */
 export const GLOBAL_OPTIONS: readonly OptionRow[] = [
   { flags: '--data <folder>', does: 'where training data lives (or HOLDFAST_DATA)' },
-  { flags: '--program <file>', does: 'program file, or the name of a shipped one' },
+  {
+    flags: '--program <file>',
+    does: 'program file, or the name of a shipped one (or HOLDFAST_PROGRAM)',
+  },
   { flags: '--json', does: 'print one JSON document' },
+  { flags: '--quiet', does: 'only the answer, and what is wrong' },
   { flags: '--no-color', does: 'no colours (or NO_COLOR)' },
 ];
 
@@ -52,7 +56,7 @@ export const COMMANDS: readonly CommandRow[] = [
     name: 'check',
     brief: 'what of a program fits',
     operands: '[file]',
-    does: 'says what of a program fits its aim, and what does not',
+    does: 'says what of a program fits its aim, and what does not; - reads stdin',
     options: [{ flags: '--strict', does: 'exit 1 on advice, too, that the file does not accept' }],
     examples: ['holdfast check', 'holdfast check four-day --strict'],
     load: () => import('./check.ts'),
@@ -69,6 +73,7 @@ export const COMMANDS: readonly CommandRow[] = [
       'holdfast draft --best "back-squat=100kg for 5 leaving 2" --without deadlift --print',
       'holdfast draft --from three-day --days 4',
     ],
+    noJson: 'A draft is a YAML file; "holdfast draft --print" writes it to stdout.',
     load: () => import('./draft.ts'),
   },
   {
@@ -124,11 +129,17 @@ export const COMMANDS: readonly CommandRow[] = [
     operands: '[lift]',
     does: 'prints results over time, of one lift with a plot',
     options: [
+      { flags: '--last <count>', does: 'only the newest so many results' },
+      { flags: '--since <day>', does: 'only results from that day on' },
       { flags: '--search <words>', does: 'only what fits: lift, program, day, date, note' },
       { flags: '--ids', does: 'also the ids that amend takes' },
       { flags: '--deleted', does: 'what is deleted, with the ids that bring it back' },
     ],
-    examples: ['holdfast history back-squat', 'holdfast history --search 2026-11'],
+    examples: [
+      'holdfast history back-squat',
+      'holdfast history --last 20',
+      'holdfast history --search 2026-11',
+    ],
     load: () => import('./history.ts'),
   },
   {
@@ -139,7 +150,7 @@ export const COMMANDS: readonly CommandRow[] = [
     options: [
       { flags: '--as <csv|json|ics|html>', does: 'the format' },
       { flags: '--weigh-ins', does: 'as csv: the weigh-ins in place of the sets' },
-      { flags: '--out <file>', does: 'to a file in place of stdout' },
+      { flags: '--out <file>', does: 'to a file; - is stdout, as without it' },
       { flags: '--replace', does: 'replace that file if it is there' },
     ],
     examples: [
@@ -152,7 +163,7 @@ export const COMMANDS: readonly CommandRow[] = [
     name: 'import',
     brief: 'read results from a file',
     operands: '<file>',
-    does: 'reads an exported csv or json file back, without doubles',
+    does: 'reads an exported csv or json file back, without doubles; - reads stdin',
     options: [
       { flags: '--dry-run', does: 'says what would be added, and writes nothing' },
       { flags: '--doubtful', does: 'takes unlikely weigh-ins too' },
@@ -187,6 +198,7 @@ export const COMMANDS: readonly CommandRow[] = [
       { flags: '--edit', does: 'open the form' },
       ...Object.values(GEAR_OPTIONS),
       { flags: '--new', does: 'a name that is near one you have is another thing all the same' },
+      { flags: '--sure', does: 'with --defaults: what you said before may go' },
     ],
     examples: [
       'holdfast gear --plates "20kg=4, 10kg=2, 45lb=2"',
@@ -211,6 +223,7 @@ export const COMMANDS: readonly CommandRow[] = [
     does: 'shows help for a command',
     options: [],
     examples: ['holdfast help', 'holdfast help draft'],
+    noJson: 'Help is for people; "holdfast schema" tells programs what each document holds.',
     load: () => import('./help.ts'),
   },
   {
@@ -247,6 +260,7 @@ export const COMMANDS: readonly CommandRow[] = [
       { flags: '--reserve <count>', does: 'reps left in reserve; none where it is not known' },
       { flags: '--delete', does: 'it never happened' },
       { flags: '--restore', does: 'brings back what was deleted' },
+      { flags: '--dry-run', does: 'with --delete: says what would go, and deletes nothing' },
     ],
     examples: ['holdfast history --ids', 'holdfast amend k3x9:12 --reps 7'],
     load: () => import('./amend.ts'),
@@ -276,14 +290,15 @@ export const COMMANDS: readonly CommandRow[] = [
     does: 'prints what makes a shell complete these commands',
     options: [{ flags: '--words <lifts|days|programs>', does: 'words that the scripts ask for' }],
     examples: ['source <(holdfast complete bash)', 'holdfast complete fish | source'],
+    noJson: 'What it prints is for a shell.',
     load: () => import('./complete.ts'),
   },
 ];
 
-export function unknownCommand(found: string): Refusal {
+export function unknownCommand(found: string): WrongUse {
   const names = COMMANDS.map((row) => row.name);
   const near = nearestKey(found, names);
-  return new Refusal({
+  return new WrongUse({
     what: `There is no command "${safeText(found)}".`,
     fix: near ? `Did you mean "${near}"?` : `Commands: ${names.join(', ')}.`,
   });

@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { Refusal } from '../text/problem.ts';
+import { WrongUse } from '../text/problem.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { programsFolder } from '../workbench/program-choice.ts';
 import type { Call, Run } from './call.ts';
@@ -42,20 +42,20 @@ function filesIn(folder: string): readonly string[] {
 
 /** Prints the completion of holdfast for a shell, or words for it. Nothing of the lifter's is touched. */
 export const run: Run = (call) => {
-  const { args, options, print } = call;
+  const { args, options, write } = call;
   const [shell = ''] = args;
   const list = options.words;
   if (list === 'lifts' || list === 'days' || list === 'programs') {
-    print(WORDS[list](call).join('\n'));
+    write(WORDS[list](call).join('\n'));
     return 0;
   }
   const script = Object.hasOwn(SCRIPTS, shell) ? SCRIPTS[shell] : undefined;
   if (!script) {
-    throw new Refusal({
+    throw new WrongUse({
       what: `There is no completion for "${shell}".`,
       fix: `Write one of: ${Object.keys(SCRIPTS).join(', ')}.`,
     });
   }
-  print(script());
+  write(script());
   return 0;
 };

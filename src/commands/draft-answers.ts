@@ -3,7 +3,7 @@ import { DRAFT_LIMITS } from '../program/draft/draft-limits.ts';
 import type { Best, Wishes } from '../program/draft/wishes.ts';
 import type { Aim } from '../program/program.ts';
 import { nearestKey } from '../text/nearest.ts';
-import { Refusal } from '../text/problem.ts';
+import { WrongUse } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
 import { KITS, type Kit } from '../training/kits.ts';
 import { JOINTS, type Joint, type Lift, MUSCLES, type Muscle } from '../training/lift.ts';
@@ -73,7 +73,7 @@ function liftNamed(text: string, lifts: ReadonlyMap<string, Lift>): string {
   const byName = [...lifts.values()].find(({ name }) => keyed(name) === key);
   if (byName) return byName.key;
   const near = nearestKey(key, lifts.keys());
-  throw new Refusal({
+  throw new WrongUse({
     what: `There is no lift "${safeText(text)}".`,
     fix: near ? `Did you mean "${near}"?` : likely(key, lifts),
   });
@@ -92,7 +92,7 @@ function muscleNamed(text: string): Muscle {
   const found = MUSCLES.find((muscle) => muscle === key);
   if (found) return found;
   const near = nearestKey(key, MUSCLES);
-  throw new Refusal({
+  throw new WrongUse({
     what: `There is no muscle "${safeText(text)}".`,
     fix: near ? `Did you mean "${near}"?` : `Write one of: ${MUSCLES.join(', ')}.`,
   });
@@ -116,7 +116,7 @@ function bestOf(text: string, { lifts, unit }: AnswersInHand): Best {
 }
 
 const wrong = (what: string, text: string, fix: string) =>
-  new Refusal({ what: `"${safeText(text)}" is no answer for ${what}.`, fix });
+  new WrongUse({ what: `"${safeText(text)}" is no answer for ${what}.`, fix });
 
 /** Lifts that may be named where no program is given. */
 export const KNOWN_LIFTS: ReadonlyMap<string, Lift> = CATALOGUE;

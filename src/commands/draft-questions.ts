@@ -38,7 +38,7 @@ const QUESTIONS: readonly Question[] = [
 
 /** Asks one question after the other until its answer can be read; the answers as options. */
 export async function askForDraft(
-  { ports, tell }: Pick<Call, 'ports' | 'tell'>,
+  { ports, tell, warn }: Pick<Call, 'ports' | 'tell' | 'warn'>,
   usual: Readonly<Record<string, string>>,
   check: (option: string, answer: string) => void,
   isKnown: (option: string) => boolean,
@@ -59,21 +59,10 @@ export async function askForDraft(
           answers[option] = answer;
           break;
         }
-        tell(problem);
+        warn(problem);
       }
     }
     return answers;
-  } finally {
-    lines.close();
-  }
-}
-
-/** Is the draft to be the program in use? Enter alone says yes. */
-export async function askToUse({ ports }: Pick<Call, 'ports'>): Promise<boolean> {
-  const lines = createInterface({ input: ports.stdin, output: ports.stdout });
-  try {
-    const answer = (await lines.question('Use it from now on, yes or no? [yes]: ')).trim();
-    return answer === '' || /^y/i.test(answer);
   } finally {
     lines.close();
   }

@@ -9,10 +9,11 @@ import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { toRemember } from '../workbench/program-choice.ts';
 import { recentBests } from '../workbench/recent-bests.ts';
 import { findingsOf, reasonWords } from '../workbench/rules.ts';
+import { askYesNo } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
 import { type AnswersInHand, KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
 import { draftPath, programBefore } from './draft-file.ts';
-import { askForDraft, askToUse } from './draft-questions.ts';
+import { askForDraft } from './draft-questions.ts';
 import { textSize } from './text-size.ts';
 
 /** Options that answer a question; any of them given, nothing is asked. */
@@ -47,13 +48,15 @@ export const run: Run = async (call) => {
   const draft = draftProgram(wishes);
   const why = explanation(draft, wishes, textSize(call.ports).width);
   if (path === null) {
-    call.print(draft.text.replace(/\n$/, ''));
+    call.write(draft.text.replace(/\n$/, ''));
     for (const line of why) call.tell(line);
     return 0;
   }
   writeNewProgram(path, draft.text, call.ports);
   call.print([...why, '', `Written to ${path}.`].join('\n'));
-  const isUsed = call.options.use === true || (isAsked(call) && (await askToUse(call)));
+  const isUsed =
+    call.options.use === true ||
+    (isAsked(call) && (await askYesNo(call, 'Use it from now on, yes or no?', 'yes')));
   if (isUsed) {
     const { writeSettings } = await import('../settings/write-settings.ts');
     const { folders } = workbench;

@@ -1,6 +1,6 @@
 import { textTable } from '../report/table.ts';
 import { jsonText } from '../text/json-text.ts';
-import { Refusal } from '../text/problem.ts';
+import { WrongUse } from '../text/problem.ts';
 import { loadsFor } from '../training/loads.ts';
 import { inUnit, massOf, type Unit } from '../training/mass.ts';
 import { CURVE, loadForReps, oneRepMax, shareOfMax, shownOneRepMax } from '../training/strength.ts';
@@ -51,7 +51,7 @@ export const run: Run = (call) => {
 function required({ options }: Call, name: 'load' | 'reps'): string {
   const given = options[name];
   if (typeof given === 'string') return given;
-  throw new Refusal({
+  throw new WrongUse({
     what: `--${name} is missing.`,
     fix: 'Write for example: holdfast estimate --load 100 --reps 5 --reserve 2.',
   });

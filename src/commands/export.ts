@@ -5,7 +5,7 @@ import { pageOf } from '../report/page-of.ts';
 import { setsCsv, weighInsCsv } from '../report/sets-csv.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
-import { Refusal } from '../text/problem.ts';
+import { WrongUse } from '../text/problem.ts';
 import { reviewOf, sessionNotes } from '../workbench/look-back.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import { reasonWords } from '../workbench/rules.ts';
@@ -53,9 +53,15 @@ const FORMATS: Readonly<Record<string, Maker>> = {
 
 /** Writes everything out, to stdout or to a file. */
 export const run: Run = async (call) => {
-  const asked = String(call.options.as ?? '');
+  const asked = String(call.options.as ?? (call.global.json ? 'json' : ''));
+  if (call.global.json && asked !== 'json') {
+    throw new WrongUse({
+      what: `--json was given with --as ${asked}.`,
+      fix: 'Give one of the two.',
+    });
+  }
   const make = Object.hasOwn(FORMATS, asked) ? FORMATS[asked] : undefined;
-  if (!make) throw new Refusal(unknownFormat(asked));
+  if (!make) throw new WrongUse(unknownFormat(asked));
   const workbench = openWorkbench(call.ports, call.global);
   writeOut(call, await make(workbench, call), workbench.folders.data);
   return 0;

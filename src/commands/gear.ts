@@ -6,7 +6,8 @@ import type { Gear } from '../training/gear.ts';
 import { keepGear } from '../workbench/gear.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { KeepSettings } from '../workbench/ports.ts';
-import type { Run } from './call.ts';
+import { askYesNo } from './ask-yes-no.ts';
+import type { Call, Run } from './call.ts';
 import type { GearJson } from './gear-json-schema.ts';
 import { changedGear } from './gear-options.ts';
 import { gearText } from './gear-text.ts';
@@ -22,9 +23,13 @@ export const run: Run = async (call) => {
   const changed = changedGear(before, call.options);
   if (changed) {
     if (call.options.new !== true) refuseNearNames(before, changed);
+    if (call.options.defaults !== undefined && !(await mayBeginAgain(call, workbench))) {
+      call.warn('Nothing was changed.');
+      return 1;
+    }
     const problem = keepGear(workbench, changed, await settingsKeeper(workbench));
     call.tell('Saved; what was not named stays as it was.');
-    if (problem) call.tell(problemText(problem));
+    if (problem) call.warn(problemText(problem));
   }
   if (call.options.edit === true) {
     const { editGear } = await import('./edit-gear.ts');
@@ -43,9 +48,23 @@ export const run: Run = async (call) => {
     );
   }
   call.print(gearText(gear, textSize(call.ports).width).join('\n'));
-  for (const problem of gearSurprises(gear)) call.tell(problemText(problem));
+  for (const problem of gearSurprises(gear)) call.warn(problemText(problem));
   return 0;
 };
+
+/** What was said of the gear is lost then, so it is asked about. */
+async function mayBeginAgain(call: Call, workbench: Workbench): Promise<boolean> {
+  const { stdin, stdout } = call.ports;
+  if (workbench.knownGear() === null || call.options.sure === true) return true;
+  if (stdin.isTTY === true && stdout.isTTY === true && !call.global.json) {
+    const question = 'A usual home gym in place of all your gear, yes or no?';
+    return askYesNo(call, question, 'no');
+  }
+  throw new Refusal({
+    what: 'Your gear would be replaced by a usual home gym.',
+    fix: 'Add --sure if that is meant.',
+  });
+}
 
 /** A slip in a name would make a second bar of the first, and both would be offered. */
 function refuseNearNames(before: Gear, after: Gear): void {

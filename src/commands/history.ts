@@ -1,3 +1,4 @@
+import { Temporal } from 'temporal-polyfill';
 import type { History } from '../journal/history.ts';
 import { historyText } from '../report/history-text.ts';
 import { type LiftSession, liftRows, searchHistory } from '../report/lift-rows.ts';
@@ -10,8 +11,11 @@ import { sessionNotes } from '../workbench/look-back.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
 import type { HistoryJson } from './history-schema.ts';
+import { printLong } from './print-long.ts';
+import { readDay } from './read-day.ts';
 import { tellProblems } from './tell-problems.ts';
 import { textSize } from './text-size.ts';
+import { wholeNumber } from './whole-number.ts';
 
 /** Prints results over time, of one lift with a plot of its estimate. */
 export const run: Run = (call) => {
@@ -30,22 +34,48 @@ export const run: Run = (call) => {
   }
   const lift = liftAsked(call, history);
   const found = searchHistory(history.results, searchAsked(call), sessionNotes(history));
-  const rows = liftRows(found, lift, history.bodyMassOn);
+  const rows = latestAsked(call, liftRows(found, lift, history.bodyMassOn), workbench.today());
   tellProblems(call, workbench);
+  const text: string[] = [];
   if (call.global.json) {
     call.print(jsonText(historyJson(rows, history, unit)));
   } else if (rows.length === 0) {
-    call.tell('No results yet: they come with the first session that is closed.');
+    call.tell(
+      history.results.length === 0
+        ? 'No results yet: they come with the first session that is closed.'
+        : 'Nothing fits.',
+    );
   } else {
-    call.print(historyText(rows, unit, textSize(call.ports)).join('\n'));
+    text.push(...historyText(rows, unit, textSize(call.ports)));
   }
   if (call.options.ids === true && !call.global.json) {
-    const all = lift === null && searchAsked(call) === '';
+    const all = lift === null && NARROWS.every((name) => call.options[name] === undefined);
     const lines = [...setIdLines(rows), ...(all ? weighInIdLines(history, unit) : [])];
-    if (lines.length > 0) call.print(['', ...lines].join('\n'));
+    if (lines.length > 0) text.push('', ...lines);
   }
+  if (text.length > 0) printLong(call, text.join('\n'));
   return 0;
 };
+
+/** Options that leave a part of the results out. */
+const NARROWS = ['search', 'last', 'since'];
+
+/** What is left of results in order of date by `--since` and then `--last`. */
+function latestAsked(
+  { options: { last, since } }: Call,
+  rows: readonly LiftSession[],
+  today: Temporal.PlainDate,
+): readonly LiftSession[] {
+  const from = typeof since === 'string' ? readDay(since, '--since', today) : null;
+  const late = from
+    ? rows.filter(({ result }) => Temporal.PlainDate.compare(result.date, from) >= 0)
+    : rows;
+  return typeof last === 'string'
+    ? late.slice(-wholeNumber(last, '--last', 1, MOST_RESULTS))
+    : late;
+}
+
+const MOST_RESULTS = 100_000;
 
 const searchAsked = ({ options }: Call): string =>
   typeof options.search === 'string' ? options.search : '';
@@ -72,18 +102,16 @@ function liftAsked({ args: [asked] }: Call, { results }: History): string | null
   });
 }
 
-/** Ids under the table, for `amend`; the latest first. */
+/** Ids under the table, for `amend`; the latest last. */
 function setIdLines(rows: readonly LiftSession[]): string[] {
-  return [...rows]
-    .reverse()
-    .flatMap(({ result }) => [
-      `${result.date} ${result.exercise.name}  session ${result.session}`,
-      ...result.sets.map(({ id }, at) => `  set ${at + 1}  ${id}`),
-    ]);
+  return rows.flatMap(({ result }) => [
+    `${result.date} ${result.exercise.name}  session ${result.session}`,
+    ...result.sets.map(({ id }, at) => `  set ${at + 1}  ${id}`),
+  ]);
 }
 
 const weighInIdLines = ({ weighIns }: History, unit: Unit): string[] =>
-  weighIns.toReversed().map(({ id, date, mass }) => `${date} ${massText(mass, unit)}  ${id}`);
+  weighIns.map(({ id, date, mass }) => `${date} ${massText(mass, unit)}  ${id}`);
 
 function historyJson(rows: readonly LiftSession[], history: History, unit: Unit): HistoryJson {
   return {

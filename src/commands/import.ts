@@ -7,35 +7,44 @@ import type { JournalEvent } from '../journal/records.ts';
 import { readEvent } from '../journal/records.ts';
 import { importCsv } from '../report/import-csv.ts';
 import { importJson, weighInKey } from '../report/import-json.ts';
+import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
 import { type Mass, massText } from '../training/mass.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
+import type { ImportJson } from './import-schema.ts';
+import { isStdin, readStdin } from './read-stdin.ts';
 
 /** Reads an exported file back, without doubles; says what came in and what was there already. */
-export const run: Run = (call) => {
-  const text = textOf(call);
+export const run: Run = async (call) => {
+  const text = isStdin(call.args[0]) ? await readStdin(call) : textOf(call);
   const workbench = openWorkbench(call.ports, call.global);
   const isJson = /^\s*\{/.test(text);
   const found = (isJson ? eventsOf : rowsOf)(text, workbench, call.options.doubtful === true);
   const isTried = call.options.dryRun === true;
+  const answer = (said: readonly string[], id: string | null): void => {
+    const json: ImportJson = { schema: 1, written: !isTried, id, ...found.counts };
+    call.print(call.global.json ? jsonText(json) : said.join(' '));
+    if (call.global.json) call.tell(said.join(' '));
+  };
   if (isTried) {
-    call.print(['Nothing is written yet.', ...found.said].join(' '));
+    answer(['Nothing is written yet.', ...found.said], null);
     return 0;
   }
   const of = found.write();
   if (of.length === 0) {
-    call.print(found.said.join(' '));
+    answer(found.said, null);
     return 0;
   }
   const { id } = workbench.journal().record({ type: 'imported', of });
-  call.print([...found.said, `"holdfast amend ${id} --delete" takes all of it back.`].join(' '));
+  answer([...found.said, `"holdfast amend ${id} --delete" takes all of it back.`], id);
   return 0;
 };
 
 /** What an import would add, in sentences, and the way to do it. */
 interface Found {
   readonly said: readonly string[];
+  readonly counts: Pick<ImportJson, 'sessions' | 'weigh_ins' | 'known' | 'doubtful'>;
   /** Gives the ids of the sessions and weigh-ins that came in. */
   readonly write: () => readonly string[];
 }
@@ -83,6 +92,12 @@ function eventsOf(text: string, workbench: Workbench, takesDoubtful: boolean): F
       ...deletedText(deletions.map(({ of }) => of).filter((id) => told.has(id))),
       ...doubtText(doubtful, workbench),
     ],
+    counts: {
+      sessions: files.flat().filter(({ type }) => type === 'session-opened').length,
+      weigh_ins: files.flat().filter(isWeighed).length,
+      known: found.known,
+      doubtful: doubtful.length,
+    },
     write: () => {
       for (const of of files) journal.importEvents(of);
       return files.flat().flatMap((event) => {
@@ -113,6 +128,12 @@ function rowsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Fou
       ...deletedText(deleted.filter((id) => found.told.includes(id))),
       ...doubtText(doubtful, workbench),
     ],
+    counts: {
+      sessions: found.sessions.length,
+      weigh_ins: weighed.length,
+      known: found.known,
+      doubtful: doubtful.length,
+    },
     write: () => {
       for (const session of found.sessions) journal.importSession(session);
       return [

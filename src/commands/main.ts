@@ -1,10 +1,12 @@
 import { Command, CommanderError } from 'commander';
-import { problemText, Refusal } from '../text/problem.ts';
+import { isPlainLocale, plainText } from '../text/plain.ts';
+import { problemText, Refusal, WrongUse } from '../text/problem.ts';
 import { safeOutput } from '../text/safe-text.ts';
 import type { Ports } from '../workbench/ports.ts';
 import type { Call, CommandRow, ExitStatus, GlobalOptions } from './call.ts';
 import { COMMANDS, GLOBAL_OPTIONS, unknownCommand } from './command-table.ts';
 import { VERSION } from './version.ts';
+import { wrongUse } from './wrong-use.ts';
 
 const HELP_WIDTH = 80;
 
@@ -17,15 +19,33 @@ const TWO_COLUMNS = 76;
  */
 export async function main(ports: Ports, argv: readonly string[]): Promise<ExitStatus> {
   // Names of files, notes and arguments may hold what a terminal acts on; all of it goes through here.
-  const print = (text: string) => void ports.stdout.write(`${safeOutput(text)}\n`);
-  const tell = (text: string) => void ports.stderr.write(`${safeOutput(text)}\n`);
+  const safe = (text: string) => `${safeOutput(text)}\n`;
+  const isPlain = isPlainLocale(ports.env);
+  const words = (text: string) => (isPlain ? plainText(safe(text)) : safe(text));
+  const print = (text: string) => void ports.stdout.write(words(text));
+  const write = (text: string) => void ports.stdout.write(safe(text));
+  const warn = (text: string) => void ports.stderr.write(words(text));
   let status: ExitStatus = 0;
-  const root = rootCommand(ports, print, tell);
+  let asked: CommandRow | null = null;
+  const root = rootCommand(ports, print);
   const runRow = async (row: CommandRow, command: Command) => {
     // The root knows --day too and reads it wherever it stands.
     const options = command.optsWithGlobals();
-    const global = globalOptions(options);
-    const call: Call = { args: command.args, argv, options, global, ports, print, tell };
+    const global = globalOptions(options, ports.env);
+    if (global.json && row.noJson !== undefined) {
+      throw new WrongUse({ what: `"holdfast ${row.name}" takes no --json.`, fix: row.noJson });
+    }
+    const call: Call = {
+      args: command.args,
+      argv,
+      options,
+      global,
+      ports,
+      print: global.json ? write : print,
+      write,
+      tell: global.quiet ? () => {} : warn,
+      warn,
+    };
     const { run } = await row.load();
     status = await run(call);
   };
@@ -35,10 +55,11 @@ export async function main(ports: Ports, argv: readonly string[]): Promise<ExitS
     for (const { flags, does } of row.options) command.option(flags, does);
     if (row.passesOn) command.allowUnknownOption();
     command.allowExcessArguments(false).addHelpText('after', examplesText(row.examples));
-    command.configureHelp({ helpWidth: helpWidth(ports) }).configureOutput({
-      outputError: (text, write) => write(withExample(text, row)),
-    });
+    command.configureHelp({ helpWidth: helpWidth(ports) });
     command.action(() => runRow(row, command));
+    command.hook('preAction', () => {
+      asked = row;
+    });
   }
   const [train] = COMMANDS;
   root.argument('[command]').action((unknown?: string) => {
@@ -49,29 +70,31 @@ export async function main(ports: Ports, argv: readonly string[]): Promise<ExitS
     await root.parseAsync([...argv], { from: 'user' });
     return status;
   } catch (error) {
-    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    if (error instanceof Refusal) {
-      for (const problem of error.problems) tell(problemText(problem));
-      return 2;
-    }
-    throw error;
+    if (error instanceof CommanderError && error.exitCode === 0) return 0;
+    asked ??= COMMANDS.find(({ name }) => name === argv.find(isCommand)) ?? null;
+    const refusal =
+      error instanceof CommanderError
+        ? wrongUse(error, asked, [...GLOBAL_OPTIONS, ...(asked?.options ?? [])])
+        : error;
+    if (!(refusal instanceof Refusal)) throw error;
+    const lines = refusal.problems.map(problemText);
+    const help = ['holdfast', asked?.name, '--help'].filter(Boolean).join(' ');
+    const more = refusal instanceof WrongUse ? ` "${help}" tells more.` : '';
+    warn(`${lines.join('\n')}${more}`);
+    return 2;
   }
 }
 
-function rootCommand(
-  ports: Ports,
-  print: (text: string) => void,
-  tell: (text: string) => void,
-): Command {
+function rootCommand(ports: Ports, print: (text: string) => void): Command {
   const root = new Command('holdfast')
     .description('Runs your strength sessions and keeps your strength while you lose fat.')
     .version(VERSION)
     .helpCommand(false)
-    .showSuggestionAfterError()
+    .showSuggestionAfterError(false)
     .exitOverride()
     .configureOutput({
       writeOut: (text) => print(text.replace(/\n$/, '')),
-      writeErr: (text) => tell(text.replace(/\n$/, '')),
+      writeErr: () => {},
     });
   for (const { flags, does } of [...GLOBAL_OPTIONS]) root.option(flags, does);
   root.option('--day <name>', 'a day of the program in place of the one due');
@@ -82,6 +105,8 @@ function rootCommand(
 }
 
 const helpWidth = ({ stdout }: Ports): number => Math.min(stdout.columns || HELP_WIDTH, HELP_WIDTH);
+
+const isCommand = (word: string): boolean => COMMANDS.some(({ name }) => name === word);
 
 /** What holdfast does on one screen; each command tells the rest itself. */
 function helpText(root: Command, width: number): string {
@@ -109,23 +134,19 @@ function helpText(root: Command, width: number): string {
   ].join('\n');
 }
 
-/** What is missing, with an example in place of a rule. */
-function withExample(text: string, { examples }: CommandRow): string {
-  const sentence = text.replace(/^error: /, '').trim();
-  const words = `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`;
-  const said = `${words}${/[.!?)]$/.test(words) ? '' : '.'}`;
-  return examples[0] ? `${said} For example: ${examples[0]}\n` : `${said}\n`;
-}
-
 const examplesText = (examples: readonly string[]): string =>
   examples.length === 0 ? '' : `\nExamples:\n${examples.map((one) => `  ${one}`).join('\n')}`;
 
-function globalOptions(found: Record<string, unknown>): GlobalOptions {
+function globalOptions(
+  found: Record<string, unknown>,
+  env: Readonly<Record<string, string | undefined>>,
+): GlobalOptions {
   const text = (name: string) => (typeof found[name] === 'string' ? found[name] : null);
   return {
     data: text('data'),
-    program: text('program'),
+    program: text('program') ?? (env.HOLDFAST_PROGRAM || null),
     json: found.json === true,
     colour: found.color !== false,
+    quiet: found.quiet === true,
   };
 }

@@ -1,4 +1,4 @@
-import { Refusal } from '../text/problem.ts';
+import { WrongUse } from '../text/problem.ts';
 import { type Quantity, readQuantity, type Unit } from '../training/mass.ts';
 
 /**
@@ -8,7 +8,7 @@ import { type Quantity, readQuantity, type Unit } from '../training/mass.ts';
 export function massOperand(text: string, unit: Unit): Quantity {
   const quantity = readQuantity(text, unit);
   if (quantity) return quantity;
-  throw new Refusal({
+  throw new WrongUse({
     what: `"${text}" is not a mass.`,
     fix: `Write a number, with a unit if it is not ${unit}: 82.5, 82.5kg, 185lb.`,
   });

@@ -4,7 +4,7 @@ import { rehearse } from '../rehearsal/rehearse.ts';
 import { verdictOf } from '../rehearsal/verdict-of.ts';
 import { weeksOf } from '../rehearsal/weeks-of.ts';
 import { jsonText } from '../text/json-text.ts';
-import { Refusal } from '../text/problem.ts';
+import { WrongUse } from '../text/problem.ts';
 import { kilograms } from '../training/mass.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
@@ -59,7 +59,7 @@ function lossOption({ options }: Call): number | null {
   const text = String(loss).trim().replace(',', '.').replace(/\s*%$/, '');
   const value = /^\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
   if (value >= 0 && value <= 3) return value;
-  throw new Refusal({
+  throw new WrongUse({
     what: `--loss is "${loss}".`,
     why: 'It is the body weight lost in a week, a percentage from 0 to 3.',
     fix: 'Write for example: holdfast rehearse --loss 0.7.',

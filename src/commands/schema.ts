@@ -3,7 +3,7 @@ import { formatGuide } from '../program/format-guide.ts';
 import { programJsonSchema } from '../program/json-schema.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
-import { Refusal } from '../text/problem.ts';
+import { WrongUse } from '../text/problem.ts';
 import type { Run } from './call.ts';
 import { SCHEMAS } from './schemas.ts';
 
@@ -11,16 +11,16 @@ import { SCHEMAS } from './schemas.ts';
 const PROGRAM = 'program';
 
 /** Prints the JSON Schema (draft-7) of a document that other programs may read or write. */
-export const run: Run = async ({ args: [name = ''], options, print }) => {
+export const run: Run = async ({ args: [name = ''], options, write }) => {
   if (options.as !== undefined && options.as !== 'json') {
-    print(guideOf(name, String(options.as)).replace(/\n$/, ''));
+    write(guideOf(name, String(options.as)).replace(/\n$/, ''));
     return 0;
   }
   const found = Object.hasOwn(SCHEMAS, name) ? SCHEMAS[name] : undefined;
-  if (name === PROGRAM) print(jsonText(programJsonSchema()));
+  if (name === PROGRAM) write(jsonText(programJsonSchema()));
   // Of what is read by others only what they may rely on: keys may be added one day.
-  else if (found) print(jsonText(asJsonSchema(await found.load(), found.title)));
-  else throw new Refusal(unknown(name));
+  else if (found) write(jsonText(asJsonSchema(await found.load(), found.title)));
+  else throw new WrongUse(unknown(name));
   return 0;
 };
 
@@ -31,7 +31,7 @@ const asJsonSchema = (schema: z.ZodType, title: string) => ({
 
 function guideOf(name: string, as: string): string {
   if (name === PROGRAM && as === 'text') return formatGuide();
-  throw new Refusal({
+  throw new WrongUse({
     what: `There is no "${name}" as "${as}".`,
     fix: 'Write --as json, or, of programs alone, --as text.',
   });

@@ -54,6 +54,14 @@ export const SCHEMAS: Readonly<
     title: 'What "holdfast lifts --json" prints',
     load: async () => (await import('./lifts-schema.ts')).liftsSchema,
   },
+  import: {
+    title: 'What "holdfast import --json" prints',
+    load: async () => (await import('./import-schema.ts')).importSchema,
+  },
+  amend: {
+    title: 'What "holdfast amend --json" prints',
+    load: async () => (await import('./amend-schema.ts')).amendSchema,
+  },
   doctor: {
     title: 'What "holdfast doctor --json" prints',
     load: async () => (await import('./doctor-schema.ts')).doctorSchema,

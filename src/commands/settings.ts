@@ -2,7 +2,7 @@ import { textTable } from '../report/table.ts';
 import type { Settings } from '../settings/settings.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
-import { Refusal } from '../text/problem.ts';
+import { WrongUse } from '../text/problem.ts';
 import { WEIGHT_QUESTION } from '../training/cautions.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import { rememberedProgram } from '../workbench/program-choice.ts';
@@ -41,7 +41,7 @@ function rowNamed(name: string): SettingRow {
   if (found) return found;
   const names = SETTING_ROWS.map((row) => row.name);
   const near = nearestKey(name, names);
-  throw new Refusal({
+  throw new WrongUse({
     what: `There is no setting "${name}".`,
     fix: near ? `Did you mean "${near}"?` : `Settings: ${names.join(', ')}.`,
   });
@@ -49,7 +49,7 @@ function rowNamed(name: string): SettingRow {
 
 function allowed({ name, values }: SettingRow, value: string): string {
   if (values.includes(value)) return value;
-  throw new Refusal({ what: `${name} cannot be "${value}".`, fix: `It is ${orList(values)}.` });
+  throw new WrongUse({ what: `${name} cannot be "${value}".`, fix: `It is ${orList(values)}.` });
 }
 
 const orList = (words: readonly string[]): string =>

@@ -3,7 +3,7 @@ import type { Workbench } from '../workbench/open-workbench.ts';
 import type { Call } from './call.ts';
 
 /** Says on stderr what is wrong with settings and journal files, though the work goes on. */
-export function tellProblems(call: Pick<Call, 'tell'>, workbench: Workbench): void {
+export function tellProblems(call: Pick<Call, 'warn'>, workbench: Workbench): void {
   const { problem } = workbench.settings();
   const gone = workbench.programGone();
   const problems = [
@@ -11,5 +11,5 @@ export function tellProblems(call: Pick<Call, 'tell'>, workbench: Workbench): vo
     ...(gone ? [gone] : []),
     ...workbench.journal().problems(),
   ];
-  for (const each of problems) call.tell(problemText(each));
+  for (const each of problems) call.warn(problemText(each));
 }

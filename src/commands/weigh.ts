@@ -3,12 +3,13 @@ import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import { MOST } from '../session/decisions/lifting.ts';
 import { dayWords } from '../text/day-words.ts';
 import { jsonText } from '../text/json-text.ts';
-import { problemText, Refusal } from '../text/problem.ts';
+import { problemText, Refusal, WrongUse } from '../text/problem.ts';
 import { inUnit, massOf, massText, type Unit } from '../training/mass.ts';
 import { keepWeighIn, rateAsked, replacedWords, trendWords } from '../workbench/keep-weigh-in.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
 import { massOperand } from './mass-operand.ts';
+import { readDay } from './read-day.ts';
 import type { WeighJson } from './weigh-schema.ts';
 
 /** Records a weigh-in and says what the trend makes of it. Exit 1 for a reading in doubt, which is not recorded. */
@@ -26,7 +27,7 @@ export const run: Run = (call) => {
   const { weighIns } = workbench.journal().history();
   const doubt = weighInDoubt(mass, date, weighIns, unit);
   if (doubt && call.options.sure !== true) {
-    call.tell(`${problemText(doubt.problem)} With --sure it is recorded as it is.`);
+    call.warn(`${problemText(doubt.problem)} With --sure it is recorded as it is.`);
     return 1;
   }
   const { replaced } = keepWeighIn(workbench.journal(), mass, date);
@@ -59,19 +60,13 @@ function unitAsked({ options }: Call, workbench: Workbench): Unit {
   const asked = options.unit;
   if (asked === undefined) return workbench.unit();
   if (asked === 'kg' || asked === 'lb') return asked;
-  throw new Refusal({ what: `--unit is "${asked}".`, why: 'It is kg or lb.' });
+  throw new WrongUse({ what: `--unit is "${asked}".`, why: 'It is kg or lb.' });
 }
 
 function dateAsked({ options }: Call, today: Temporal.PlainDate): Temporal.PlainDate {
   const asked = options.date;
   if (typeof asked !== 'string') return today;
-  const date = readDate(asked);
-  if (!date) {
-    throw new Refusal({
-      what: `--date is "${asked}".`,
-      fix: `Write the day as ${today.toString()}.`,
-    });
-  }
+  const date = readDay(asked, '--date', today);
   if (Temporal.PlainDate.compare(date, today) > 0) {
     throw new Refusal({
       what: `${dayWords(date)} is yet to come.`,
@@ -89,13 +84,3 @@ function dateAsked({ options }: Call, today: Temporal.PlainDate): Temporal.Plain
 
 /** Nobody has weigh-ins of before, and the journal keeps none. */
 const EARLIEST_YEAR = 1950;
-
-function readDate(text: string): Temporal.PlainDate | null {
-  if (!/^\d{4}-\d\d-\d\d$/.test(text)) return null;
-  try {
-    return Temporal.PlainDate.from(text, { overflow: 'reject' });
-  } catch {
-    // A day that no calendar has, as 2026-02-30.
-    return null;
-  }
-}

@@ -1,4 +1,4 @@
-import { statSync } from 'node:fs';
+import { lstatSync, statSync } from 'node:fs';
 import { dirname, resolve, sep } from 'node:path';
 import type { Files } from '../journal/disk/files.ts';
 import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
@@ -12,12 +12,12 @@ import type { Call } from './call.ts';
  * @param dataFolder where the lifter's own data are: no document takes their place
  */
 export function writeOut(
-  { options, ports, print, tell }: Call,
+  { options, ports, write, tell }: Call,
   text: string,
   dataFolder: string,
 ): void {
-  if (typeof options.out !== 'string') {
-    print(text.replace(/\n$/, ''));
+  if (typeof options.out !== 'string' || options.out === '-') {
+    write(text.replace(/\n$/, ''));
     return;
   }
   const path = resolve(ports.cwd, options.out);
@@ -45,6 +45,12 @@ export const isWithin = (path: string, folder: string): boolean =>
 /** @throws Refusal for what is there, unless it is a file that may be replaced. */
 export function refuseTaken(path: string, mayReplace: boolean): void {
   const found = aboutFile(path);
+  if (!found && lstatSync(path, { throwIfNoEntry: false })) {
+    throw new Refusal({
+      what: `${path} is a link that leads to nothing.`,
+      fix: 'Name another file with --out, or delete the link.',
+    });
+  }
   if (!found) return;
   if (!found.isFile()) {
     throw new Refusal({

@@ -16,7 +16,7 @@ export const DAYS_JOINED = 28;
 const PLOT_ROWS = 14;
 
 /**
- * Results over time in lines of at most `width` columns, newest first; of a single lift with a plot
+ * Results over time in lines of at most `width` columns, the newest last; of a single lift with a plot
  * of its e1RM above. `rows` are in order of date.
  */
 export function historyText(
@@ -36,18 +36,16 @@ export function historyText(
     { heading: 'move', align: 'left', dropFirst: 2 },
     { heading: '', align: 'left', dropFirst: 4 },
   ];
-  const cells = [...rows]
-    .reverse()
-    .map(({ result, best }) => [
-      result.date.toString(),
-      ...(lifts.size === 1 ? [] : [safeText(result.exercise.name)]),
-      loadsText(result, unit),
-      countsText(result),
-      result.sets.map(({ reserve }) => reserve ?? '–').join(' '),
-      best === null ? '' : massText(Math.round(best) as Mass, unit, 1),
-      result.exercise.move,
-      marksText(result),
-    ]);
+  const cells = rows.map(({ result, best }) => [
+    result.date.toString(),
+    ...(lifts.size === 1 ? [] : [safeText(result.exercise.name)]),
+    loadsText(result, unit),
+    countsText(result),
+    result.sets.map(({ reserve }) => reserve ?? '–').join(' '),
+    best === null ? '' : massText(Math.round(best) as Mass, unit, 1),
+    result.exercise.move,
+    marksText(result),
+  ]);
   const title = lifts.size === 1 ? safeText(rows[0]?.result.exercise.name ?? '') : '';
   return [
     ...(plot.length > 0 ? [`${title}: e1RM, ${unit}`, ...plot, ''] : []),

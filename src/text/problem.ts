@@ -19,6 +19,9 @@ export class Refusal extends Error {
   }
 }
 
+/** What was typed cannot be meant so: the help of the command says what can. */
+export class WrongUse extends Refusal {}
+
 /** One problem as text: its sentences on one line. */
 export function problemText(problem: Problem): string {
   return [problem.what, problem.why, problem.fix].filter(Boolean).join(' ');

@@ -3,6 +3,7 @@ import type { ReactElement } from 'react';
 import type { Key } from '../terminal/key-decoder.ts';
 import { type KeyStream, keySource } from '../terminal/key-source.ts';
 import { enterModes, leaveModes, REPEATS_OFF, REPEATS_ON } from '../terminal/modes.ts';
+import { plainStdout } from '../terminal/plain-stdout.ts';
 import { StandInStdin } from '../terminal/stand-in-stdin.ts';
 import { terminalKind } from '../terminal/terminal-kind.ts';
 import { type SignalSource, waysOut } from '../terminal/ways-out.ts';
@@ -52,7 +53,8 @@ export function onScreen(
   ports: ScreenPorts,
   open: (terminal: OwnTerminal) => OnScreen,
 ): Promise<number> {
-  const { stdin, stdout, clock, screenReader } = ports;
+  const { stdin, clock, screenReader } = ports;
+  const stdout = plainStdout(ports.stdout, ports.env);
   const { progress } = terminalKind(ports.env);
   const write = (bytes: string) => void stdout.write(bytes);
   const standIn = new StandInStdin();

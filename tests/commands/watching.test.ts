@@ -60,7 +60,7 @@ describe('review', () => {
     const { status, err } = await home.run('review', '--weeks', 'few');
     expect([status, err.trim()]).toEqual([
       2,
-      '--weeks is "few". It is a whole number from 1 to 520.',
+      '--weeks is "few". It is a whole number from 1 to 520. "holdfast review --help" tells more.',
     ]);
   });
 });

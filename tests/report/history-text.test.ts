@@ -7,7 +7,7 @@ import { madeCut } from './made-cut.ts';
 const { past } = madeCut();
 
 describe('the history in text', () => {
-  it('shows a lift with its plot, newest session first', () => {
+  it('shows a lift with its plot, the newest session last', () => {
     const rows = liftRows(past.results, 'back-squat', past.bodyMassOn);
     const lines = historyText(rows, 'kg', { width: 72, glyphs: 'ascii' });
     expect(lines.slice(0, 22).join('\n')).toMatchInlineSnapshot(`
@@ -28,11 +28,11 @@ describe('the history in text', () => {
           31 Aug           14 Sep               28 Sep               12 Oct
 
       date          load  done   in reserve      e1RM  move
-      2026-10-16  100 kg  6 6 5  1 1 1         120 kg  hold
-      2026-10-14  100 kg  7 6 5  1 1 1       124.1 kg  hold
-      2026-10-12  100 kg  6 6 5  1 1 1         120 kg  hold
-      2026-10-09  100 kg  6 6 5  2 2 2       124.1 kg  hold
-      2026-10-07  100 kg  7 6 5  1 1 1       124.1 kg  hold"
+      2026-08-31  100 kg  7 6 5  2 2 2       128.6 kg  start
+      2026-09-02  100 kg  6 6 5  1 1 1         120 kg  hold
+      2026-09-04  100 kg  6 6 5  1 1 1         120 kg  hold
+      2026-09-07  100 kg  7 6 5  1 1 1       124.1 kg  hold
+      2026-09-09  100 kg  6 6 5  2 2 2       124.1 kg  hold"
     `);
   });
 
