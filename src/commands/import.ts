@@ -13,6 +13,7 @@ import { type Mass, massText } from '../training/mass.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
 import type { ImportJson } from './import-schema.ts';
+import { longWork } from './long-work.ts';
 import { isStdin, readStdin } from './read-stdin.ts';
 
 /** Reads an exported file back, without doubles; says what came in and what was there already. */
@@ -31,22 +32,27 @@ export const run: Run = async (call) => {
     answer(['Nothing is written yet.', ...found.said], null);
     return 0;
   }
-  const of = found.write();
+  const written = await longWork(call, 'Importing', found.steps);
+  const of = written.flat();
+  const isStopped = written.length < found.steps.length;
+  const said = isStopped
+    ? [`Stopped: ${of.length} sessions and weigh-ins are in; importing again adds the rest.`]
+    : found.said;
   if (of.length === 0) {
-    answer(found.said, null);
-    return 0;
+    answer(said, null);
+    return isStopped ? 130 : 0;
   }
   const { id } = workbench.journal().record({ type: 'imported', of });
-  answer([...found.said, `"holdfast amend ${id} --delete" takes all of it back.`], id);
-  return 0;
+  answer([...said, `"holdfast amend ${id} --delete" takes all of it back.`], id);
+  return isStopped ? 130 : 0;
 };
 
 /** What an import would add, in sentences, and the way to do it. */
 interface Found {
   readonly said: readonly string[];
   readonly counts: Pick<ImportJson, 'sessions' | 'weigh_ins' | 'known' | 'doubtful'>;
-  /** Gives the ids of the sessions and weigh-ins that came in. */
-  readonly write: () => readonly string[];
+  /** Each writes one file, and gives the ids of the sessions and weigh-ins that came in. */
+  readonly steps: readonly (() => readonly string[])[];
 }
 
 function textOf({ args: [file = ''], ports }: Call): string {
@@ -98,14 +104,34 @@ function eventsOf(text: string, workbench: Workbench, takesDoubtful: boolean): F
       known: found.known,
       doubtful: doubtful.length,
     },
-    write: () => {
-      for (const of of files) journal.importEvents(of);
-      return files.flat().flatMap((event) => {
+    steps: together(files).map((of) => () => {
+      journal.importEvents(of);
+      return of.flatMap((event) => {
         if (event.type === 'session-opened') return [event.session];
         return event.type === 'weighed' ? [event.id] : [];
       });
-    },
+    }),
   };
+}
+
+/** A file for each day weighed would be thousands: those of a month go into one. */
+function together(
+  files: readonly (readonly JournalEvent[])[],
+): readonly (readonly JournalEvent[])[] {
+  const weighed = files.filter((of) => of.every(isWeighed)).flat();
+  const rest = files.filter((of) => !of.every(isWeighed));
+  const months = byMonth(weighed, ({ at }) => new Date(at.wall).toISOString());
+  return [...rest, ...months.values()];
+}
+
+/** In order of the day, which begins with year and month. */
+function byMonth<T>(of: readonly T[], dayOf: (each: T) => string): ReadonlyMap<string, T[]> {
+  const months = new Map<string, T[]>();
+  for (const each of of.toSorted((a, b) => dayOf(a).localeCompare(dayOf(b), 'en'))) {
+    const month = dayOf(each).slice(0, 7);
+    months.set(month, [...(months.get(month) ?? []), each]);
+  }
+  return months;
 }
 
 const isWeighed = (event: JournalEvent): event is Extract<JournalEvent, { type: 'weighed' }> =>
@@ -134,13 +160,16 @@ function rowsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Fou
       known: found.known,
       doubtful: doubtful.length,
     },
-    write: () => {
-      for (const session of found.sessions) journal.importSession(session);
-      return [
-        ...found.sessions.map(({ session }) => session),
-        ...weighed.map((each) => journal.record({ type: 'weighed', ...each }).id),
-      ];
-    },
+    steps: [
+      ...found.sessions.map((session) => () => {
+        journal.importSession(session);
+        return [session.session];
+      }),
+      ...[...byMonth(weighed, ({ on }) => on).values()].map((of) => () => {
+        const facts = of.map((each) => ({ type: 'weighed', ...each }) as const);
+        return journal.recordOf(of[0]?.on ?? '', facts).map(({ id }) => id);
+      }),
+    ],
   };
 }
 

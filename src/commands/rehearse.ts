@@ -8,6 +8,7 @@ import { WrongUse } from '../text/problem.ts';
 import { kilograms } from '../training/mass.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
+import { progressLine } from './long-work.ts';
 import { minutesOption } from './minutes-option.ts';
 import { rehearseJson, type ToldRehearsal } from './rehearse-json.ts';
 import { rehearseText } from './rehearse-text.ts';
@@ -31,10 +32,13 @@ export const run: Run = (call) => {
   const today = workbench.today();
   const from = today.add({ days: (8 - today.dayOfWeek) % 7 });
   const minutes = minutesOption(call);
+  const count = wholeNumber(String(call.options.weeks ?? WEEKS), '--weeks', 1, 104);
+  const line = progressLine(call, 'Playing weeks', count);
   const options = {
     from,
+    onWeek: line.show,
     ...(minutes === null ? {} : { minutes }),
-    weeks: wholeNumber(String(call.options.weeks ?? WEEKS), '--weeks', 1, 104),
+    weeks: count,
     loss: lossOption(call) ?? (program.aim === 'cut' ? LOSS : 0),
     seed: wholeNumber(String(call.options.seed ?? 1), '--seed', 0, 2 ** 31 - 1),
     gear: workbench.gear(),
@@ -43,6 +47,7 @@ export const run: Run = (call) => {
     before,
   };
   const weeks = weeksOf(program, rehearse(program, options), from);
+  line.clear();
   const verdict = verdictOf(program, weeks);
   const told: ToldRehearsal = { program, options, model: LIFTER_MODEL, weeks, verdict };
   call.print(

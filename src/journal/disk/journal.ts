@@ -75,6 +75,8 @@ export interface Journal {
   readonly resumeSession: (session: string) => SessionWriter;
   /** Writes into this device's file of the day; gives the event. */
   readonly record: (fact: Recordable) => JournalEvent;
+  /** Facts of long ago, now, into one new file in the month of a day; gives their events. */
+  readonly recordOf: (day: string, facts: readonly Recordable[]) => readonly JournalEvent[];
   readonly importSession: (session: SessionToImport) => void;
   /** Events with the ids they had elsewhere; those of one file together. */
   readonly importEvents: (events: readonly JournalEvent[]) => void;

@@ -37,6 +37,7 @@ export function openJournal(setting: JournalSetting): Journal {
     beginSession: (prescription) => keptIn(beginSession(desk, prescription)),
     resumeSession: (session) => keptIn(resumeSession(desk, session)),
     record: (fact) => recordFact(desk, fact),
+    recordOf: (day, facts) => recordOf(desk, day, facts),
     importSession: (session) => importSession(desk, session),
     importEvents: (events) => importEvents(desk, events),
     repair: () => repair(desk),
@@ -305,6 +306,21 @@ function inNewFile(desk: JournalDesk, fact: Recordable, at: Reading): JournalEve
   });
   quietly(file.close);
   return events[0] as JournalEvent;
+}
+
+function recordOf(
+  desk: JournalDesk,
+  day: string,
+  facts: readonly Recordable[],
+): readonly JournalEvent[] {
+  const events: JournalEvent[] = [];
+  const stamp = desk.stamp();
+  const made = desk.create((id) => {
+    events.push(...facts.map((fact, index) => ({ ...fact, id: `${id}:${index}`, ...stamp })));
+    return events;
+  }, day);
+  quietly(made.close);
+  return events;
 }
 
 /** Writes a whole session from elsewhere into a new file of this device. */
