@@ -48,6 +48,15 @@ export const reviewSchema = z.object({
       weigh_ins: z.int(),
     })
     .nullable(),
+  goal: z
+    .object({
+      early: z.iso.date().nullable(),
+      late: z.iso.date().nullable().meta({ description: 'null: may never be at this rate' }),
+      mass_low: z.number().nullable().meta({ description: 'on the day aimed for' }),
+      mass_high: z.number().nullable(),
+    })
+    .nullable()
+    .meta({ description: 'where the cut leads by its trend and its error' }),
   weeks: z.array(
     z.object({
       from: z.iso.date(),

@@ -1,5 +1,6 @@
 import type { ReviewFinding } from '../cut/finding.ts';
 import type { LiftKept } from '../cut/kept.ts';
+import type { CutPlan } from '../cut/plan.ts';
 import type { Review } from '../cut/review.ts';
 import { reviewText } from '../report/review-text.ts';
 import { jsonText } from '../text/json-text.ts';
@@ -62,6 +63,7 @@ function reviewJson(review: Review, words: Words, unit: Unit): ReviewJson {
             weigh_ins: rate.weighIns,
           }
         : null,
+    goal: evidence.plan && goalJson(evidence.plan, unit),
     weeks: weeks.map((week) => ({
       from: week.from.toString(),
       to: week.to.toString(),
@@ -73,6 +75,17 @@ function reviewJson(review: Review, words: Words, unit: Unit): ReviewJson {
       mean_reserve: week.meanReserve,
       lighter: week.lighter,
     })),
+  };
+}
+
+function goalJson({ reached, onDate }: CutPlan, unit: Unit): ReviewJson['goal'] {
+  const mass = (value: number | undefined) =>
+    value === undefined ? null : inUnit(Math.round(value) as Mass, unit);
+  return {
+    early: reached?.early.toString() ?? null,
+    late: reached?.late?.toString() ?? null,
+    mass_low: mass(onDate?.low),
+    mass_high: mass(onDate?.high),
   };
 }
 

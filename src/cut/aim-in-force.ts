@@ -7,8 +7,12 @@ import { daysBetween } from './cut-start.ts';
 /** A yes to one of these begins a pause: two are proposed, the last is the lifter's own wish. */
 const BEGINS: ReadonlySet<string> = new Set(['pause-cut', 'pause-cut-long', 'pause-wanted']);
 
-/** A no to one of these says that no cut is meant: it rests until the lifter takes it up again. */
-const RESTS: ReadonlySet<string> = new Set(['not-a-cut', 'weight-stands-still']);
+/** These say that no cut is meant, or none any more: it rests until the lifter takes it up again. */
+const RESTS: Readonly<Record<string, Decision['answer']>> = {
+  'not-a-cut': 'no',
+  'weight-stands-still': 'no',
+  'goal-reached': 'yes',
+};
 
 /** A no to the first ends a pause, a yes to the second a rest. */
 const ENDS: Readonly<Record<string, Decision['answer']>> = {
@@ -21,6 +25,8 @@ export interface Pause {
   readonly from: Temporal.PlainDate;
   /** Null where it lasts until the lifter says otherwise. */
   readonly until: Temporal.PlainDate | null;
+  /** Rule whose answer began it. */
+  readonly why: string;
 }
 
 /** The pauses that the lifter said yes to, oldest first. One ends after two weeks, or on the lifter's word. */
@@ -31,10 +37,10 @@ export function pausesSaid(decisions: readonly Decision[]): Pause[] {
     const open = last !== undefined && isIn(last, date) ? last : null;
     if (open && ENDS[rule] === answer) {
       pauses[pauses.length - 1] = { ...open, until: date.subtract({ days: 1 }) };
-    } else if (RESTS.has(rule) && answer === 'no') {
-      pauses.push({ from: date, until: null });
+    } else if (RESTS[rule] === answer) {
+      pauses.push({ from: date, until: null, why: rule });
     } else if (!open && BEGINS.has(rule) && answer === 'yes') {
-      pauses.push({ from: date, until: date.add({ days: CUT_LIMITS.pauseDays - 1 }) });
+      pauses.push({ from: date, until: date.add({ days: CUT_LIMITS.pauseDays - 1 }), why: rule });
     }
   }
   return pauses;

@@ -16,6 +16,7 @@ const WITHOUT_FILE: ReadonlyMap<string, Answers> = new Map<CutRule | typeof LIGH
   ['lose-slower', BOTH],
   ['not-a-cut', BOTH],
   ['weight-stands-still', BOTH],
+  ['goal-reached', BOTH],
   ['do-less', BOTH],
   [LIGHTER_WEEK, BOTH],
   ['pause-in-force', { yes: false, no: true }],

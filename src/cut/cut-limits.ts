@@ -37,6 +37,10 @@ export const CUT_LIMITS = {
   pauseUnderKept: 0.95,
   /** So long into a cut a pause is due. Ours. */
   pauseAfterDays: 112,
+  /** A goal under this share of the present weight is planned in parts. Ours. */
+  farthestGoal: 0.75,
+  /** A plan looks so many days ahead at most. Ours. */
+  planDays: 730,
   /** Length of the pause. Common practice. */
   pauseDays: 14,
   /** A set dropped for this long is offered to be taken out of the program file. Ours. */

@@ -1,6 +1,13 @@
 import { lossWords, rule } from '../progression/rules/facts.ts';
 import { COMMON, type Facts, OURS, type Reason, type Rule } from '../training/rule.ts';
-import { gainedText, missingText, muscleWords, notDoneText, stayText } from './verdict-words.ts';
+import {
+  gainedText,
+  missingText,
+  muscleWords,
+  notDoneText,
+  reachedText,
+  stayText,
+} from './verdict-words.ts';
 
 const BAND = 'Helms 2014, JISSN 11:20';
 const VOLUME =
@@ -44,7 +51,36 @@ const RULES = [
     'ours',
     OURS,
     (f) =>
-      `You said on ${f.day('since')} that no cut is meant: training is that of maintenance since. Take it to begin the cut again.`,
+      `The cut rests since ${f.day('since')}, on your word: training is that of maintenance. Yes begins it again.`,
+  ),
+  rule('goal-reached', 'ours', OURS, reachedText),
+  rule(
+    'goal-too-soon',
+    'printed',
+    BAND,
+    (f) =>
+      `To be at ${f.mass('mass')} by ${f.day('date')} takes ${one(f.number('needed'))} % a week, over the ${f.number('high')} % planned at most: plan a later day (${f.day('early')} at the earliest) or a weight nearer by.`,
+  ),
+  rule(
+    'goal-too-far',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.mass('mass')} is more than ${f.percent('share')} under your ${f.mass('now')}: nothing is planned for so long a way. Choose a nearer goal first, and speak with a doctor about the last.`,
+  ),
+  rule(
+    'set-comes-back-to-file',
+    'common practice',
+    'one step a week: common practice; which sets: ours',
+    (f) =>
+      `The cut is over: give ${f.text('name')} its set back. ${f.number('from')} → ${f.number('to')}.`,
+  ),
+  rule(
+    'next-program',
+    'common practice',
+    COMMON,
+    () =>
+      'All sets that the cut took are back. The next program can be drafted from what you lift now: n on the screen of the session, or "holdfast draft".',
   ),
   rule('not-enough-data', 'ours', OURS, missingText),
   rule(

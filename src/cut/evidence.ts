@@ -5,13 +5,15 @@ import { lighterWeekOf } from '../progression/lighter-week.ts';
 import type { Past } from '../progression/past.ts';
 import { compoundsOf, type Slip, slipOf, slipTogether } from '../progression/slipping.ts';
 import { trackOf } from '../progression/track.ts';
-import { aimInForce, type Pause, pauseOn } from './aim-in-force.ts';
+import { aimInForce, type Pause, pauseBefore, pauseOn } from './aim-in-force.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { cutStart, daysBetween } from './cut-start.ts';
 import type { DatedMass } from './daily-mass.ts';
 import { type JudgedRate, judgeRate } from './judge-rate.ts';
 import { type JudgedWork, judgedWork } from './judged-work.ts';
 import { type Kept, keptByLift, keptTogether, type LiftKept } from './kept.ts';
+import { type CutPlan, planOf } from './plan.ts';
+import type { RateOfLoss } from './rate-of-loss.ts';
 import { rateQuestion } from './rate-question.ts';
 
 /** What a weekly review is made from. */
@@ -54,6 +56,8 @@ export interface Evidence {
   /** Null outside a cut, in a pause, and where nothing may be said about losing weight. */
   readonly rate: JudgedRate | null;
   readonly lifts: readonly LiftKept[];
+  /** Where the cut leads; null without a goal ahead, and where none may be led. */
+  readonly plan: CutPlan | null;
   /** Of the compound lifts together; null while none is known. */
   readonly kept: Kept | null;
   /** Are the compound lifts together slipping, whatever each of them tells? */
@@ -73,6 +77,7 @@ export function evidenceOf(question: ReviewQuestion): Evidence {
   const keptFrom = cutStart(question.program, sessionsOf(question), today);
   const cutFrom = weightAdvice ? keptFrom : null;
   const pause = weightAdvice && question.program.aim === 'cut' ? pauseOn(decisions, today) : null;
+  const rate = cutFrom && !pause ? judgeRate(rateQuestion(question, cutFrom), program.rate) : null;
   const past = recent(question.past, today, keptFrom);
   const lifts = keptFrom ? keptByLift(past, keptFrom, today) : [];
   const first = question.past.sessions.find(({ setsDone }) => setsDone > 0)?.date;
@@ -85,7 +90,8 @@ export function evidenceOf(question: ReviewQuestion): Evidence {
     weightAdvice,
     pause,
     lighterWeek: lighterWeekOf(past, today),
-    rate: cutFrom && !pause ? judgeRate(rateQuestion(question, cutFrom), program.rate) : null,
+    rate,
+    plan: planAhead(question, cutFrom, pause, rate?.now ?? null),
     lifts,
     kept: keptTogether(lifts),
     together: slipTogether(past, compoundsOf(program), today),
@@ -93,6 +99,19 @@ export function evidenceOf(question: ReviewQuestion): Evidence {
     exercises: watched(program, past, today),
     daysTrained: first ? daysBetween(first, today) + 1 : 0,
   };
+}
+
+function planAhead(
+  { program, past, today }: ReviewQuestion,
+  cutFrom: Temporal.PlainDate | null,
+  pause: Pause | null,
+  rate: RateOfLoss | null,
+): CutPlan | null {
+  const now = past.bodyMassOn(today);
+  if (!cutFrom || now === null || (pause && pause.until === null)) return null;
+  const before = pauseBefore(past.decisions, today)?.until.add({ days: 1 });
+  const since = before && daysBetween(cutFrom, before) > 0 ? before : cutFrom;
+  return planOf({ program, today, now, rate, pause, since });
 }
 
 /** Strength kept is told to everyone: of who is led through no cut, every session is one that keeps. */

@@ -36,6 +36,18 @@ export function gainedText(f: Told): string {
   return `, ${f.mass('gained')} more than ${weeks} ${weeks === 1 ? 'week' : 'weeks'} ago at the start`;
 }
 
+/** What a cut came to, and whether it ends. */
+export function reachedText(f: Told): string {
+  const weeks = f.number('weeks');
+  const what = f.has('mass') ? `${f.mass('mass')} is reached` : `${f.day('date')} is here`;
+  const seen = [
+    ...(f.has('kept') ? [`${f.percent('kept')} of your strength kept`] : []),
+    ...(f.has('lost') && f.number('lost') > 0 ? [`${f.mass('lost')} lost`] : []),
+    `${f.number('done')} of ${f.number('planned')} sessions in ${weeks} ${weeks === 1 ? 'week' : 'weeks'}`,
+  ];
+  return `${what}: ${seen.join(', ')}. Does the cut end here? Yes trains as maintenance and gives sets back step by step; no goes on.`;
+}
+
 /** Why a muscle had fewer hard sets than the program plans. */
 export function notDoneText(f: Told): string {
   const sets = (name: string) => `${f.number(name)} ${f.number(name) === 1 ? 'set' : 'sets'}`;

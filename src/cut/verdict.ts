@@ -3,6 +3,7 @@ import { reviewReason } from './cut-rules.ts';
 import type { Evidence } from './evidence.ts';
 import { answerTo, finding, type ReviewFinding } from './finding.ts';
 import { judgeData, judgeRateAnew } from './judge-data.ts';
+import { judgeEnd, judgeTooSoon, judgeWayOut } from './judge-end.ts';
 import { judgeLighterInForce, judgePaused } from './judge-in-force.ts';
 import { judgeLess, judgeLighterWeek } from './judge-less.ts';
 import { judgeMore, judgeNotDone, judgeOver } from './judge-more.ts';
@@ -32,6 +33,8 @@ interface Row {
 /** In this order: the first that finds something is the headline. Strength that goes comes before missing data. */
 const TABLE: readonly Row[] = [
   { judge: judgePaused },
+  { judge: judgeEnd, refused: 'gone' },
+  { judge: judgeWayOut, refused: 'gone' },
   { judge: judgeFarTooFast },
   { judge: judgeTooFast, refused: 'below' },
   { judge: judgePause, refused: 'gone' },
@@ -46,7 +49,13 @@ const TABLE: readonly Row[] = [
   { judge: judgeSlow, alone: true },
 ];
 
-const FACTS: readonly Row['judge'][] = [judgeRateAnew, judgeNotDone, judgeOver, judgeSessions];
+const FACTS: readonly Row['judge'][] = [
+  judgeTooSoon,
+  judgeRateAnew,
+  judgeNotDone,
+  judgeOver,
+  judgeSessions,
+];
 
 /** The verdict of the week: the first rule that holds is the headline, what else holds stands below. */
 export function verdict(evidence: Evidence): Verdict {

@@ -74,6 +74,8 @@ export interface Program {
   readonly cutFrom: string | null;
   /** Wanted rate of loss, in percent of body weight a week. */
   readonly rate: readonly [low: number, high: number];
+  /** Body weight and day, as `2027-02-01`, that the cut leads to; both null where the lifter named neither. */
+  readonly goal: { readonly mass: Mass | null; readonly date: string | null };
   /** Body weight follows a monthly cycle, so its rate is read over four weeks. */
   readonly monthlyCycle: boolean;
   /** Rest between the last set of one exercise and the first of the next. */

@@ -1,4 +1,5 @@
 import type { Lift } from '../training/lift.ts';
+import { mass, type Unit } from '../training/mass.ts';
 import { buildExercise } from './build-exercise.ts';
 import { buildLift } from './build-lift.ts';
 import { CATALOGUE } from './catalogue.ts';
@@ -8,6 +9,7 @@ import type { Day, Exercise, Program } from './program.ts';
 import { exerciseSchema, headSchema, liftSchema } from './program-schema.ts';
 import { type Path, readYaml, type YamlText } from './read-yaml.ts';
 import { readPart, valueAt } from './schema-problems.ts';
+import type { WrittenMass } from './written-measures.ts';
 import { shown, Wrong } from './wrong.ts';
 import type { PlacedProblem } from './yaml-traps.ts';
 
@@ -42,6 +44,7 @@ export function readProgram(text: string, file: string): ReadProgram {
     daysPerWeek: written.days_per_week ?? DEFAULTS.daysPerWeek,
     cutFrom: written.cut_from ?? null,
     rate: written.rate ?? DEFAULTS.rate,
+    goal: goalOf(written.goal_weight, written.goal_date, unit),
     monthlyCycle: written.monthly_cycle ?? false,
     restBetween: written.rest ?? DEFAULTS.restBetween,
     days,
@@ -50,6 +53,15 @@ export function readProgram(text: string, file: string): ReadProgram {
   };
   return { ok: true, program, warnings: yaml.oddNumbers.map(inFile) };
 }
+
+const goalOf = (
+  weight: WrittenMass | undefined,
+  day: string | undefined,
+  unit: Unit,
+): Program['goal'] => ({
+  mass: weight ? mass(weight.amount, weight.unit ?? unit) : null,
+  date: day ?? null,
+});
 
 function noProgram(found: unknown): PlacedProblem {
   const start = { line: 1, column: 1 };

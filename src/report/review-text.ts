@@ -1,5 +1,7 @@
+import type { Temporal } from 'temporal-polyfill';
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
 import type { Kept, LiftKept } from '../cut/kept.ts';
+import type { CutPlan } from '../cut/plan.ts';
 import type { RateOfLoss } from '../cut/rate-of-loss.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
@@ -7,9 +9,10 @@ import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { cutTo, wrapped } from '../text/columns.ts';
 import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
-import { type Mass, massText, minus, type Unit } from '../training/mass.ts';
+import { type Mass, massNumber, massText, minus, type Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { barRows } from './bar-rows.ts';
+import { closingLines } from './closing-lines.ts';
 import type { Glyphs } from './plot.ts';
 import type { ReasonWords } from './reason-words.ts';
 import { type Column, textTable } from './table.ts';
@@ -70,6 +73,7 @@ export function reviewSections(
   const { evidence } = review;
   const sections: readonly ReviewSection[] = [
     { title: null, lines: figureLines(review, unit, width) },
+    { title: 'The cut from its beginning', lines: closingLines(review, unit, width) },
     { title: 'Strength of each lift', lines: liftLines(review, unit, width) },
     {
       title: evidence.work.fullOn
@@ -204,6 +208,7 @@ export function reviewFigures(review: Review, unit: Unit): Figure[] {
     figures.push({ name: 'Body weight', value: massText(now, unit, 1), about });
   }
   if (evidence.rate) figures.push(rateFigure(evidence.rate.now));
+  if (evidence.plan) figures.push(...goalFigures(evidence.plan, unit));
   return [...figures, sessionsFigure(weeks)];
 }
 
@@ -222,6 +227,38 @@ function sessionsFigure(weeks: Review['weeks']): Figure {
     about: isOpen ? `in ${count}; this week so far ${soFar}` : `in ${count}`,
   };
 }
+
+/** `Goal  75 kg  between 12 Jan and 3 Mar 2027`. */
+function goalFigures({ goal, reached, onDate, rates, measured }: CutPlan, unit: Unit): Figure[] {
+  const [slow, fast] = rates.map((rate) => rate.toFixed(1));
+  const at = `${slow}–${fast} % a week${measured ? '' : ', as planned'}`;
+  const figures: Figure[] = [];
+  if (goal.mass !== null && reached) {
+    const { early, late, breaks } = reached;
+    const when = late
+      ? `${dayAndYear(early)} to ${dayAndYear(late)}`
+      : `${dayAndYear(early)} or later`;
+    const pauses = breaks === 0 ? '' : `, ${breaks} ${breaks === 1 ? 'pause' : 'pauses'} with it`;
+    figures.push({
+      name: `Goal ${massText(goal.mass, unit, 1)}`,
+      value: when,
+      about: `at ${at}${pauses}`,
+    });
+  }
+  if (goal.date !== null && onDate) {
+    const [low, high] = [onDate.low, onDate.high].map((mass) =>
+      massNumber(Math.round(mass) as Mass, unit, 1),
+    );
+    figures.push({
+      name: `Goal ${dayAndMonth(goal.date)}`,
+      value: `${low}–${high} ${unit}`,
+      about: `at ${at}`,
+    });
+  }
+  return figures;
+}
+
+const dayAndYear = (date: Temporal.PlainDate): string => `${dayAndMonth(date)} ${date.year}`;
 
 function rateFigure(rate: RateOfLoss): Figure {
   const name = 'Rate of loss';

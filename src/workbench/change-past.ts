@@ -108,6 +108,7 @@ const TAKEN: Readonly<Record<string, string>> = {
   'not-a-cut': GOES_ON,
   'weight-stands-still': GOES_ON,
   'cut-at-rest': 'The cut begins again.',
+  'goal-reached': 'The cut is over: trained as maintenance from now on.',
   'do-less': 'Kept: one set fewer until it holds again.',
   [LIGHTER_WEEK]: 'A lighter week begins with the next session and lasts seven days.',
 };

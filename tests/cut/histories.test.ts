@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { kilograms } from '../../src/training/mass.ts';
 import { BEGIN, type MadeHistory, on, readReview } from './made-history.ts';
 
 const loses =
@@ -28,6 +29,21 @@ const HISTORIES: Readonly<Record<string, MadeHistory>> = {
   gaining: { weeks: 8, body: loses(-0.5) },
   'strength falls': { weeks: 9, strength: falls(21, 0.015) },
   'strength falls, not weighed': { weeks: 9, strength: falls(21, 0.015), body: null },
+  'on the way to 75 kg': { weeks: 9, program: { goal: { mass: kilograms(75), date: null } } },
+  'a day that is too soon': {
+    weeks: 9,
+    program: { goal: { mass: kilograms(75), date: '2026-09-01' } },
+  },
+  'the end': { weeks: 12, program: { goal: { mass: kilograms(79), date: null } } },
+  'after the end': {
+    weeks: 13,
+    program: { goal: { mass: kilograms(79), date: null } },
+    decisions: [
+      { rule: 'do-less-in-file', answer: 'yes', subject: 'back-squat straight 5-8', date: BEGIN },
+      yes('goal-reached', 84),
+    ],
+    aim: (at) => (at < 84 ? 'cut' : 'maintain'),
+  },
   // Two kilograms up and down with the cycle, on plan beneath it.
   'monthly cycle': {
     weeks: 10,

@@ -225,6 +225,7 @@ export function madeProgram(
     daysPerWeek: 3,
     cutFrom: null,
     rate: [0.5, 1],
+    goal: { mass: null, date: null },
     monthlyCycle: false,
     restBetween: { from: 120, to: 180 },
     days: [{ name: 'A', exercises: made, place }],

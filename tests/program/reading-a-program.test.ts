@@ -86,6 +86,7 @@ describe('what a program leaves out has a default', () => {
       aim: 'cut',
       daysPerWeek: 3,
       rate: [0.5, 1],
+      goal: { mass: null, date: null },
       cutFrom: null,
       monthlyCycle: false,
       restBetween: { from: 120, to: 180 },
@@ -159,7 +160,7 @@ test('a body weight lift may start with assistance, and on one side only', () =>
 test('the rest of the keys', () => {
   const text = withChange(
     'aim: cut\n',
-    'aim: build\nformat: 1\nrest: 60-90 s\nrate: 0.3-0.6\ncut_from: 2026-11-25\nmonthly_cycle: true\naccept: { few-sets: I am busy }\n',
+    'aim: build\nformat: 1\nrest: 60-90 s\nrate: 0.3-0.6\ncut_from: 2026-11-25\ngoal_weight: 165 lb\ngoal_date: 2027-03-01\nmonthly_cycle: true\naccept: { few-sets: I am busy }\n',
     withChange(
       'start: 80',
       'start: 80\n        bar: short bar\n        step: 5\n        track: heavy\n        warm_up: false\n        note: Belt on\n        accept: { long-rest: it suits me }',
@@ -170,6 +171,7 @@ test('the rest of the keys', () => {
     aim: 'build',
     restBetween: { from: 60, to: 90 },
     rate: [0.3, 0.6],
+    goal: { mass: pounds(165), date: '2027-03-01' },
     cutFrom: '2026-11-25',
     monthlyCycle: true,
     accept: { 'few-sets': 'I am busy' },

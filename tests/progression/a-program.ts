@@ -109,6 +109,7 @@ export function aProgram(exercises: readonly Exercise[], changes: Partial<Progra
     daysPerWeek: 3,
     cutFrom: null,
     rate: [0.5, 1],
+    goal: { mass: null, date: null },
     monthlyCycle: false,
     restBetween: { from: 120, to: 180 },
     days: [aDay('A', ...exercises)],

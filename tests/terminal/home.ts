@@ -43,7 +43,7 @@ export class Home {
 
   constructor({ cautionsRead = true } = {}) {
     mkdirSync(join(this.folder, 'config', 'holdfast'), { recursive: true });
-    if (cautionsRead) this.settings({ cautions: 'read' });
+    if (cautionsRead) this.settings({ cautions: 'read', weightAdvice: 'yes' });
   }
 
   /** Writes a program file of the lifter's own; gives its path. */

@@ -150,6 +150,7 @@ test('the cautions are shown once, and the answer is kept', async () => {
   const { terminal } = await drivenSession({ home, size: SIZES.wide });
   await terminal.until('Before the first session');
   await terminal.press(' ', 'Your health');
+  await terminal.press('n', 'Before a cut');
   await terminal.press('n', 'begin');
   terminal.send('q');
   await terminal.end();
@@ -162,7 +163,8 @@ test('a yes to a question of health is answered with a doctor first, each time',
   const { terminal } = await drivenSession({ home, size: SIZES.wide });
   await terminal.until('Before the first session');
   await terminal.press(' ', 'Your health');
-  await terminal.press('y', 'see a doctor first');
+  await terminal.press('y', 'Before a cut');
+  await terminal.press('n', 'see a doctor first');
   terminal.send('q');
   await terminal.end();
   const again = await drivenSession({ home });

@@ -1,0 +1,57 @@
+import type { Temporal } from 'temporal-polyfill';
+import type { Mass } from '../training/mass.ts';
+import { daysBetween, startMass } from './cut-start.ts';
+import type { Evidence } from './evidence.ts';
+import type { LiftKept } from './kept.ts';
+import { workDone } from './work-done.ts';
+
+/** A whole cut, looked back on. */
+export interface Closing {
+  readonly from: Temporal.PlainDate;
+  readonly weeks: number;
+  /** Trend at both ends; null where it is not known. */
+  readonly body: { readonly then: Mass; readonly now: Mass } | null;
+  readonly sessions: number;
+  readonly planned: number;
+  readonly lifts: readonly ClosedLift[];
+}
+
+export interface ClosedLift {
+  readonly kept: Extract<LiftKept, { state: 'known' }>;
+  /** Work sets a week, mean of the whole cut. */
+  readonly setsAWeek: number;
+  /** Beyond what the 90 % interval of the estimate leaves open. */
+  readonly went: 'held' | 'gained' | 'lost';
+}
+
+/** What a cut came to, from its first day to today; null outside one. */
+export function closingOf(evidence: Evidence): Closing | null {
+  const { cutFrom: from, past, today, lifts, program } = evidence;
+  if (!from) return null;
+  const days = Math.max(1, daysBetween(from, today) + 1);
+  const { sessions, planned } = workDone(past, from, today, program.daysPerWeek);
+  const sets = new Map<string, number>();
+  for (const { date, exercise, sets: done } of past.results) {
+    if (daysBetween(from, date) < 0) continue;
+    sets.set(exercise.lift, (sets.get(exercise.lift) ?? 0) + done.length);
+  }
+  const [then, now] = [startMass(from, past.bodyMassOn), past.bodyMassOn(today)];
+  return {
+    from,
+    weeks: Math.round(days / 7),
+    body: then !== null && now !== null ? { then, now } : null,
+    sessions,
+    planned,
+    lifts: lifts.flatMap((kept) =>
+      kept.state === 'known'
+        ? [
+            {
+              kept,
+              setsAWeek: ((sets.get(kept.lift) ?? 0) * 7) / days,
+              went: kept.low > 1 ? 'gained' : kept.high < 1 ? 'lost' : 'held',
+            },
+          ]
+        : [],
+    ),
+  };
+}
