@@ -6,7 +6,7 @@ import type { LiftKept } from './kept.ts';
 import { workDone } from './work-done.ts';
 
 /** A whole cut, looked back on. */
-export interface Closing {
+export interface ClosingReport {
   readonly from: Temporal.PlainDate;
   readonly weeks: number;
   /** Trend at both ends; null where it is not known. */
@@ -16,7 +16,7 @@ export interface Closing {
   readonly lifts: readonly ClosedLift[];
 }
 
-export interface ClosedLift {
+interface ClosedLift {
   readonly kept: Extract<LiftKept, { state: 'known' }>;
   /** Work sets a week, mean of the whole cut. */
   readonly setsAWeek: number;
@@ -25,7 +25,7 @@ export interface ClosedLift {
 }
 
 /** What a cut came to, from its first day to today; null outside one. */
-export function closingOf(evidence: Evidence): Closing | null {
+export function closingOf(evidence: Evidence): ClosingReport | null {
   const { cutFrom: from, past, today, lifts, program } = evidence;
   if (!from) return null;
   const days = Math.max(1, daysBetween(from, today) + 1);
