@@ -14,6 +14,8 @@ export interface ToldRehearsal {
   readonly model: LifterModel;
   readonly weeks: readonly RehearsedWeek[];
   readonly verdict: RehearsalVerdict;
+  /** A sentence for each lift that the gear cannot load, and that was not trained. */
+  readonly leftOut: readonly string[];
 }
 
 export function rehearseJson({
@@ -22,6 +24,7 @@ export function rehearseJson({
   model,
   weeks,
   verdict,
+  leftOut,
 }: ToldRehearsal): RehearseJson {
   const { unit } = program;
   return {
@@ -33,6 +36,7 @@ export function rehearseJson({
     cut_to_minutes: options.minutes ?? null,
     seed: options.seed,
     model: { ...model },
+    left_out: [...leftOut],
     kept: rounded(verdict.kept, 4),
     lowest: rounded(verdict.lowest, 4),
     keeps_strength: verdict.keepsStrength,

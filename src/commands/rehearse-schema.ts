@@ -27,6 +27,9 @@ export const rehearseSchema = z.object({
       z.ZodNumber
     >,
   ),
+  left_out: z
+    .array(z.string())
+    .meta({ description: 'a sentence for each lift that the gear cannot load' }),
   kept: share.meta({
     description: 'strength in the last week ÷ at the start, median of compounds',
   }),

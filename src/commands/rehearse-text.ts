@@ -17,7 +17,7 @@ const PLOT_ROWS = 10;
 
 /** A rehearsal as lines of at most `width` columns. */
 export function rehearseText(told: ToldRehearsal, width: number): string {
-  const { program, options, weeks, verdict } = told;
+  const { program, options, weeks, verdict, leftOut } = told;
   const head = [
     program.name,
     `${weeks.length} weeks from ${dayWords(options.from)}`,
@@ -34,6 +34,7 @@ export function rehearseText(told: ToldRehearsal, width: number): string {
   return [
     wrapped(head, width),
     wrapped(NOT_A_FORECAST, width),
+    ...leftOut.map((words) => wrapped(`! ${words} It is left out here.`, width)),
     [''],
     ['Strength truly kept, in % of the start; shaded: under 97 %'],
     keptPlot(weeks, width),

@@ -1,5 +1,6 @@
 import { knownStrengths } from '../rehearsal/known-strengths.ts';
 import { LIFTER_MODEL } from '../rehearsal/lifter-model.ts';
+import { gearMissingIn } from '../rehearsal/play-session.ts';
 import { rehearse } from '../rehearsal/rehearse.ts';
 import { verdictOf } from '../rehearsal/verdict-of.ts';
 import { weeksOf } from '../rehearsal/weeks-of.ts';
@@ -7,6 +8,7 @@ import { jsonText } from '../text/json-text.ts';
 import { WrongUse } from '../text/problem.ts';
 import { kilograms } from '../training/mass.ts';
 import { openWorkbench } from '../workbench/open-workbench.ts';
+import { reasonWords } from '../workbench/rules.ts';
 import type { Call, Run } from './call.ts';
 import { progressLine } from './long-work.ts';
 import { minutesOption } from './minutes-option.ts';
@@ -46,10 +48,18 @@ export const run: Run = (call) => {
     strengths: knownStrengths(before, today),
     before,
   };
-  const weeks = weeksOf(program, rehearse(program, options), from);
+  const rehearsal = rehearse(program, options);
+  const weeks = weeksOf(program, rehearsal, from);
   line.clear();
   const verdict = verdictOf(program, weeks);
-  const told: ToldRehearsal = { program, options, model: LIFTER_MODEL, weeks, verdict };
+  const leftOut = [
+    ...new Set(
+      rehearsal.sessions
+        .flatMap(({ state }) => gearMissingIn(state.prescription))
+        .map((reason) => reasonWords(reason, program.unit).text),
+    ),
+  ];
+  const told: ToldRehearsal = { program, options, model: LIFTER_MODEL, weeks, verdict, leftOut };
   call.print(
     call.global.json
       ? jsonText(rehearseJson(told))

@@ -12,6 +12,7 @@ import type { Gear } from '../training/gear.ts';
 import { nearest } from '../training/loads.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
+import type { Reason } from '../training/rule.ts';
 import { setSeconds } from '../training/set-clock.ts';
 import { loadForReps } from '../training/strength.ts';
 import {
@@ -95,12 +96,26 @@ function playSets(opened: SessionState, scene: Scene, send: Send): SessionState 
       return send({ do: 'close', how: 'finished' }, laterBy(state.lastAt, TO_LOOK_MS));
     }
     const { next } = stage as Extract<typeof stage, { next: SetPlace }>;
+    if (isUnloadable(next.exercise, state)) {
+      state = send({ do: 'skip-exercise', exercise: next.exercise }, laterBy(state.lastAt, 1000));
+      continue;
+    }
     if (next.exercise !== body.exercise) body = atExercise(next.exercise, state, scene);
     else body = { ...body, tired: afterRest(body.tired, scene.lifter.model, wait) };
     const since = stage.kind === 'resting' ? stage.running.since : state.lastAt;
     ({ state, body } = playSet(state, next, body, laterBy(since, wait * 1000), scene, send));
   }
 }
+
+/** Does it need what the lifter does not own? Then it is left out, for no load is one of theirs. */
+function isUnloadable(exercise: number, { exercises, prescription }: SessionState): boolean {
+  const prescribed = exercises[exercise]?.prescribed;
+  return gearMissingIn(prescription).some(({ facts }) => facts.name === prescribed?.name);
+}
+
+/** What a prescription says of exercises that the lifter's gear cannot load. */
+export const gearMissingIn = ({ warnings }: Prescription): readonly Reason[] =>
+  warnings.filter(({ rule }) => rule === 'gear-missing');
 
 /** Seconds until the next set: a mini-set begins at the early end; null when no set is left. */
 function restSeconds(stage: SessionState['stage']): number | null {

@@ -36,6 +36,19 @@ describe('holdfast rehearse', () => {
     expect(out).not.toContain('rehearsal');
   });
 
+  it('leaves out what the gear cannot load, and says so', async () => {
+    await home.run('gear', '--bars', 'bar=0');
+    const { left_out, weeks } = await rehearsal('--weeks', '2');
+    expect(left_out).toContain(
+      'Back squat needs a bar, and your gear has none: no load can be made.',
+    );
+    const loaded = weeks.flatMap(({ exercises }) => exercises).map(({ name }) => name);
+    expect(loaded).toContain('Split squat');
+    expect(loaded).not.toContain('Back squat');
+    const { out } = await home.run('rehearse', '--weeks', '2');
+    expect(out).toContain('! Back squat needs a bar');
+  });
+
   it('loses more strength in a deeper deficit', async () => {
     const kept = async (loss: string) => (await rehearsal('--loss', loss)).kept;
     expect(await kept('1.5')).toBeLessThan(await kept('0.3'));
