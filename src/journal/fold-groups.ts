@@ -251,10 +251,11 @@ function takenBack(loose: readonly Loose[]): ReadonlySet<string> {
 
 type Event<Type extends Loose['event']['type']> = Extract<Loose['event'], { type: Type }>;
 
-const weighIn = ({ id, mass, on }: Event<'weighed'>): WeighIn => ({
+const weighIn = ({ id, mass, on, at }: Event<'weighed'>): WeighIn => ({
   id,
   mass,
   date: Temporal.PlainDate.from(on),
+  at: at.wall,
 });
 
 const decision = ({ rule, answer, subject, at, zone }: Event<'decided'>): Decision => ({

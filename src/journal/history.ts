@@ -14,6 +14,8 @@ export interface WeighIn {
   readonly id: string;
   readonly date: Temporal.PlainDate;
   readonly mass: Mass;
+  /** When it was recorded, in epoch milliseconds. */
+  readonly at: number;
 }
 
 /** Something was deleted, and its deletion not undone. */

@@ -3,7 +3,7 @@ import { reviewScreen } from './review-screen.ts';
 import type { Screen } from './ui-state.ts';
 
 /** Where a change of the past leads to. */
-export type Destination = 'preview' | 'review' | 'results' | 'here';
+export type Destination = 'preview' | 'review' | 'results' | 'readings' | 'here';
 
 /** The screen after a change, read anew from what is recorded now. */
 export function screenAfter(to: Destination, screen: Screen, bench: Bench): Screen {
@@ -14,9 +14,18 @@ export function screenAfter(to: Destination, screen: Screen, bench: Bench): Scre
       return reviewScreen(bench);
     case 'results':
       return resultsAnew(screen, bench);
+    case 'readings':
+      return readingsScreen(bench);
     case 'here':
       return hereAnew(screen, bench);
   }
+}
+
+/** All weigh-ins, as they are now. */
+export function readingsScreen(bench: Bench, chosen = 0): Extract<Screen, { kind: 'readings' }> {
+  const readings = bench.watch.readings();
+  const last = Math.max(0, readings.length - 1);
+  return { kind: 'readings', readings, chosen: Math.min(chosen, last) };
 }
 
 function hereAnew(screen: Screen, bench: Bench): Screen {
@@ -24,7 +33,9 @@ function hereAnew(screen: Screen, bench: Bench): Screen {
     case 'preview':
       return screenAfter('preview', screen, bench);
     case 'weigh':
-      return { ...screen, weighing: bench.watch.weighing() };
+      return { ...screen, weighing: bench.watch.weighing(screen.weighing.instead) };
+    case 'readings':
+      return readingsScreen(bench, screen.chosen);
     case 'lifts':
       return { ...screen, lifts: bench.watch.lifts(screen.query) };
     default:

@@ -23,7 +23,7 @@ import { ADVICE_SCREEN, REVIEW_SCREEN, WEIGHT_QUESTION_SCREEN } from './screens/
 import { RUNNER_SCREEN } from './screens/runner.ts';
 import { SETTINGS_SCREEN } from './screens/settings.ts';
 import { SUMMARY_SCREEN } from './screens/summary.ts';
-import { WEIGH_SCREEN } from './screens/weigh.ts';
+import { READINGS_SCREEN, WEIGH_SCREEN } from './screens/weigh.ts';
 import { WHY_SCREEN } from './screens/why.ts';
 import type { Screen, ScreenKind } from './ui-state.ts';
 
@@ -55,6 +55,7 @@ export const SCREENS: {
   review: REVIEW_SCREEN,
   advice: ADVICE_SCREEN,
   weigh: WEIGH_SCREEN,
+  readings: READINGS_SCREEN,
   lifts: LIFTS_SCREEN,
   results: RESULTS_SCREEN,
   'past-session': PAST_SESSION_SCREEN,

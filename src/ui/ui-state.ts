@@ -1,3 +1,4 @@
+import type { WeighIn } from '../journal/history.ts';
 import type { SetResult } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { LiftSummary } from '../report/lift-rows.ts';
@@ -186,6 +187,8 @@ export type WatchScreen =
       /** What was doubted: typed once more it is kept. */
       readonly doubted: Quantity | null;
     }
+  /** Every weigh-in, the newest first. */
+  | { readonly kind: 'readings'; readonly readings: readonly WeighIn[]; readonly chosen: number }
   | LiftsScreen
   | ResultsScreen
   | PastSessionScreen

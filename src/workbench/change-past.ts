@@ -40,9 +40,9 @@ export function pastChanger(
     last = [workbench.journal().record(...fact).id];
   };
   const makers: Makers = {
-    weigh: ({ mass }) => {
-      const on = workbench.today();
-      const kept = keepWeighIn(workbench.journal(), mass, on);
+    weigh: ({ mass, instead }) => {
+      const on = instead?.date ?? workbench.today();
+      const kept = keepWeighIn(workbench.journal(), mass, on, instead ? [instead] : []);
       last = kept.ids;
       const words = trendWords(history(), on, unit(), rateAsked(workbench, on, settings.now()));
       return [
@@ -186,7 +186,8 @@ export function recordWords(record: Recorded, unit: Unit): RecordWords {
 
 /** Something that the lifter adds to, or changes in, what is recorded. */
 export type RecordChange =
-  | { readonly kind: 'weigh'; readonly mass: Mass }
+  /** Of today, or in place of a reading that was wrong. */
+  | { readonly kind: 'weigh'; readonly mass: Mass; readonly instead: WeighIn | null }
   | {
       readonly kind: 'answer';
       readonly finding: ReviewFinding;

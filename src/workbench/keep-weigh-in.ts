@@ -12,11 +12,20 @@ import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { Workbench } from './open-workbench.ts';
 
 /**
- * Records a weigh-in; a reading of the same day that cannot be right beside it is taken out. Gives
+ * Records a weigh-in; a reading of the same day that cannot be right beside it is taken out, and so
+ * are those that it corrects. Gives
  * the ids of all that was recorded, and what was taken out.
  */
-export function keepWeighIn(journal: Journal, mass: Mass, on: Temporal.PlainDate) {
-  const replaced = replacedBy(mass, on, journal.history().weighIns);
+export function keepWeighIn(
+  journal: Journal,
+  mass: Mass,
+  on: Temporal.PlainDate,
+  corrected: readonly WeighIn[] = [],
+) {
+  const { weighIns } = journal.history();
+  const wrong = new Set(corrected.map(({ id }) => id));
+  const others = weighIns.filter(({ id }) => !wrong.has(id));
+  const replaced = [...corrected, ...replacedBy(mass, on, others)];
   const events = [
     journal.record({ type: 'weighed', mass, on: on.toString() }),
     ...replaced.map(({ id: of }) => journal.record({ type: 'deleted', of })),

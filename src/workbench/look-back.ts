@@ -4,7 +4,7 @@ import { reviewReason } from '../cut/cut-rules.ts';
 import { finding, type ReviewFinding } from '../cut/finding.ts';
 import { type Review, review } from '../cut/review.ts';
 import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
-import type { History } from '../journal/history.ts';
+import type { History, WeighIn } from '../journal/history.ts';
 import { LIGHTER_WEEK, mayTakeLighterWeek } from '../progression/lighter-week.ts';
 import { because } from '../progression/rules/progression-rules.ts';
 import {
@@ -60,8 +60,9 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
       return { review, unit: program.unit, advice, wishes: wishesFor(review) };
     },
     programEdit: ({ changes }) => orProblem(() => programEdit(workbench, changes)),
-    weighing: () => {
-      const date = workbench.today();
+    readings: () => history().weighIns.toReversed(),
+    weighing: (instead) => {
+      const date = instead?.date ?? workbench.today();
       const before = history().weighIns.at(-1);
       const words = [
         before ? `Last: ${massText(before.mass, unit())} on ${dayWords(before.date)}.` : null,
@@ -69,6 +70,7 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
       ];
       return {
         date,
+        instead,
         unit: unit(),
         last: before?.id ?? null,
         words: words.filter((each) => each !== null),
@@ -126,6 +128,8 @@ function wishesFor({ evidence, today }: Review): ReviewPage['wishes'] {
 /** What the lifter sees before stepping on the scales. */
 export interface Weighing {
   readonly date: Temporal.PlainDate;
+  /** The reading that is corrected; null for one of today. */
+  readonly instead: WeighIn | null;
   readonly unit: Unit;
   /** The reading before, and what the trend makes of all of them; none before the first. */
   readonly words: readonly string[];
@@ -155,7 +159,9 @@ export interface Watch {
   readonly weightAdvice: () => Settings['weightAdvice'];
   /** What a yes would change in the program file; nothing is written yet. */
   readonly programEdit: (finding: ReviewFinding) => ProgramEdit | Problem;
-  readonly weighing: () => Weighing;
+  readonly weighing: (instead: WeighIn | null) => Weighing;
+  /** The newest first. */
+  readonly readings: () => readonly WeighIn[];
   readonly doubt: (mass: Mass) => WeighInDoubt | null;
   /** Lifts with results that every word of `query` fits, the one done last first. */
   readonly lifts: (query: string) => readonly LiftSummary[];

@@ -70,6 +70,14 @@ export function openBench(
   const changed = () => {
     behind = null;
   };
+  /** Another window may have changed the gear, or weighed in, at any moment. */
+  const freshened = (): boolean => {
+    const journal = workbench.journal();
+    if (!journal.changedElsewhere()) return false;
+    journal.reload();
+    changed();
+    return true;
+  };
   const history = () => behindIt().history;
   const gear = () => behindIt().circumstances.gear;
   const bodyMass = () => history().bodyMassOn(behindIt().circumstances.today);
@@ -146,11 +154,13 @@ export function openBench(
 
   return {
     today: (day, within = asked) => {
+      freshened();
       asked = within;
       return todayOf(workbench, day ?? null, within);
     },
     begin: (day, within = asked) =>
       orProblem(() => {
+        if (freshened() && !openSessionOf(workbench)) throw new Refusal(RECORDED_ELSEWHERE);
         const writer = openWriter(workbench, day ?? null, within, keepNow);
         changed();
         const run = runSession(writer, () => ports.clock.read());
@@ -158,7 +168,7 @@ export function openBench(
           ...run,
           send: (command) => {
             const problem = run.send(command);
-            if (MOVES_THE_PAST.has(command.do)) changed();
+            if (!freshened() && MOVES_THE_PAST.has(command.do)) changed();
             return problem;
           },
         };
@@ -259,6 +269,11 @@ export function openBench(
     return { by, words: reasonWords(reason, unit()).text };
   }
 }
+
+const RECORDED_ELSEWHERE: Problem = {
+  what: 'Something was changed in another window meanwhile.',
+  fix: 'This is what follows from it; space begins it.',
+};
 
 function openWriter(
   workbench: Workbench,

@@ -1,4 +1,4 @@
-import { Temporal } from 'temporal-polyfill';
+import type { Temporal } from 'temporal-polyfill';
 import { nodeDevice } from '../journal/disk/device.ts';
 import type { Journal } from '../journal/disk/journal.ts';
 import { openJournal } from '../journal/disk/open-journal.ts';
@@ -22,6 +22,8 @@ export interface Records {
   /** The local day; after a journey west over midnight still that of what was done already. */
   readonly today: () => Temporal.PlainDate;
 }
+
+type Dated = { readonly date: Temporal.PlainDate };
 
 /** Opens what is kept. `data` is the folder asked for on the command line. */
 export function openRecords(ports: Ports, { data }: { readonly data: string | null }): Records {
@@ -47,12 +49,15 @@ export function openRecords(ports: Ports, { data }: { readonly data: string | nu
     today: () => {
       const day = localDay(ports.clock);
       const { sessions, weighIns } = journal().history();
-      const latest = [sessions.at(-1)?.date, weighIns.at(-1)?.date].reduce<Temporal.PlainDate>(
-        (late, date) => (date && Temporal.PlainDate.compare(date, late) > 0 ? date : late),
-        day,
-      );
-      // Further west it may be the day before still; a clock that was wrong is not followed.
-      return Temporal.PlainDate.compare(latest, day.add({ days: 1 })) <= 0 ? latest : day;
+      const { wall } = ports.clock.read();
+      const tomorrow = day.add({ days: 1 });
+      const isAhead = ({ date }: Dated, at: number) => date.equals(tomorrow) && at <= wall;
+      // Further west it may be the day before still; what was recorded under a clock that was ahead
+      // lies in the future, and is not followed.
+      return sessions.some((done) => isAhead(done, done.start)) ||
+        weighIns.some((weighIn) => isAhead(weighIn, weighIn.at))
+        ? tomorrow
+        : day;
     },
   };
 }

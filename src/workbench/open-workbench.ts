@@ -13,6 +13,7 @@ import { openRecords, type Records } from './open-records.ts';
 import type { Ports } from './ports.ts';
 import {
   chooseProgram,
+  latestOwn,
   ownCopy,
   type ProgramSources,
   rememberedProgram,
@@ -66,9 +67,20 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
     cwd: ports.cwd,
   });
   const chosen = () => chooseProgram(sources());
+  /** The data came from another machine without the program that they were trained by. */
+  const programElsewhere = (): Problem | null => {
+    const name = sources().lastName();
+    if (name === null || name === programName(program)) return null;
+    return {
+      what: `"${name}", the program of the last session, is not here.`,
+      why: `${basename(programPath())} is used in its place.`,
+      fix: 'Bring its file along, or name one once with --program.',
+    };
+  };
   const programGone = (): Problem | null => {
     const { asked, last } = sources();
-    if (asked !== null || last === null || existsSync(last)) return null;
+    if (asked !== null || (last !== null && existsSync(last))) return null;
+    if (last === null) return programElsewhere();
     return {
       what: `The program of the last session is gone: ${last}.`,
       why: `${basename(programPath())} is used in its place.`,
@@ -100,7 +112,9 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
     programPath: () => programPath(),
     hasOwnProgram: () => {
       const { asked, last, lastName } = sources();
-      return asked !== null || last !== null || lastName() !== null;
+      return (
+        asked !== null || last !== null || lastName() !== null || latestOwn(sources()) !== null
+      );
     },
     programGone,
     ownProgramPath: () => ownCopy(programPath(), sources()),
@@ -115,6 +129,16 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
     gear,
     circumstances: () => ({ today: today(), gear: gear() }),
   };
+}
+
+/** Null where it cannot be read. */
+function programName(program: () => Program): string | null {
+  try {
+    return program().name;
+  } catch (error) {
+    if (error instanceof Refusal) return null;
+    throw error;
+  }
 }
 
 /** A program that cannot be read, for a mistake in a lift of Friday, says its unit all the same. */

@@ -42,8 +42,8 @@ export const toRemember = (
 /**
  * The program file to read: what was asked for, else that of the last session, else one of the
  * lifter's or of the shipped ones that is called like that of the last session (the data folder
- * came from another machine, or the file was moved), else the first of the shipped ones. Nothing
- * is written; see {@link ownCopy}.
+ * came from another machine, or the file was moved), else the lifter's own that was changed last,
+ * else the first of the shipped ones. Nothing is written; see {@link ownCopy}.
  */
 export function chooseProgram(sources: ProgramSources): string {
   const { asked, last, shippedPrograms } = sources;
@@ -51,6 +51,8 @@ export function chooseProgram(sources: ProgramSources): string {
   if (last !== null && existsSync(last)) return last;
   const called = calledLikeLast(sources);
   if (called !== null) return called;
+  const own = latestOwn(sources);
+  if (own !== null) return own;
   return named(FIRST_PROGRAM, sources) ?? join(shippedPrograms, `${FIRST_PROGRAM}.yaml`);
 }
 
@@ -87,6 +89,15 @@ function calledLikeLast({ lastName, dataFolder, shippedPrograms }: ProgramSource
       return read.ok && read.program.name === name;
     });
   return found ?? null;
+}
+
+/** The lifter's own program file that was changed last; null where there is none. */
+export function latestOwn({ dataFolder }: Pick<ProgramSources, 'dataFolder'>): string | null {
+  const [latest] = filesIn(programsFolder(dataFolder))
+    .filter((path) => path.endsWith('.yaml'))
+    .map((path) => ({ path, changed: statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0 }))
+    .sort((a, b) => b.changed - a.changed);
+  return latest?.path ?? null;
 }
 
 /** None where there is no such folder, or a file in its place. */

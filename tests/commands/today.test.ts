@@ -1,4 +1,4 @@
-import { copyFileSync, cpSync, rmSync } from 'node:fs';
+import { copyFileSync, cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { todaySchema } from '../../src/commands/today-schema.ts';
@@ -131,4 +131,47 @@ test('a journey west over midnight does not hide what was done today', async () 
   expect([state, date]).toEqual(['done-today', '2026-11-26']);
   expect((await home.run('weigh', '80.2')).out).toContain('26 Nov');
   expect((await home.run('review')).out).toContain('26 Nov');
+});
+
+test('what was recorded under a clock that was a day ahead does not move today', async () => {
+  home.wall = Date.UTC(2026, 10, 27, 18);
+  await home.run('weigh', '80', '--sure');
+  home.wall = Date.UTC(2026, 10, 26, 18);
+  expect((await home.json('today')).date).toBe('2026-11-26');
+});
+
+test('a record of two days ahead does not hide what was done before a journey west', async () => {
+  home.wall = Date.UTC(2026, 10, 28, 12);
+  await home.run('weigh', '80', '--sure');
+  home.wall = Date.UTC(2026, 10, 26, 0, 30);
+  trainBy({ data: null, program: 'try-out' });
+  home.zone = -300;
+  expect((await home.json('today')).date).toBe('2026-11-26');
+});
+
+test('a data folder with a program that was never trained by goes on with it', async () => {
+  await home.run('draft', '--days', '2', '--use');
+  const { program } = await home.json('today');
+  const other = new AHome();
+  try {
+    cpSync(home.data, other.data, { recursive: true });
+    expect((await other.json('today')).program).toBe(program);
+  } finally {
+    other.throwAway();
+  }
+});
+
+test('a program that did not come along with the data is missed aloud', async () => {
+  const path = join(home.folder, 'elsewhere.yaml');
+  const text = readFileSync(join(home.ports().shippedPrograms, 'try-out.yaml'), 'utf8');
+  writeFileSync(path, text.replace(/^name: .*/m, 'name: Garage plan'));
+  trainBy({ data: null, program: path });
+  const other = new AHome();
+  try {
+    cpSync(home.data, other.data, { recursive: true });
+    const { err } = await other.run('today');
+    expect(err).toContain('"Garage plan", the program of the last session, is not here.');
+  } finally {
+    other.throwAway();
+  }
 });

@@ -29,7 +29,7 @@ const document = historyJson(
     sessions: [madeSession('2026-11-20')],
     decisions: [],
     bodyMassOn: () => null,
-    weighIns: [{ id: 'w1:1', date: day('2026-11-20'), mass: kilograms(82.4) }],
+    weighIns: [{ id: 'w1:1', date: day('2026-11-20'), mass: kilograms(82.4), at: 0 }],
     events: [weighed('w1:1', 82.4), weighed('w1:2', 82.1), closed('s1:1')],
   },
   'kg',

@@ -45,6 +45,7 @@ export function madeCut(weightAdvice = true) {
     .filter((at) => at % 5 !== 3 && (at < 20 || at > 24))
     .map((at) => ({
       id: `w:${at}`,
+      at: 0,
       date: CUT.add({ days: at }),
       mass: kilograms(
         Math.round((88 - 0.09 * at - Math.min(at, 6) * 0.15 + Math.sin(at * 1.9) * 0.4) * 10) / 10,

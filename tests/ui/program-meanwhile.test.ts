@@ -232,3 +232,30 @@ it('gear that was given away in the middle of a session is said when it goes on'
   );
   expect(player.keys('c80<enter>').screen()).toContain('80 kg');
 });
+
+describe('gear that is changed in another window', () => {
+  const withoutPlates = (over: Scene) =>
+    over
+      .again()
+      .workbench.journal()
+      .record({ type: 'gear-set', gear: { ...GEAR, plates: [] } });
+
+  it('is seen before the session is begun by what was shown', () => {
+    const over = scene();
+    const at = player(over);
+    withoutPlates(over);
+    expect(at.keys(' ').screen()).toContain('changed in another window');
+    expect(kind(at)).toBe('preview');
+    at.keys(' ');
+    expect(kind(at)).toBe('runner');
+  });
+
+  it('is said with the next set of a session that runs, with the nearest load', () => {
+    const over = scene();
+    const at = player(over).keys(' ');
+    expect(at.screen()).not.toContain('cannot be made');
+    withoutPlates(over);
+    at.keys('  ');
+    expect(at.screen()).toMatch(/cannot be made with your gear: \d+ kg/);
+  });
+});

@@ -81,3 +81,28 @@ describe('a weigh-in that was wrong', () => {
     expect(readings(over)).toEqual(['81.9 kg', '82.6 kg']);
   });
 });
+
+describe('the list of all weigh-ins', () => {
+  it('corrects a reading of days ago in its place', () => {
+    const over = made();
+    const at = player(over).keys('ih');
+    expect(at.screen()).toContain('Weigh-ins');
+    at.keys('<down><down> ');
+    expect(at.screen()).toContain('In place of 81.95 kg');
+    at.keys('82.1<enter>');
+    expect(at.screen()).toContain('Weigh-ins');
+    const { weighIns } = over.workbench.journal().history();
+    expect(weighIns).toHaveLength(12);
+    expect(massText(weighIns.at(-3)!.mass, 'kg')).toBe('82.1 kg');
+  });
+
+  it('deletes one, and u brings it back', () => {
+    const over = made();
+    const count = () => over.workbench.journal().history().weighIns.length;
+    const at = player(over).keys('ih<down>d');
+    expect(at.screen()).toContain('Deleted: Weigh-in of');
+    expect(count()).toBe(11);
+    at.keys('u');
+    expect(count()).toBe(12);
+  });
+});

@@ -9,6 +9,7 @@ import type { Correction, JournalEvent, LooseFact } from '../records.ts';
 import type { Device } from './device.ts';
 import { deviceId } from './device-id.ts';
 import { onDisk } from './disk-trouble.ts';
+import { type Elsewhere, elsewhere } from './elsewhere.ts';
 import { type EventFile, newEventFile, oldEventFile } from './event-file.ts';
 import type { FileOnDisk } from './file-names.ts';
 import type { Files } from './files.ts';
@@ -67,6 +68,8 @@ export interface Journal {
   readonly history: () => History;
   /** Forgets what was read, for what other devices or processes wrote since. */
   readonly reload: () => void;
+  /** Did another process or device write to this month's files since this was last asked? */
+  readonly changedElsewhere: () => boolean;
   /** Reads every file, old ones too, so that {@link problems} misses none that came about on the disk. */
   readonly readAnew: () => void;
   /** Opens a new session; takes the lock. */
@@ -102,6 +105,7 @@ export interface JournalDesk {
   readonly stamp: (at?: Reading) => Pick<Stamp, 'at' | 'zone'>;
   /** The local day now. */
   readonly today: () => string;
+  readonly elsewhere: Elsewhere;
   /** Reads some files anew, by their names. */
   readonly reread: (wanted: (name: string) => boolean) => FileOnDisk[];
   /** Makes a new file with its first events, told the file's id; of today, unless another day is named. */
@@ -134,9 +138,11 @@ export function journalDesk(setting: JournalSetting): JournalDesk {
   const loaded = loadedJournal(
     journalReader(place, { wall: () => clock.read().wall, today }, index),
   );
+  const others = elsewhere(place, () => today().slice(0, 7));
   return {
     setting,
     place,
+    elsewhere: others,
     lock: lockFor(files, stateDir, dataDir, device, () => clock.read().wall),
     loaded,
     stamp,
@@ -149,6 +155,7 @@ export function journalDesk(setting: JournalSetting): JournalDesk {
       const file = onDisk(`Nothing was saved in ${dataDir}`, () =>
         newEventFile(files, dataDir, name, events),
       );
+      others.own(file.path);
       loaded.wrote(file, events);
       return file;
     },
@@ -164,6 +171,7 @@ export function journalDesk(setting: JournalSetting): JournalDesk {
       // The folder and not the file: the sentence has to fit a small screen.
       const isKept = onDisk(`Nothing was saved in ${dataDir}`, () => file.append(events));
       if (!isKept) return null;
+      others.own(file.path);
       loaded.wrote(file, events);
       return stamped;
     },

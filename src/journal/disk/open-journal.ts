@@ -33,6 +33,14 @@ export function openJournal(setting: JournalSetting): Journal {
   return {
     history: loaded.history,
     reload: loaded.forget,
+    changedElsewhere: () => {
+      try {
+        return desk.elsewhere.changed();
+      } catch {
+        // What is wrong with the folder is told where something is read or saved.
+        return false;
+      }
+    },
     readAnew: loaded.readAnew,
     beginSession: (prescription) => keptIn(beginSession(desk, prescription)),
     resumeSession: (session) => keptIn(resumeSession(desk, session)),

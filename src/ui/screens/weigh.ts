@@ -1,10 +1,12 @@
 import { shortDayWords } from '../../text/day-words.ts';
-import { massOf, readQuantity } from '../../training/mass.ts';
+import { massOf, massText, readQuantity } from '../../training/mass.ts';
 import { blockDigits } from '../digits.ts';
 import { BLANK, type Line, line, paragraph, span } from '../line.ts';
+import { listScreen, paging } from '../list.ts';
 import { type Act, ask, type Seen, show, tell } from '../outcome.ts';
 import { OPEN } from '../page.ts';
 import { HELP, type KeyRow, type ScreenModule, TAKE_BACK, TO_PREVIEW, typing } from '../screen.ts';
+import { readingsScreen } from '../screen-after.ts';
 import { typedTexts } from '../spoken/spoken-words.ts';
 import type { Screen } from '../ui-state.ts';
 import { windowOf } from '../window.ts';
@@ -19,7 +21,7 @@ export const WEIGH_KEY: KeyRow = {
   press: (acting) =>
     show(acting, {
       kind: 'weigh',
-      weighing: acting.bench.watch.weighing(),
+      weighing: acting.bench.watch.weighing(null),
       typed: '',
       doubted: null,
     }),
@@ -33,7 +35,11 @@ function lines({ model, screen }: Seen<Weigh>, columns: number): Line[] {
   // A unit that is typed beats the program's.
   const shown = readQuantity(typed, unit)?.unit ?? unit;
   return [
-    [span('Weigh in', 'strong'), span(` · ${shortDayWords(date.toString())}`)],
+    [
+      span(weighing.instead ? 'Correct' : 'Weigh in', 'strong'),
+      span(` · ${shortDayWords(date.toString())}`),
+    ],
+    ...(weighing.instead ? [line(`In place of ${massText(weighing.instead.mass, unit)}`)] : []),
     BLANK,
     ...digits.map((row) => line(row)),
     ...(typed === '' ? [line('_', 'strong')] : []),
@@ -62,7 +68,11 @@ const keep: Act<Weigh> = (acting) => {
   if (!quantity) return tell(acting, 'Type your body weight first, such as 82.4.');
   const mass = massOf(quantity);
   const doubt = doubted?.amount === quantity.amount ? null : bench.watch.doubt(mass);
-  if (!doubt) return ask(acting, { do: 'change', change: { kind: 'weigh', mass }, to: 'preview' });
+  if (!doubt) {
+    const { instead } = weighing;
+    const change = { kind: 'weigh', mass, instead } as const;
+    return ask(acting, { do: 'change', change, to: instead ? 'readings' : 'preview' });
+  }
   const { what, why = '' } = doubt.problem;
   const asked = show(acting, { ...screen, typed: '', doubted: quantity });
   const words = [what, why, doubt.meant === null ? '' : meantText(doubt.problem.fix)];
@@ -89,6 +99,12 @@ export const WEIGH_SCREEN: ScreenModule<Weigh> = {
     type,
     { keys: ['enter', 'space'], label: 'keep it', footer: 0, tap: { at: 0 }, press: keep },
     { keys: ['d'], label: 'delete the last', footer: 1, press: removeLast },
+    {
+      keys: ['h'],
+      label: 'all readings',
+      footer: 2,
+      press: (acting) => show(acting, readingsScreen(acting.bench)),
+    },
     rubOut,
     HELP,
     TO_PREVIEW,
@@ -97,3 +113,41 @@ export const WEIGH_SCREEN: ScreenModule<Weigh> = {
   lines: (seen, columns, rows) => windowOf(lines(seen, columns), rows, 0),
   spoken: (seen) => typedTexts(lines(seen, OPEN), seen.screen.typed),
 };
+
+type Readings = Extract<Screen, { kind: 'readings' }>;
+
+const chosenReading = ({ screen }: Seen<Readings>) => screen.readings[screen.chosen];
+
+const correctReading: Act<Readings> = (acting) => {
+  const instead = chosenReading(acting);
+  if (!instead) return tell(acting, 'There is nothing to correct.');
+  const weighing = acting.bench.watch.weighing(instead);
+  return show(acting, { kind: 'weigh', weighing, typed: '', doubted: null });
+};
+
+const removeReading: Act<Readings> = (acting) => {
+  const reading = chosenReading(acting);
+  return reading
+    ? ask(acting, { do: 'change', change: { kind: 'delete', of: reading.id }, to: 'here' })
+    : tell(acting, 'There is nothing to delete.');
+};
+
+/** Every weigh-in, to be corrected or deleted. */
+export const READINGS_SCREEN = listScreen<Readings>({
+  list: ({ screen, bench }) => ({
+    title: 'Weigh-ins',
+    words: screen.readings.length > 0 ? null : 'None yet.',
+    choices: screen.readings.map(({ date, mass }) => ({
+      label: date.toString(),
+      detail: massText(mass, bench.watch.unit()),
+      effects: [],
+    })),
+  }),
+  choose: { keys: ['space', 'enter', 'c'], label: 'correct it', press: correctReading },
+  last: [
+    TO_PREVIEW,
+    { keys: ['d'], label: 'delete it', footer: 2, press: removeReading },
+    ...paging<Readings>(({ screen }) => screen.readings.length),
+    TAKE_BACK,
+  ],
+});
