@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Past } from '../progression/past.ts';
 import type { Mass } from '../training/mass.ts';
-import { type Kept, keptByLift, keptTogether } from './kept.ts';
+import { type Kept, keptTogether } from './kept.ts';
 
 /** Where the cut stood on a day. */
 export interface KeptOn {
@@ -28,7 +28,7 @@ export function keptOverTime(
   }
   return [...dates, today].map((date) => ({
     date,
-    kept: keptTogether(keptByLift(past, cutFrom, date)),
+    kept: keptTogether(past, cutFrom, date),
     body: past.bodyMassOn(date),
   }));
 }

@@ -2,7 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { strengthOfLifts } from '../progression/lift-strength.ts';
 import type { Past } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { changeTogether, type StrengthChange, sharesOf } from '../strength/strength-change.ts';
+import { sharesOf } from '../strength/strength-change.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { daysBetween } from './cut-start.ts';
 
@@ -23,8 +23,6 @@ interface OfLift {
 
 interface Known extends OfLift, Kept {
   readonly state: 'known';
-  /** From the results of this lift alone. */
-  readonly alone: StrengthChange;
   /** Estimated one-repetition maxima, in micrograms of system load. */
   readonly then: number;
   readonly now: number;
@@ -50,7 +48,7 @@ export function keptByLift(
   on: Temporal.PlainDate,
 ): LiftKept[] {
   const exercises = presentLifts(past, cutFrom, on);
-  const strengths = strengthOfLifts(past, cutFrom, on);
+  const strengths = strengthOfLifts(past, cutFrom, on).lifts;
   return [...exercises.values()].map((exercise): LiftKept => {
     const { lift, name, kind, loading } = exercise;
     const strength = strengths.get(lift);
@@ -59,21 +57,24 @@ export function keptByLift(
     if (loading === 'bodyweight' && body === null) return { ...of, state: 'weigh-in-missing' };
     if (!strength || strength.sessions < CUT_LIMITS.keptSessions)
       return { ...of, state: 'not-yet' };
-    const { change, alone, level } = strength;
+    const { change, level } = strength;
     const now = Math.exp(level.mean);
     const then = Math.exp(level.mean - change.mean);
     const perBodyMass = body === null ? null : now / body;
-    return { ...of, state: 'known', ...sharesOf(change), alone, then, now, perBodyMass };
+    return { ...of, state: 'known', ...sharesOf(change), then, now, perBodyMass };
   });
 }
 
 /** The headline: all compound lifts together, or null while none is known. */
-export function keptTogether(lifts: readonly LiftKept[]): Kept | null {
-  const change = changeTogether(
-    lifts.flatMap((lift) =>
-      lift.kind === 'compound' && lift.state === 'known' ? [lift.alone] : [],
-    ),
+export function keptTogether(
+  past: Past,
+  cutFrom: Temporal.PlainDate,
+  on: Temporal.PlainDate,
+): Kept | null {
+  const compounds = keptByLift(past, cutFrom, on).flatMap(({ lift, kind, state }) =>
+    kind === 'compound' && state === 'known' ? [lift] : [],
   );
+  const change = strengthOfLifts(past, cutFrom, on).together(compounds);
   return change && sharesOf(change);
 }
 

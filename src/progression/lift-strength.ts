@@ -1,7 +1,11 @@
 import type { Temporal } from 'temporal-polyfill';
-import type { SessionSeen } from '../strength/lift-filter.ts';
 import { setSeen } from '../strength/set-seen.ts';
-import { estimateStrength, type LiftEstimate } from '../strength/strength-change.ts';
+import {
+  estimateStrength,
+  type LiftEstimate,
+  type SessionSeen,
+  type StrengthEstimate,
+} from '../strength/strength-change.ts';
 import { dayNumber } from '../training/day-number.ts';
 import { reserveOf } from '../training/effort.ts';
 import { systemLoad } from '../training/strength.ts';
@@ -15,10 +19,13 @@ export interface LiftStrength extends LiftEstimate {
   readonly sessions: number;
 }
 
-type ByLift = ReadonlyMap<string, LiftStrength>;
+/** What the results say of all lifts. */
+export interface Strengths extends Pick<StrengthEstimate, 'together'> {
+  readonly lifts: ReadonlyMap<string, LiftStrength>;
+}
 
 /** The same results are asked about many times in one prescription: they are filtered once. */
-const KNOWN = new WeakMap<Past['results'], Map<string, ByLift>>();
+const KNOWN = new WeakMap<Past['results'], Map<string, Strengths>>();
 
 /**
  * Strength of every lift on the day `on`, and its change since the day `since`, by the lift's key.
@@ -30,10 +37,10 @@ export function strengthOfLifts(
   past: Past,
   since: Temporal.PlainDate,
   on: Temporal.PlainDate,
-): ByLift {
+): Strengths {
   const { results, bodyMassOn } = past;
   const key = `${dayNumber(since)} ${dayNumber(on)} ${results.length} ${bodyMassOn(on)}`;
-  const known = KNOWN.get(results) ?? new Map<string, ByLift>();
+  const known = KNOWN.get(results) ?? new Map<string, Strengths>();
   KNOWN.set(results, known);
   const found = known.get(key) ?? strengthAnew(past, dayNumber(since), dayNumber(on));
   known.set(key, found);
@@ -45,7 +52,7 @@ export function tells({ exercise, pain, lighter }: Result): boolean {
   return exercise.move !== 'start' && exercise.move !== 'return' && !pain && !lighter;
 }
 
-function strengthAnew(past: Past, since: number, on: number): ByLift {
+function strengthAnew(past: Past, since: number, on: number): Strengths {
   const foreign = foreignSessions(past);
   const lifts = new Map<string, SessionSeen[]>();
   for (const result of past.results) {
@@ -59,13 +66,16 @@ function strengthAnew(past: Past, since: number, on: number): ByLift {
     if (of) of.push(session);
     else lifts.set(lift, [session]);
   }
-  const estimates = estimateStrength(lifts, since, on);
-  return new Map(
-    [...estimates].map(([lift, estimate]) => [
-      lift,
-      { ...estimate, sessions: lifts.get(lift)?.length ?? 0 },
-    ]),
-  );
+  const { lifts: estimates, together } = estimateStrength(lifts, since, on);
+  return {
+    together,
+    lifts: new Map(
+      [...estimates].map(([lift, estimate]) => [
+        lift,
+        { ...estimate, sessions: lifts.get(lift)?.length ?? 0 },
+      ]),
+    ),
+  };
 }
 
 /** One session as the estimate sees it: straight sets, of a cluster the lead. Null where no set tells. */

@@ -1,13 +1,8 @@
 import type { Temporal } from 'temporal-polyfill';
 import type { Program } from '../program/program.ts';
-import {
-  changeTogether,
-  oddsOfLoss,
-  type StrengthChange,
-  sharesOf,
-} from '../strength/strength-change.ts';
+import { oddsOfLoss, type StrengthChange, sharesOf } from '../strength/strength-change.ts';
 import type { Bout } from './bout.ts';
-import { type LiftStrength, strengthOfLifts, tells } from './lift-strength.ts';
+import { type Strengths, strengthOfLifts, tells } from './lift-strength.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';
 
@@ -25,11 +20,11 @@ export function countedBouts(bouts: readonly Bout[]): readonly Bout[] {
 }
 
 /**
- * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 95 %?
+ * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 97 %?
  * (Ours.) Null where it is not, or with fewer than four sessions that tell.
  */
 export function slipOf(past: Past, lift: string, on: Temporal.PlainDate): Slip | null {
-  const found = recentStrength(past, on).get(lift);
+  const found = recentStrength(past, on).lifts.get(lift);
   return found && found.sessions >= LIMITS.slipSessions
     ? slipIn(found.change, LIMITS.slipOdds)
     : null;
@@ -41,10 +36,11 @@ export function slipTogether(
   lifts: ReadonlySet<string>,
   on: Temporal.PlainDate,
 ): Slip | null {
-  const known = [...recentStrength(past, on)].filter(
-    ([lift, { sessions }]) => lifts.has(lift) && sessions >= LIMITS.slipSessions,
+  const strengths = recentStrength(past, on);
+  const known = [...strengths.lifts].flatMap(([lift, { sessions }]) =>
+    lifts.has(lift) && sessions >= LIMITS.slipSessions ? [lift] : [],
   );
-  const change = changeTogether(known.map(([, each]) => each.alone));
+  const change = strengths.together(known);
   return change && known.length >= LIMITS.liftsTogether
     ? slipIn(change, LIMITS.slipOddsTogether)
     : null;
@@ -58,7 +54,7 @@ export const compoundsOf = ({ days }: Pick<Program, 'days'>): ReadonlySet<string
     ),
   );
 
-function recentStrength(past: Past, on: Temporal.PlainDate): ReadonlyMap<string, LiftStrength> {
+function recentStrength(past: Past, on: Temporal.PlainDate): Strengths {
   return strengthOfLifts(past, on.subtract({ days: LIMITS.slipDays }), on);
 }
 

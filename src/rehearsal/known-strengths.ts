@@ -13,7 +13,7 @@ const STALE_DAYS = 84;
 export function knownStrengths(past: Past, today: Temporal.PlainDate): Map<string, number> {
   const since = today.subtract({ days: STALE_DAYS - LIMITS.strengthDaysBefore });
   const known = new Map<string, number>();
-  for (const [lift, { level }] of strengthOfLifts(past, since, today)) {
+  for (const [lift, { level }] of strengthOfLifts(past, since, today).lifts) {
     const last = past.results.findLast(
       (result) => result.exercise.lift === lift && tells(result) && result.sets.length > 0,
     );

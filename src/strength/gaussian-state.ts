@@ -1,33 +1,37 @@
+/** Places in the state, each with its factor: the others count nothing. */
+export type Row = readonly (readonly [place: number, factor: number])[];
+
 /** One scalar observation: `value = row · state + noise` of that variance. */
 export interface Observation {
-  readonly row: readonly number[];
+  readonly row: Row;
   readonly value: number;
   readonly variance: number;
 }
 
 /**
  * A Gaussian state of a few quantities, dense, changed in place: the Kalman filter one elementary
- * step at a time. Every transition is a product of `add` and `copy`, so none costs more than a row
- * and a column of the covariance.
+ * step at a time. Every transition is a product of `add`, `scale` and `copy`, so none costs more
+ * than a row and a column of the covariance.
  */
 export class GaussianState {
   readonly mean: Float64Array;
   readonly size: number;
   /** Covariance, row by row. */
   private readonly covariance: Float64Array;
+  private readonly spread: Float64Array;
 
   constructor(size: number) {
     this.size = size;
     this.mean = new Float64Array(size);
     this.covariance = new Float64Array(size * size);
+    this.spread = new Float64Array(size);
   }
 
   /** Makes a quantity independent of all others, with this mean and variance. */
   reset(i: number, mean: number, variance: number): void {
-    const { size, covariance } = this;
-    for (let j = 0; j < size; j += 1) covariance[i * size + j] = covariance[j * size + i] = 0;
+    this.scale(i, 0);
     this.mean[i] = mean;
-    covariance[i * size + i] = variance;
+    this.covariance[i * this.size + i] = variance;
   }
 
   /** `state[to] += factor · state[from]`; the two differ. */
@@ -38,6 +42,16 @@ export class GaussianState {
       this.raise(to, j, factor * (covariance[from * size + j] ?? 0));
     for (let j = 0; j < size; j += 1)
       this.raise(j, to, factor * (covariance[j * size + from] ?? 0));
+  }
+
+  /** `state[i] *= factor`. */
+  scale(i: number, factor: number): void {
+    const { size, covariance, mean } = this;
+    mean[i] = factor * (mean[i] ?? 0);
+    for (let j = 0; j < size; j += 1) {
+      covariance[i * size + j] = factor * (covariance[i * size + j] ?? 0);
+      covariance[j * size + i] = factor * (covariance[j * size + i] ?? 0);
+    }
   }
 
   /** `state[to] = state[from]`. */
@@ -59,44 +73,46 @@ export class GaussianState {
    * (univariate treatment: Durbin & Koopman 2012, §6.4). Gives the log density of the value before.
    */
   observe({ row, value, variance }: Observation): number {
-    const { size, mean } = this;
+    const { size, mean, covariance } = this;
     const spread = this.times(row);
     let [expected, total] = [0, variance];
-    for (let i = 0; i < size; i += 1) {
-      expected += (row[i] ?? 0) * (mean[i] ?? 0);
-      total += (row[i] ?? 0) * (spread[i] ?? 0);
+    for (const [i, factor] of row) {
+      expected += factor * (mean[i] ?? 0);
+      total += factor * (spread[i] ?? 0);
     }
     const innovation = value - expected;
     for (let i = 0; i < size; i += 1) {
       const gain = (spread[i] ?? 0) / total;
+      if (gain === 0) continue;
       mean[i] = (mean[i] ?? 0) + gain * innovation;
-      for (let j = 0; j < size; j += 1) this.raise(i, j, -gain * (spread[j] ?? 0));
+      const at = i * size;
+      for (let j = 0; j < size; j += 1)
+        covariance[at + j] = (covariance[at + j] ?? 0) - gain * (spread[j] ?? 0);
     }
     return -0.5 * (Math.log(2 * Math.PI * total) + innovation ** 2 / total);
   }
 
   /** Mean and variance of `row · state`. */
-  along(row: readonly number[]): { mean: number; variance: number } {
+  along(row: Row): { mean: number; variance: number } {
     const spread = this.times(row);
     let [mean, variance] = [0, 0];
-    for (let i = 0; i < this.size; i += 1) {
-      mean += (row[i] ?? 0) * (this.mean[i] ?? 0);
-      variance += (row[i] ?? 0) * (spread[i] ?? 0);
+    for (const [i, factor] of row) {
+      mean += factor * (this.mean[i] ?? 0);
+      variance += factor * (spread[i] ?? 0);
     }
     return { mean, variance: Math.max(0, variance) };
   }
 
-  private times(row: readonly number[]): Float64Array {
-    const { size, covariance } = this;
-    const product = new Float64Array(size);
-    for (let j = 0; j < size; j += 1) {
-      const factor = row[j] ?? 0;
-      if (factor === 0) continue;
-      for (let i = 0; i < size; i += 1) {
-        product[i] = (product[i] ?? 0) + factor * (covariance[i * size + j] ?? 0);
-      }
+  /** Covariance · row, in a list that the next call overwrites. */
+  private times(row: Row): Float64Array {
+    const { size, covariance, spread } = this;
+    spread.fill(0);
+    for (const [j, factor] of row) {
+      const at = j * size;
+      for (let i = 0; i < size; i += 1)
+        spread[i] = (spread[i] ?? 0) + factor * (covariance[at + i] ?? 0);
     }
-    return product;
+    return spread;
   }
 
   private raise(i: number, j: number, by: number): void {

@@ -1,7 +1,16 @@
 import { EFFORT } from '../training/effort.ts';
 import { oneRepMax, shareOfMax } from '../training/strength.ts';
-import type { SetSeen } from './lift-filter.ts';
 import { STRENGTH_MODEL } from './strength-model.ts';
+
+/** One set as the estimate sees it. */
+export interface SetSeen {
+  /** Log of the estimated one-repetition maximum, in any unit that stays the same. */
+  readonly value: number;
+  /** Variance of what was told. */
+  readonly variance: number;
+  /** 0 for the first set of the exercise. */
+  readonly place: number;
+}
 
 /** What a set tells of strength, before it is put into logarithms. */
 export interface SetTold {

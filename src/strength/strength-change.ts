@@ -1,6 +1,15 @@
-import { filterLift, type SessionSeen } from './lift-filter.ts';
+import { type Filtered, LiftsFilter, type MeanAndVariance, type Observed } from './lifts-filter.ts';
 import { HALF_OF_90, normalBelow } from './normal.ts';
+import { fallOf, sessionValue } from './session-seen.ts';
+import type { SetSeen } from './set-seen.ts';
 import { SETTINGS, STRENGTH_MODEL } from './strength-model.ts';
+
+/** One session of a lift, on a day counted from any origin. */
+export interface SessionSeen {
+  readonly day: number;
+  readonly track: string;
+  readonly sets: readonly SetSeen[];
+}
 
 /** A change with its error, in logarithms: `mean` 0 is all of it, −0.02 two percent less. */
 export interface StrengthChange {
@@ -12,99 +21,105 @@ export interface StrengthChange {
 /** A lift's strength now, and its change since the base day. */
 export interface LiftEstimate {
   readonly change: StrengthChange;
-  /** The same from the results of this lift alone. */
-  readonly alone: StrengthChange;
   readonly level: StrengthChange;
+  /** How much weaker each set is than the one before, in logarithms. */
+  readonly fall: number;
+}
+
+/** What the results say of a lifter's lifts. */
+export interface StrengthEstimate {
+  readonly lifts: ReadonlyMap<string, LiftEstimate>;
+  /** The mean change of these lifts: what food, sleep and age do to all of them. Null of none. */
+  readonly together: (lifts: readonly string[]) => StrengthChange | null;
 }
 
 /**
- * Strength of each lift on the day `until`, and its change since `baseDay`, from sessions in order
- * of day. Every setting of the model is tried and weighed by the likelihood that the results of all
- * lifts together give it. Later sessions must be left out by the caller.
+ * Strength of each lift on the day `until`, and its change since `baseDay` (or since its first
+ * session, where that is later), from sessions in order of day. Every setting of the model is tried
+ * and weighed by the likelihood that the results of all lifts together give it. Later sessions must
+ * be left out by the caller.
  */
 export function estimateStrength(
   lifts: ReadonlyMap<string, readonly SessionSeen[]>,
   baseDay: number,
   until: number,
-): ReadonlyMap<string, LiftEstimate> {
-  const tried = SETTINGS.map((setting) => {
-    const filters = new Map(
-      [...lifts].map(([lift, sessions]) => [lift, filterLift(sessions, setting, baseDay, until)]),
-    );
-    let logLikelihood = 0;
-    for (const filter of filters.values()) logLikelihood += filter?.logLikelihood ?? 0;
-    return { filters, logLikelihood };
+): StrengthEstimate {
+  const falls = new Map(
+    [...lifts].map(([lift, sessions]) => [lift, fallOf(sessions.map(({ sets }) => sets))]),
+  );
+  const sessions = inOrder(lifts, falls);
+  let filters = SETTINGS.map((setting) => new LiftsFilter(sessions, setting, baseDay));
+  sessions.forEach((session, at) => {
+    for (const filter of filters) filter.take(session);
+    if (at % SESSIONS_BETWEEN_SIEVES === SESSIONS_BETWEEN_SIEVES - 1) filters = sieved(filters);
   });
+  const tried = filters.map((filter) => filter.at(until));
+  const weights = weightsOf(tried);
+  const mix = (of: (filtered: Filtered) => MeanAndVariance | undefined): StrengthChange =>
+    mixed(tried.map((each, i) => ({ ...(of(each) ?? NOTHING), weight: weights[i] ?? 0 })));
+  const known = [...new Set(sessions.map(({ lift }) => lift))];
+  return {
+    lifts: new Map(
+      known.map((lift) => [
+        lift,
+        {
+          change: withMore(
+            mix((each) => each.lifts.get(lift)?.change),
+            STRENGTH_MODEL.repeating,
+          ),
+          level: mix((each) => each.lifts.get(lift)?.level),
+          fall: falls.get(lift) ?? STRENGTH_MODEL.fall,
+        },
+      ]),
+    ),
+    together: (wanted) => {
+      const of = wanted.filter((lift) => known.includes(lift));
+      if (of.length === 0) return null;
+      return withMore(
+        mix((each) => each.together(of)),
+        STRENGTH_MODEL.repeatingTogether,
+      );
+    },
+  };
+}
+
+/** Settings that the results have made a thousand times less likely than the best are not carried on: they only cost time. */
+function sieved(filters: readonly LiftsFilter[]): LiftsFilter[] {
+  const best = Math.max(...filters.map(({ logLikelihood }) => logLikelihood));
+  return filters.filter(({ logLikelihood }) => logLikelihood > best - Math.log(1000));
+}
+
+const SESSIONS_BETWEEN_SIEVES = 12;
+
+const NOTHING: MeanAndVariance = { mean: 0, variance: 0 };
+
+function inOrder(
+  lifts: ReadonlyMap<string, readonly SessionSeen[]>,
+  falls: ReadonlyMap<string, number>,
+): Observed[] {
+  return [...lifts]
+    .flatMap(([lift, sessions]) =>
+      sessions.map(({ day, track, sets }) => ({
+        day,
+        lift,
+        track,
+        ...sessionValue(sets, falls.get(lift) ?? 0),
+      })),
+    )
+    .sort((a, b) => a.day - b.day || (a.lift < b.lift ? -1 : 1));
+}
+
+function weightsOf(tried: readonly Filtered[]): number[] {
   const best = Math.max(...tried.map(({ logLikelihood }) => logLikelihood));
   const weights = tried.map(({ logLikelihood }) => Math.exp(logLikelihood - best));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const found = new Map<string, Pick<LiftEstimate, 'change' | 'level'>>();
-  for (const lift of lifts.keys()) {
-    const filters = tried.flatMap(({ filters }, i) => {
-      const filter = filters.get(lift);
-      return filter ? [{ filter, weight: (weights[i] ?? 0) / total }] : [];
-    });
-    if (filters.length === 0) continue;
-    const change = mixed(filters.map(({ filter, weight }) => ({ ...filter.change, weight })));
-    const level = mixed(filters.map(({ filter, weight }) => ({ ...filter.level, weight })));
-    found.set(lift, { change, level });
-  }
-  const changes = towardsEachOther(new Map([...found].map(([lift, { change }]) => [lift, change])));
-  return new Map(
-    [...found].map(([lift, { level, change }]) => [
-      lift,
-      { level, change: changes.get(lift) ?? change, alone: withRepeating(change) },
-    ]),
-  );
+  return weights.map((weight) => weight / total);
 }
 
-/**
- * What happens to one lift mostly happens to all: each change is drawn towards the mean of the
- * others as far as it is uncertain itself, and no nearer than lifts are known to keep together.
- */
-function towardsEachOther(
-  changes: ReadonlyMap<string, StrengthChange>,
-): ReadonlyMap<string, StrengthChange> {
-  const weights = [...changes].map(([lift, change]) => {
-    const weight = 1 / (change.error ** 2 + STRENGTH_MODEL.apart ** 2);
-    return { lift, weight, mean: change.mean };
-  });
-  return new Map(
-    [...changes].map(([lift, own]) => {
-      const others = weights.filter((each) => each.lift !== lift);
-      const weight = others.reduce((sum, each) => sum + each.weight, 0);
-      if (weight === 0) return [lift, withRepeating(own)];
-      const mean = others.reduce((sum, each) => sum + each.weight * each.mean, 0) / weight;
-      const around = STRENGTH_MODEL.apart ** 2 + 1 / weight;
-      // A lift that goes its own way, far from the others, is let go.
-      const { tails } = STRENGTH_MODEL;
-      const far = (own.mean - mean) ** 2 / (around + own.error ** 2);
-      const hold = Math.min(1, (tails + 1) / (tails + far));
-      const [mine, theirs] = [1 / own.error ** 2, hold / around];
-      return [
-        lift,
-        withRepeating({
-          mean: (mine * own.mean + theirs * mean) / (mine + theirs),
-          error: Math.sqrt(1 / (mine + theirs)),
-        }),
-      ];
-    }),
-  );
-}
-
-const withRepeating = ({ mean, error }: StrengthChange): StrengthChange => ({
+const withMore = ({ mean, error }: StrengthChange, more: number): StrengthChange => ({
   mean,
-  error: Math.hypot(error, STRENGTH_MODEL.repeating),
+  error: Math.hypot(error, more),
 });
-
-/** The mean change of several lifts: what food, sleep and age do to all of them. */
-export function changeTogether(changes: readonly StrengthChange[]): StrengthChange | null {
-  const n = changes.length;
-  if (n === 0) return null;
-  const mean = changes.reduce((sum, change) => sum + change.mean, 0) / n;
-  const variance = changes.reduce((sum, { error }) => sum + error ** 2, 0) / n ** 2;
-  return { mean, error: Math.hypot(Math.sqrt(variance), STRENGTH_MODEL.repeatingTogether) };
-}
 
 /** The probability that more than `share` was lost. */
 export function oddsOfLoss({ mean, error }: StrengthChange, share: number): number {
@@ -121,9 +136,7 @@ export function sharesOf({ mean, error }: StrengthChange): {
   return { share: Math.exp(mean), low: Math.exp(mean - half), high: Math.exp(mean + half) };
 }
 
-interface Weighed {
-  readonly mean: number;
-  readonly variance: number;
+interface Weighed extends MeanAndVariance {
   readonly weight: number;
 }
 

@@ -6,12 +6,17 @@
 export const STRENGTH_MODEL = {
   /**
    * What the wandering and the luck of a day may be; how much each counts is learned from the
-   * lifter's own results, over all lifts together. Standard deviations: of the level and of the
-   * weekly slope for a week, and of a day (2–3 % within a week; 4.2 % between tests, Grgic 2020).
+   * lifter's own results, over all lifts together. Standard deviations: of the level for a week, of
+   * all lifts together and of one by itself; of a week's change of the weekly slope; of the form of
+   * these days; and of one lift's day (2–3 % within a week; 4.2 % between tests, Grgic 2020).
    */
-  level: [0.002, 0.007],
-  slope: [0.0002, 0.001],
+  shared: [0.004, 0.012],
+  own: [0.003, 0.008],
+  slope: [0.0004],
+  form: [0.003, 0.012],
   luck: [0.013, 0.022, 0.037],
+  /** Good and bad form lasts so many days. */
+  formDays: 7,
   /** Before anything is known of a lift's course: the slope a week. */
   slopeSpread: 0.005,
   /** Before anything is known of a lift's strength. */
@@ -19,32 +24,53 @@ export const STRENGTH_MODEL = {
   /** Each set is so much weaker than the one before, after two to five minutes. */
   fall: 0.025,
   fallSpread: 0.015,
+  /** The luck of one set. */
+  setNoise: 0.005,
   /** The curve between reps and load is a lifter's own: other tracks of a lift lie apart by so much. */
   trackSpread: 0.04,
   /** Reps to failure are told to about so many, growing away from failure (Hackett 2017: 1 rep to 5, over 2 from 7). */
   toldReps: 0.7,
   toldRepsPerReserve: 0.3,
   unratedReps: 1.6,
-  /** The lifts of one lifter go the same way (food, sleep, age), but for so much. */
-  apart: 0.025,
   /** What is wrong in the same way each time is no noise: added to the error of a change. */
   repeating: 0.009,
   /** The same, of all lifts together. */
   repeatingTogether: 0.004,
+  /** So far off, in variances squared, is beyond a bad day. */
+  astray: 9,
+  astrayRunning: 3,
+  /** A lift that was far off so many times running has made a step of about this. */
+  step: 0.05,
   /** Degrees of freedom of the tails: a bad day is no evidence. */
   tails: 4,
 } as const;
 
 /** One setting of what is learned. */
 export interface Setting {
-  readonly level: number;
+  readonly shared: number;
+  readonly own: number;
   readonly slope: number;
+  readonly form: number;
   readonly luck: number;
 }
 
+const combined = <T>(lists: readonly (readonly T[])[]): T[][] =>
+  lists.reduce<T[][]>(
+    (found, list) => found.flatMap((each) => list.map((value) => [...each, value])),
+    [[]],
+  );
+
 /** All settings that are weighed against each other. */
-export const SETTINGS: readonly Setting[] = STRENGTH_MODEL.level.flatMap((level) =>
-  STRENGTH_MODEL.slope.flatMap((slope) =>
-    STRENGTH_MODEL.luck.map((luck) => ({ level, slope, luck })),
-  ),
-);
+export const SETTINGS: readonly Setting[] = combined<number>([
+  STRENGTH_MODEL.shared,
+  STRENGTH_MODEL.own,
+  STRENGTH_MODEL.slope,
+  STRENGTH_MODEL.form,
+  STRENGTH_MODEL.luck,
+]).map(([shared = 0, own = 0, slope = 0, form = 0, luck = 0]) => ({
+  shared,
+  own,
+  slope,
+  form,
+  luck,
+}));

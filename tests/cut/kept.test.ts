@@ -42,7 +42,7 @@ describe('strength kept', () => {
   it('is not told under four sessions that count', () => {
     const past = madePast(dates.slice(-3).map((on) => squat(on, 100, 5)));
     expect(kept(past)).toMatchObject([{ state: 'not-yet', sessions: 3 }]);
-    expect(keptTogether(kept(past))).toBeNull();
+    expect(keptTogether(past, day(CUT), day(END))).toBeNull();
   });
 
   it('never measures the learning of a lift, layoffs, lighter weeks or pain', () => {
@@ -117,15 +117,14 @@ describe('strength kept', () => {
       dates.map((on, at) =>
         madeResult({ lift: of, on, load: 100 * (1 - ((1 - share) * at) / 23), counts: [5, 5] }),
       );
-    const lifts = kept(
-      madePast([
-        ...lift(LIFTS.squat, 0.94),
-        ...lift(LIFTS.bench, 0.96),
-        ...lift(LIFTS.row, 0.98),
-        ...lift(LIFTS.raise, 0.5),
-      ]),
-    );
-    const together = keptTogether(lifts);
+    const past = madePast([
+      ...lift(LIFTS.squat, 0.94),
+      ...lift(LIFTS.bench, 0.96),
+      ...lift(LIFTS.row, 0.98),
+      ...lift(LIFTS.raise, 0.5),
+    ]);
+    const lifts = kept(past);
+    const together = keptTogether(past, day(CUT), day(END));
     if (!together) throw new Error('three compounds tell');
     expect(together.share).toBeCloseTo(0.96, 1);
     for (const each of lifts) {

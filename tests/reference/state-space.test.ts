@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { GaussianState } from '../../src/strength/gaussian-state.ts';
+import { GaussianState, type Row } from '../../src/strength/gaussian-state.ts';
 import { leastSquares } from '../../src/training/least-squares.ts';
 
 /** Flow of the Nile at Aswan 1871–1970, 10⁸ m³: open data, Cobb 1978, Biometrika 65:243–251. */
@@ -14,13 +14,16 @@ const NILE = [
 /** Durbin & Koopman 2012, §2.2.5. */
 const [NOISE, WANDERING] = [15_099, 1_469.1];
 
+/** The first quantity of the state, and the second. */
+const [FIRST, SECOND]: [Row, Row] = [[[0, 1]], [[1, 1]]];
+
 /** Local level model with a diffuse start: after the first value the level is that value, known as well as it is. */
 function filtered() {
   const state = new GaussianState(2);
   state.reset(0, NILE[0] ?? 0, NOISE);
   state.copy(1, 0);
   let [logLikelihood, gain] = [0, 0];
-  const row = [1, 0];
+  const row = FIRST;
   for (const value of NILE.slice(1)) {
     state.disturb(0, 0, WANDERING);
     const { variance } = state.along(row);
@@ -43,7 +46,7 @@ describe('the filter, on the flow of the Nile', () => {
   it('predicts 798.37 for 1971, with a variance of 5 501.26', () => {
     const { state } = filtered();
     state.disturb(0, 0, WANDERING);
-    const { mean, variance } = state.along([1, 0]);
+    const { mean, variance } = state.along(FIRST);
     expect(mean).toBeCloseTo(798.37, 2);
     expect(variance).toBeCloseTo(5501.26, 1);
   });
@@ -65,10 +68,10 @@ describe('the copy that stands still', () => {
     back.reset(0, NILE.at(-1) ?? 0, NOISE);
     for (const value of [...NILE].reverse().slice(1)) {
       back.disturb(0, 0, WANDERING);
-      back.observe({ row: [1], value, variance: NOISE });
+      back.observe({ row: FIRST, value, variance: NOISE });
     }
-    expect(state.along([0, 1]).mean).toBeCloseTo(back.along([1]).mean, 6);
-    expect(state.along([0, 1]).variance).toBeCloseTo(back.along([1]).variance, 6);
+    expect(state.along(SECOND).mean).toBeCloseTo(back.along(FIRST).mean, 6);
+    expect(state.along(SECOND).variance).toBeCloseTo(back.along(FIRST).variance, 6);
   });
 });
 
@@ -80,11 +83,11 @@ describe('where nothing wanders', () => {
     state.reset(1, 0, 1e12);
     points.forEach(([, value], at) => {
       if (at > 0) state.add(0, 1, 1);
-      state.observe({ row: [1, 0], value, variance: NOISE });
+      state.observe({ row: FIRST, value, variance: NOISE });
     });
     const line = leastSquares(points);
-    expect(state.along([0, 1]).mean).toBeCloseTo(line.slope, 4);
+    expect(state.along(SECOND).mean).toBeCloseTo(line.slope, 4);
     const spread = points.reduce((sum, [x]) => sum + (x - 14.5) ** 2, 0);
-    expect(state.along([0, 1]).variance).toBeCloseTo(NOISE / spread, 4);
+    expect(state.along(SECOND).variance).toBeCloseTo(NOISE / spread, 4);
   });
 });

@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { SessionSeen } from '../../src/strength/lift-filter.ts';
 import {
-  changeTogether,
   estimateStrength,
   oddsOfLoss,
+  type SessionSeen,
   sharesOf,
 } from '../../src/strength/strength-change.ts';
 
@@ -22,7 +21,7 @@ const sessions = (shares: readonly number[], track = 'squat 5-8'): SessionSeen[]
 
 const steady = Array.from({ length: 24 }, () => 1);
 const changeOf = (of: readonly SessionSeen[], until = 84) => {
-  const found = estimateStrength(new Map([['squat', of]]), 0, until).get('squat');
+  const found = estimateStrength(new Map([['squat', of]]), 0, until).lifts.get('squat');
   if (!found) throw new Error('sessions tell');
   return found.change;
 };
@@ -96,7 +95,7 @@ describe('a change of strength', () => {
             ]),
             0,
             84,
-          ).get('a');
+          ).lifts.get('a');
           const second = estimateStrength(
             new Map([
               ['b', two],
@@ -104,7 +103,7 @@ describe('a change of strength', () => {
             ]),
             0,
             84,
-          ).get('a');
+          ).lifts.get('a');
           expect(second?.change.mean).toBeCloseTo(first?.change.mean ?? Number.NaN, 6);
           expect(second?.change.error).toBeCloseTo(first?.change.error ?? Number.NaN, 6);
         },
@@ -114,11 +113,48 @@ describe('a change of strength', () => {
   });
 
   it('of all lifts together is more certain than of each', () => {
-    const each = { mean: -0.03, error: 0.02 };
-    const together = changeTogether([each, each, each, each]);
-    expect(together?.error).toBeLessThan(each.error);
-    expect(oddsOfLoss(together ?? each, 0.02)).toBeGreaterThan(oddsOfLoss(each, 0.02));
-    expect(changeTogether([])).toBeNull();
+    const shares = steady.map((_, at) => 1 - 0.03 * (at / 23));
+    const keys = ['squat', 'bench', 'row', 'press'];
+    const { lifts, together } = estimateStrength(
+      new Map(keys.map((key) => [key, sessions(shares, key)])),
+      0,
+      84,
+    );
+    const all = together(keys);
+    for (const { change } of lifts.values()) {
+      expect(all?.error).toBeLessThan(change.error);
+      expect(oddsOfLoss(all ?? change, 0.02)).toBeGreaterThan(oddsOfLoss(change, 0.02));
+    }
+    expect(together([])).toBeNull();
+    expect(together(['curl'])).toBeNull();
+  });
+
+  it('lets a lift go its own way where the others stay', () => {
+    const { lifts } = estimateStrength(
+      new Map([
+        ['squat', sessions(steady.map((_, at) => 1 - 0.12 * (at / 23)))],
+        ...['bench', 'row', 'press'].map((key) => [key, sessions(steady, key)] as const),
+      ]),
+      0,
+      84,
+    );
+    const shareOf = (lift: string) => sharesOf(lifts.get(lift)?.change ?? { mean: 9, error: 9 });
+    expect(shareOf('squat').low).toBeLessThan(0.88);
+    expect(shareOf('squat').high).toBeLessThan(0.95);
+    for (const key of ['bench', 'row', 'press']) expect(shareOf(key).low).toBeGreaterThan(0.95);
+  });
+
+  it('gives a passing dip of all lifts to the form of those days', () => {
+    const dip = sessions(steady.map((_, at) => (at >= 14 && at < 16 ? 0.94 : 1)));
+    const keys = ['squat', 'bench', 'row'];
+    const asOf = (until: number) =>
+      estimateStrength(
+        new Map(keys.map((key) => [key, dip.filter(({ day }) => day <= until)])),
+        0,
+        until,
+      ).together(keys);
+    expect(oddsOfLoss(asOf(52) ?? { mean: -1, error: 1 }, 0.02)).toBeLessThan(0.98);
+    expect(asOf(84)?.mean).toBeGreaterThan(-0.01);
   });
 
   it('has odds of one half at the loss itself', () => {
