@@ -93,7 +93,7 @@ export function evidenceOf(question: ReviewQuestion): Evidence {
     rate,
     plan: planAhead(question, cutFrom, pause, rate?.now ?? null),
     lifts,
-    kept: cutFrom && keptTogether(past, cutFrom, today),
+    kept: keptFrom && keptTogether(past, keptFrom, today),
     together: slipTogether(past, compoundsOf(program), today),
     work: judgedWork(past, question.past.sessions, today, program.daysPerWeek),
     exercises: watched(program, past, today),

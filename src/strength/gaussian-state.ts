@@ -1,9 +1,9 @@
 /** Places in the state, each with its factor: the others count nothing. */
-export type Row = readonly (readonly [place: number, factor: number])[];
+export type StateRow = readonly (readonly [place: number, factor: number])[];
 
 /** One scalar observation: `value = row · state + noise` of that variance. */
 export interface Observation {
-  readonly row: Row;
+  readonly row: StateRow;
   readonly value: number;
   readonly variance: number;
 }
@@ -93,7 +93,7 @@ export class GaussianState {
   }
 
   /** Mean and variance of `row · state`. */
-  along(row: Row): { mean: number; variance: number } {
+  along(row: StateRow): { mean: number; variance: number } {
     const spread = this.times(row);
     let [mean, variance] = [0, 0];
     for (const [i, factor] of row) {
@@ -104,7 +104,7 @@ export class GaussianState {
   }
 
   /** Covariance · row, in a list that the next call overwrites. */
-  private times(row: Row): Float64Array {
+  private times(row: StateRow): Float64Array {
     const { size, covariance, spread } = this;
     spread.fill(0);
     for (const [j, factor] of row) {

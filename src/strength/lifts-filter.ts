@@ -1,4 +1,4 @@
-import { GaussianState, type Row } from './gaussian-state.ts';
+import { GaussianState, type StateRow } from './gaussian-state.ts';
 import { type Setting, STRENGTH_MODEL } from './strength-model.ts';
 
 /** One session of a lift as the filter sees it, on a day counted from any origin. */
@@ -71,7 +71,7 @@ export class LiftsFilter {
     const lift = this.lifts.indexOf(session.lift);
     this.begin(lift, session.value);
     const own = this.tracks.get(session.track);
-    const row: Row = [
+    const row: StateRow = [
       [levelOf(lift), 1],
       [FORM, 1],
       ...(own === undefined ? [] : [[own, 1] as const]),
@@ -88,7 +88,7 @@ export class LiftsFilter {
   at(until: number): Filtered {
     this.goTo(until);
     const { state, lifts } = this;
-    const change = (lift: number, share = 1): Row => [
+    const change = (lift: number, share = 1): StateRow => [
       [levelOf(lift), share],
       [baseOf(lift), -share],
     ];
@@ -109,7 +109,7 @@ export class LiftsFilter {
    * How far a session is trusted: a day far from what was expected has its luck widened (a step of
    * a Student filter). Three running are no bad days any more: the lift itself has made a step.
    */
-  private trust(lift: number, row: Row, value: number, variance: number): number {
+  private trust(lift: number, row: StateRow, value: number, variance: number): number {
     const { tails, astray, astrayRunning, step } = STRENGTH_MODEL;
     const expected = this.state.along(row);
     const away = value - expected.mean;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { GaussianState, type Row } from '../../src/strength/gaussian-state.ts';
+import { GaussianState, type StateRow } from '../../src/strength/gaussian-state.ts';
 import { leastSquares } from '../../src/training/least-squares.ts';
 
 /** Flow of the Nile at Aswan 1871–1970, 10⁸ m³: open data, Cobb 1978, Biometrika 65:243–251. */
@@ -15,7 +15,7 @@ const NILE = [
 const [NOISE, WANDERING] = [15_099, 1_469.1];
 
 /** The first quantity of the state, and the second. */
-const [FIRST, SECOND]: [Row, Row] = [[[0, 1]], [[1, 1]]];
+const [FIRST, SECOND]: [StateRow, StateRow] = [[[0, 1]], [[1, 1]]];
 
 /** Local level model with a diffuse start: after the first value the level is that value, known as well as it is. */
 function filtered() {
