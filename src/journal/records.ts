@@ -144,6 +144,7 @@ const exerciseShape = withFields({
   hands: (value) => value === 1 || value === 2,
   bodyShare: orNull(between(-10, 10)),
   track: text,
+  inProgram: maybe(withFields({ day: text, position: number, lift: text })),
   style: oneOf('straight', 'cluster'),
   basis: oneOf('total', 'hand', 'stack', 'added', 'load'),
   load: orNull(load),

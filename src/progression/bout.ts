@@ -2,6 +2,7 @@ import { group } from 'd3-array';
 import { Temporal } from 'temporal-polyfill';
 import { reserveOf } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
+import { isInOwnPlace } from './in-program.ts';
 import type { Past, Result, SetResult } from './past.ts';
 
 /** One past session of a track, read the way the rules judge it. */
@@ -48,11 +49,17 @@ export function boutsOf(past: Past, track: string): readonly Bout[] {
     .reduce<Bout[]>(withResult, []);
 }
 
-/** A session that pain stopped before its first set has no sets to judge, but its pain counts. */
+/**
+ * A session that pain stopped before its first set has no sets to judge, but its pain counts. A
+ * session that comes to a track again, in the place of another lift, is one session.
+ */
 function withResult(bouts: Bout[], result: Result): Bout[] {
   const bout = boutOf(result);
-  if (bout) bouts.push(bout);
   const last = bouts.at(-1);
+  if (bout && last?.result.session === result.session) {
+    const judged = isInOwnPlace(last.result.exercise) ? last : bout;
+    bouts[bouts.length - 1] = { ...judged, pains: Math.max(last.pains, bout.pains) };
+  } else if (bout) bouts.push(bout);
   if (!bout && last && result.pain) bouts[bouts.length - 1] = { ...last, pains: last.pains + 1 };
   return bouts;
 }

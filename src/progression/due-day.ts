@@ -1,6 +1,7 @@
 import { andText } from '../program/check/words.ts';
 import type { Day, Program } from '../program/program.ts';
 import type { Reason } from '../training/rule.ts';
+import { atSamePlace } from './in-program.ts';
 import type { Circumstances, Past, SessionDone } from './past.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
 import { restAdvice } from './rest-advice.ts';
@@ -15,7 +16,7 @@ export interface DueDay {
   readonly rest: Reason | null;
   /** The next date on which nothing speaks for rest; today where nothing does. */
   readonly nextGood: Today;
-  /** The session in which the day was begun and not half finished, and the tracks done in it; null otherwise. */
+  /** The session in which the day was begun and not half finished, and what was done in it; null otherwise. */
   readonly begun: Begun | null;
   /** What is unsure of it, because the day or the program has another name since; null otherwise. */
   readonly renamed: Reason | null;
@@ -23,7 +24,7 @@ export interface DueDay {
 
 export interface Begun {
   readonly session: string;
-  readonly tracks: readonly string[];
+  readonly done: readonly PrescribedExercise[];
 }
 
 /** A day begun longer ago than this is done anew, from its first exercise. Ours. */
@@ -156,15 +157,16 @@ function begunOf(
 ): Begun | null {
   if (last.date.until(today, { largestUnit: 'days' }).days > BEGUN_DAYS) return null;
   const sessions = new Set(pieces.map(({ session }) => session));
-  const tracks = past.results
-    .filter(({ session, finished }) => finished && sessions.has(session))
-    .map(({ exercise }) => exercise.track);
-  return tracks.length === 0 ? null : { session: last.session, tracks: [...new Set(tracks)] };
+  const finished = past.results
+    .filter((result) => result.finished && sessions.has(result.session))
+    .map(({ exercise }) => exercise);
+  return finished.length === 0 ? null : { session: last.session, done: finished };
 }
 
 /** What was done when the day was begun is not done again; the rest of it is what is due. */
-export function leftOfDay(whole: Prescription, { tracks }: Begun): Prescription {
-  const isDone = ({ track }: PrescribedExercise) => tracks.includes(track);
+export function leftOfDay(whole: Prescription, { done }: Begun): Prescription {
+  const doneOnes = new Set(done.map((each) => atSamePlace(each, whole.exercises)));
+  const isDone = (exercise: PrescribedExercise) => doneOnes.has(exercise);
   const names = whole.exercises.filter(isDone).map(({ name }) => name);
   const exercises = whole.exercises.filter((exercise) => !isDone(exercise));
   if (names.length === 0 || exercises.length === 0) return whole;

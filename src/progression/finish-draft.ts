@@ -3,7 +3,8 @@ import type { Gear } from '../training/gear.ts';
 import { BASIS } from '../training/lift.ts';
 import { exerciseFacts } from './case.ts';
 import type { ExerciseDraft } from './draft.ts';
-import type { Past } from './past.ts';
+import { isInOwnPlace } from './in-program.ts';
+import type { Past, Result } from './past.ts';
 import type { LastTime, PrescribedExercise, PrescribedSet } from './prescription.ts';
 import { madeLoadable, type Rack } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
@@ -75,9 +76,12 @@ function setsFrom(exercise: Exercise, { aims, low, top }: ExerciseDraft): readon
 }
 
 function lastTime(past: Past, track: string): LastTime | null {
-  const last = past.results.findLast(
-    ({ exercise, sets }) => exercise.track === track && sets.length > 0,
-  );
+  const onTrack = ({ exercise, sets }: Result) => exercise.track === track && sets.length > 0;
+  const latest = past.results.findLast(onTrack);
+  const last =
+    past.results.find(
+      (each) => each.session === latest?.session && onTrack(each) && isInOwnPlace(each.exercise),
+    ) ?? latest;
   const load = last?.sets[0]?.load;
   if (!last || load === undefined) return null;
   return {

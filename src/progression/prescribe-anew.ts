@@ -47,7 +47,9 @@ export function prescribeAnew(
           underway.prescription,
         )
       : asMany(prescribeExercise(plan, written, past, circumstances, { change }), exercise);
-  const now = change.kind === 'load' ? fromToday(cold, underway, past, circumstances) : cold;
+  const asked = change.kind === 'load' ? fromToday(cold, underway, past, circumstances) : cold;
+  const { inProgram } = exercise;
+  const now = inProgram ? { ...asked, inProgram } : asked;
   const { trained, equipment } = underway;
   return written.warmUp ? withWarmUp(now, trained, circumstances.gear, equipment) : now;
 }

@@ -2,6 +2,7 @@ import { missingFor } from '../program/check/rules/gear.ts';
 import type { Day, Exercise, Program } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
+import { standingIn } from './in-program.ts';
 import { lighterWeekOf, lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
 import type { Circumstances, Past } from './past.ts';
@@ -23,10 +24,11 @@ export function prescribe(
   const leftOut = (each: Exercise): boolean => painAnswer(past, each, today) === 'leave-out';
   const dropped = new Set<string>();
   const coldOnes: PrescribedExercise[] = [];
-  for (const exercise of day.exercises.filter((each) => !leftOut(each))) {
+  for (const [position, exercise] of day.exercises.entries()) {
+    if (leftOut(exercise)) continue;
     const cold = prescribeExercise(program, exercise, past, circumstances, { dropped });
     if (cold.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(cold.track);
-    coldOnes.push(cold);
+    coldOnes.push(standingIn(cold, day.name, position, exercise));
   }
   const { gear } = circumstances;
   const unmade = new Set(

@@ -26,6 +26,15 @@ export interface LastTime {
   readonly reserves: readonly (number | null)[];
 }
 
+/** Where an exercise stands in its program: what it is looked up by, also once another lift took its place. */
+export interface InProgram {
+  readonly day: string;
+  /** Among the exercises of the day, from 0. */
+  readonly position: number;
+  /** Key of the lift that the program wrote there. */
+  readonly lift: string;
+}
+
 /** The mini-sets of a cluster. */
 export interface PrescribedMinis {
   /** The lead set and its mini-sets together. */
@@ -40,6 +49,8 @@ export interface PrescribedExercise extends Omit<Lift, 'key' | 'joints' | 'needs
   readonly lift: string;
   /** What results are compared with: one lift, one style, one range (or the track named in the program). */
   readonly track: string;
+  /** Absent in old journals, until a session of theirs is folded. */
+  readonly inProgram?: InProgram;
   readonly style: 'straight' | 'cluster';
   readonly basis: Basis;
   /** Null: the lifter is asked for it. */

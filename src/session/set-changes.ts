@@ -112,12 +112,15 @@ function eachSet(state: SessionState, change: (set: DoneSet) => DoneSet): Sessio
 }
 
 /**
- * The exercise as `by` prescribes it. On the same track the sets done stay and only what is left
+ * The exercise as `as` prescribes it. On the same track the sets done stay and only what is left
  * changes. Another track starts with no sets; the work on the one given up is kept apart, and
  * taken up again when the lifter comes back to it.
  */
-export function replaceLift(exercise: ExerciseState, by: PrescribedExercise): ExerciseState {
+export function replaceLift(exercise: ExerciseState, as: PrescribedExercise): ExerciseState {
   const { leftOut: _, notes, earlier, ...present } = exercise;
+  const { inProgram } = present.prescribed;
+  // Whatever takes its place stands where it stood.
+  const by = inProgram ? { ...as, inProgram } : as;
   if (by.track === present.prescribed.track) {
     return { ...exercise, ...prescribedAnew(present, by), leftOut: false };
   }
@@ -145,7 +148,9 @@ export function openSession({ session, device, prescription, at, zone }: Opening
     session,
     device,
     prescription,
-    exercises: prescription.exercises.map(untouched),
+    exercises: prescription.exercises.map((exercise, position) =>
+      untouched(placed(exercise, prescription.day, position)),
+    ),
     stage: { kind: 'all-done' },
     current: null,
     chosen: null,
@@ -160,6 +165,12 @@ export function openSession({ session, device, prescription, at, zone }: Opening
     events: [],
   };
 }
+
+/** Journals of old do not tell where an exercise stood: it was in the order of the day. */
+const placed = (exercise: PrescribedExercise, day: string, position: number): PrescribedExercise =>
+  exercise.inProgram
+    ? exercise
+    : { ...exercise, inProgram: { day, position, lift: exercise.lift } };
 
 const untouched = (prescribed: PrescribedExercise): ExerciseState => ({
   ...noWork(prescribed),

@@ -78,7 +78,7 @@ function actCues(
 function nextCue(before: Model, after: Model, madeUp: Bench['madeUp']): readonly Cue[] {
   const [was, is] = [nextOf(before), nextOf(after)];
   if (!is || !after.session) return [];
-  const sameLift = was?.exercise.track === is.exercise.track;
+  const sameLift = was?.position === is.position && was.exercise.track === is.exercise.track;
   if (sameLift && was?.load === is.load) return [];
   const { unit } = after.session.prescription;
   const { exercise, load, count } = is;
@@ -100,6 +100,6 @@ function nextOf({ session, now }: Model) {
   const plan = place && plannedSet(session, place);
   const exercise = place && session.exercises[place.exercise]?.prescribed;
   return plan && exercise && plan.load !== null
-    ? { exercise, load: plan.load, count: plan.count }
+    ? { position: place.exercise, exercise, load: plan.load, count: plan.count }
     : null;
 }

@@ -88,7 +88,8 @@ export function openBench(
     if (!session) throw new Error('An exercise is prescribed anew in a session only.');
     // A list asks for the same ones with every frame.
     const made = madeAnew(session, history());
-    const key = `${exercise.track} ${JSON.stringify('lift' in change ? change.lift.key : change)}`;
+    const position = session.exercises.findIndex(({ prescribed }) => prescribed === exercise);
+    const key = `${position} ${exercise.track} ${JSON.stringify('lift' in change ? change.lift.key : change)}`;
     const known = made.get(key);
     if (known) return known;
     const found = anewIn(session, exercise, change);

@@ -2,6 +2,7 @@ import { bestShown } from '../cut/shown-strength.ts';
 import type { History } from '../journal/history.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
+import { atSamePlace } from '../progression/in-program.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Circumstances, Past, Result } from '../progression/past.ts';
 import { prescribe } from '../progression/prescribe.ts';
@@ -88,9 +89,11 @@ function nextTime(session: SessionState, sources: ReviewSources): SessionReview[
     program && planned ? prescribe(program, planned, history, circumstances).exercises : [];
   const lifts = program?.lifts ?? CATALOGUE;
   return session.exercises.flatMap(worksOf).map(({ prescribed }) => {
+    const there = atSamePlace(prescribed, due);
     const next =
-      due.find(({ track }) => track === prescribed.track) ??
-      prescribeAgain(prescribed, { ...session, lifts }, history, circumstances);
+      there?.lift === prescribed.lift
+        ? there
+        : prescribeAgain(prescribed, { ...session, lifts }, history, circumstances);
     return { name: next.name, plan: planWords(next, unit), why: next.why.map(sentence).join(' ') };
   });
 }

@@ -34,7 +34,7 @@ function folded(text: string) {
 /** What a file of sets does not hold. */
 const bare = (result: ReturnType<typeof madeResult>) => ({
   ...result,
-  exercise: { ...result.exercise, rest: { from: 0, to: 0 } },
+  exercise: { ...result.exercise, rest: { from: 0, to: 0 }, inProgram: undefined },
   // Sets get ids of the file that they are read into.
   sets: result.sets.map((set) => ({ ...set, id: '' })),
 });

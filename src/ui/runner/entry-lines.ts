@@ -33,8 +33,9 @@ function setName(session: SessionState, phase: Phase, { of, exercise }: EntryTar
   const state = of && session.exercises[of.exercise];
   if (!state) return exercise.name;
   const place = placeText(of, setsOfRole(state, of.role));
-  const here = session.exercises[placeOf(phase)?.exercise ?? -1]?.prescribed.track;
-  return here === exercise.track ? place : `${exercise.name}, ${place}`;
+  const isHere =
+    placeOf(phase)?.exercise === of.exercise && state.prescribed.track === exercise.track;
+  return isHere ? place : `${exercise.name}, ${place}`;
 }
 
 /** The numbers of a set side by side, the one that keys change marked. */
