@@ -163,12 +163,23 @@ export const COMMANDS: readonly CommandRow[] = [
     name: 'import',
     brief: 'read results from a file',
     operands: '<file>',
-    does: 'reads an exported csv or json file back, without doubles; - reads stdin',
+    does: 'reads an exported file, or a table of your own, without doubles; - reads stdin',
     options: [
       { flags: '--dry-run', does: 'says what would be added, and writes nothing' },
       { flags: '--doubtful', does: 'takes unlikely weigh-ins too' },
+      { flags: '--take', does: 'takes in a table of your own without asking' },
+      {
+        flags: '--columns <columns>',
+        does: 'which column of it means what: "date=Day, lift=Movement, load=Weight, reps=Reps"',
+      },
+      { flags: '--lift <names...>', does: 'which lift a name in it is: "Bench=bench-press"' },
+      { flags: '--dates <order>', does: 'day-first or month-first, where 3/4/2025 could be both' },
+      { flags: '--unit <unit>', does: 'kg or lb, of loads without a unit' },
     ],
-    examples: ['holdfast import history.json', 'holdfast import history.json --dry-run'],
+    examples: [
+      'holdfast import history.json',
+      'holdfast import years.csv --lift "Bench=bench-press"',
+    ],
     load: () => import('./import.ts'),
   },
   {

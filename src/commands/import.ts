@@ -1,26 +1,25 @@
 import { resolve } from 'node:path';
-import { Temporal } from 'temporal-polyfill';
-import type { DatedMass } from '../cut/daily-mass.ts';
-import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import { onDisk } from '../journal/disk/disk-trouble.ts';
 import type { JournalEvent } from '../journal/records.ts';
 import { readEvent } from '../journal/records.ts';
-import { importCsv } from '../report/import-csv.ts';
+import { importCsv, isExportedCsv } from '../report/import-csv.ts';
 import { importJson, weighInKey } from '../report/import-json.ts';
 import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
-import { type Mass, massText } from '../training/mass.ts';
 import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
+import { doubtfulOf, doubtText } from './import-doubts.ts';
+import { importOwn } from './import-own.ts';
 import type { ImportJson } from './import-schema.ts';
 import { longWork } from './long-work.ts';
 import { isStdin, readStdin } from './read-stdin.ts';
 
-/** Reads an exported file back, without doubles; says what came in and what was there already. */
+/** Reads an exported file back, or a table of the lifter's own, without doubles; says what came in. */
 export const run: Run = async (call) => {
   const text = isStdin(call.args[0]) ? await readStdin(call) : textOf(call);
   const workbench = openWorkbench(call.ports, call.global);
   const isJson = /^\s*\{/.test(text);
+  if (!isJson && !isExportedCsv(text)) return importOwn(text, call, workbench);
   const found = (isJson ? eventsOf : rowsOf)(text, workbench, call.options.doubtful === true);
   const isTried = call.options.dryRun === true;
   const answer = (said: readonly string[], id: string | null): void => {
@@ -61,7 +60,7 @@ function textOf({ args: [file = ''], ports }: Call): string {
   if (!bytes) {
     throw new Refusal({
       what: `There is no file ${path}.`,
-      fix: 'Name a file that "holdfast export" wrote.',
+      fix: 'Name a file that "holdfast export" wrote, or a table of your own saved as csv.',
     });
   }
   return new TextDecoder().decode(bytes);
@@ -173,34 +172,6 @@ function rowsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Fou
   };
 }
 
-interface Weighed {
-  readonly on: string;
-  readonly mass: Mass;
-}
-
-/** Readings that the scales would ask about, each beside the one before it, here or in the file. */
-function doubtfulOf<Each extends Weighed>(
-  weighed: readonly Each[],
-  workbench: Workbench,
-): readonly Each[] {
-  const here = workbench
-    .journal()
-    .history()
-    .weighIns.toSorted((a, b) => Temporal.PlainDate.compare(a.date, b.date));
-  let next = 0;
-  let last: DatedMass | null = null;
-  return weighed
-    .toSorted((a, b) => (a.on < b.on ? -1 : 1))
-    .filter(({ on, mass }) => {
-      const date = Temporal.PlainDate.from(on);
-      while (here[next] && Temporal.PlainDate.compare(here[next]!.date, date) < 0) next += 1;
-      const earlier = [here[next - 1], last].filter((each) => each !== undefined && each !== null);
-      const isDoubtful = weighInDoubt(mass, date, earlier, workbench.unit()) !== null;
-      if (!isDoubtful) last = { date, mass };
-      return isDoubtful;
-    });
-}
-
 /** What was deleted here stays so, whatever a file still tells of it. */
 const deletedText = (ids: readonly string[]): readonly string[] => {
   const sessions = [...new Set(ids)];
@@ -210,16 +181,3 @@ const deletedText = (ids: readonly string[]): readonly string[] => {
     `${sessions.length === 1 ? '1 session is' : `${sessions.length} sessions are`} deleted here and ${sessions.length === 1 ? 'stays' : 'stay'} so: "holdfast amend ${first} --restore" brings ${sessions.length === 1 ? 'it' : 'the first'} back.`,
   ];
 };
-
-const MOST_NAMED = 5;
-
-function doubtText(doubtful: readonly Weighed[], workbench: Workbench): readonly string[] {
-  if (doubtful.length === 0) return [];
-  const named = doubtful
-    .slice(0, MOST_NAMED)
-    .map(({ on, mass }) => `${massText(mass, workbench.unit())} on ${on}`);
-  const more = doubtful.length > MOST_NAMED ? ' and more' : '';
-  return [
-    `${doubtful.length} unlikely ${doubtful.length === 1 ? 'weigh-in was' : 'weigh-ins were'} left out: ${named.join(', ')}${more}; --doubtful takes them too.`,
-  ];
-}

@@ -80,6 +80,28 @@ export function findLifts(
     .map(({ lift }) => lift);
 }
 
+/** What a lift is called where nothing else is said. Common practice. */
+const SHORT_NAMES: Readonly<Record<string, string>> = {
+  squat: 'back-squat',
+  bench: 'bench-press',
+  press: 'overhead-press',
+  row: 'barbell-row',
+};
+
+/** The lift of exactly this name, key, everyday or short name, in any case; null where there is none. */
+export function namedLift(lifts: ReadonlyMap<string, Lift>, name: string): Lift | null {
+  const said = wordsIn(name).join(' ');
+  const short = lifts.get(SHORT_NAMES[said] ?? '');
+  if (short) return short;
+  const isSaid = (other: string) => wordsIn(other).join(' ') === said;
+  const all = [...lifts.values()];
+  return (
+    all.find((lift) => isSaid(lift.key) || isSaid(lift.name)) ??
+    all.find(({ key }) => (EVERYDAY_NAMES[key] ?? []).some(isSaid)) ??
+    null
+  );
+}
+
 /** The lift that was most likely meant by words that fit none; null where nothing is near. */
 export function nearestLift(lifts: ReadonlyMap<string, Lift>, query: string): Lift | null {
   const named = [...lifts.values()].flatMap((lift) =>

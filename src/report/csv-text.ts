@@ -26,14 +26,15 @@ function field(cell: Cell): string {
 
 /**
  * The fields of comma-separated values by RFC 4180, without the apostrophes that {@link csvText}
- * puts before formulas. A bare line feed ends a row too, a byte order mark is skipped, and empty
+ * puts before formulas; `delimiter` is another sign between them, of a table that is not ours. A bare line feed ends a row too, a byte order mark is skipped, and empty
  * lines are left out.
  * @throws Refusal where a quote is not closed or stands in the middle of a field, with its line.
  */
-export function readCsvText(text: string): string[][] {
+export function readCsvText(text: string, delimiter = ','): string[][] {
   try {
     const rows: string[][] = parse(text, {
       bom: true,
+      delimiter,
       relax_column_count: true,
       skip_empty_lines: true,
       record_delimiter: ['\r\n', '\n'],

@@ -13,6 +13,16 @@ import { WEIGH_IN_COLUMNS } from './sets-csv.ts';
 /** Columns that an import can do without: they only tell what other columns give. */
 const NOT_NEEDED = new Set(['e1rm', 'role', 'closed', 'end', 'aim_of_program', 'notes']);
 
+/** Does its first line look like that of an exported file, whole or not? Any other table is the lifter's own. */
+export function isExportedCsv(text: string): boolean {
+  const [first = ''] = text.replace(/^\ufeff/, '').split(/\r?\n/, 1);
+  const headings = first.split(',');
+  const named = SET_COLUMNS.filter(({ name }) => headings.includes(name)).length;
+  return (
+    named * 2 >= SET_COLUMNS.length || WEIGH_IN_COLUMNS.every((name) => headings.includes(name))
+  );
+}
+
 /**
  * Reads an exported file of sets or of weigh-ins, told apart by its headings, and gives what the
  * history does not hold yet. Columns may stand in any order; others are passed over.

@@ -1,0 +1,47 @@
+import { Temporal } from 'temporal-polyfill';
+import type { DatedMass } from '../cut/daily-mass.ts';
+import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
+import { type Mass, massText } from '../training/mass.ts';
+import type { Workbench } from '../workbench/open-workbench.ts';
+
+interface Weighed {
+  readonly on: string;
+  readonly mass: Mass;
+}
+
+/** Readings that the scales would ask about, each beside the one before it, here or in the file. */
+export function doubtfulOf<Each extends Weighed>(
+  weighed: readonly Each[],
+  workbench: Workbench,
+): readonly Each[] {
+  const here = workbench
+    .journal()
+    .history()
+    .weighIns.toSorted((a, b) => Temporal.PlainDate.compare(a.date, b.date));
+  let next = 0;
+  let last: DatedMass | null = null;
+  return weighed
+    .toSorted((a, b) => (a.on < b.on ? -1 : 1))
+    .filter(({ on, mass }) => {
+      const date = Temporal.PlainDate.from(on);
+      while (here[next] && Temporal.PlainDate.compare(here[next]!.date, date) < 0) next += 1;
+      const earlier = [here[next - 1], last].filter((each) => each !== undefined && each !== null);
+      const isDoubtful = weighInDoubt(mass, date, earlier, workbench.unit()) !== null;
+      if (!isDoubtful) last = { date, mass };
+      return isDoubtful;
+    });
+}
+
+const MOST_NAMED = 5;
+
+/** Which readings were left out, and how to take them all the same. */
+export function doubtText(doubtful: readonly Weighed[], workbench: Workbench): readonly string[] {
+  if (doubtful.length === 0) return [];
+  const named = doubtful
+    .slice(0, MOST_NAMED)
+    .map(({ on, mass }) => `${massText(mass, workbench.unit())} on ${on}`);
+  const more = doubtful.length > MOST_NAMED ? ' and more' : '';
+  return [
+    `${doubtful.length} unlikely ${doubtful.length === 1 ? 'weigh-in was' : 'weigh-ins were'} left out: ${named.join(', ')}${more}; --doubtful takes them too.`,
+  ];
+}

@@ -1,0 +1,251 @@
+import { basename } from 'node:path';
+import { CATALOGUE } from '../program/catalogue.ts';
+import { findLifts, namedLift } from '../program/find-lifts.ts';
+import type { Program } from '../program/program.ts';
+import { weighInKey } from '../report/import-json.ts';
+import { MEANINGS } from '../report/own-table/own-columns.ts';
+import type { DayFirst } from '../report/own-table/own-dates.ts';
+import { ownSessions } from '../report/own-table/own-sessions.ts';
+import { type OwnTable, readOwnTable } from '../report/own-table/read-own-table.ts';
+import { textTable } from '../report/table.ts';
+import { wrapped } from '../text/columns.ts';
+import { jsonText } from '../text/json-text.ts';
+import { Refusal } from '../text/problem.ts';
+import { safeText } from '../text/safe-text.ts';
+import type { Lift } from '../training/lift.ts';
+import type { Workbench } from '../workbench/open-workbench.ts';
+import { askYesNo } from './ask-yes-no.ts';
+import type { Call, ExitStatus } from './call.ts';
+import { KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
+import { doubtfulOf, doubtText } from './import-doubts.ts';
+import type { ImportJson } from './import-schema.ts';
+import { longWork } from './long-work.ts';
+import { textSize } from './text-size.ts';
+
+/** Reads a table of the lifter's own: shows what it understood, and takes it in once that is right. */
+export async function importOwn(
+  text: string,
+  call: Call,
+  workbench: Workbench,
+): Promise<ExitStatus> {
+  const { options, ports, print, args } = call;
+  const program = programOf(workbench);
+  const lifts = program?.lifts ?? CATALOGUE;
+  const unit = typeof options.unit === 'string' ? readAnswer.unit(options.unit) : null;
+  const named = toldLifts(options.lift, lifts);
+  const table = readOwnTable(text, {
+    columns: typeof options.columns === 'string' ? options.columns : null,
+    dayFirst: dayFirstOf(options.dates),
+    unit: unit ?? workbench.unit(),
+    liftOf: (name) => named.get(name.toLowerCase()) ?? liftFor(name, lifts, workbench),
+    until: workbench.today().add({ days: 1 }),
+  });
+  const history = workbench.journal().history();
+  const own = ownSessions(table.sets, {
+    results: history.results,
+    program,
+    label: args[0] === '-' ? 'table' : basename(args[0] ?? 'table'),
+    unit: table.unit,
+    zone: (wall) => ports.clock.zone(wall),
+  });
+  const deleted = new Set(history.deletions.map(({ of }) => of));
+  const sessions = own.sessions.filter(({ session }) => !deleted.has(session));
+  const there = new Set(
+    history.weighIns.map(({ date, mass }) => weighInKey(date.toString(), mass)),
+  );
+  const unseen = table.weighIns.filter(({ on, mass }) => {
+    const key = weighInKey(on, mass);
+    return !there.has(key) && there.add(key);
+  });
+  const doubtful = options.doubtful === true ? [] : doubtfulOf(unseen, workbench);
+  const weighIns = unseen.filter((each) => !doubtful.includes(each));
+  const counts = {
+    sessions: sessions.length,
+    weigh_ins: weighIns.length,
+    known: own.known,
+    doubtful: doubtful.length,
+  };
+  const { width } = textSize(ports);
+  const say = call.global.json ? call.tell : print;
+  const answer = (said: string, written: boolean, id: string | null): ExitStatus => {
+    const json: ImportJson = { schema: 1, written, id, ...counts };
+    if (call.global.json) print(jsonText(json));
+    say(wrapped(said, width).join('\n'));
+    return 0;
+  };
+  const isUnitGuessed = unit === null && table.columns.unit === null;
+  const doubts = doubtText(doubtful, workbench).flatMap((each) => wrapped(each, width));
+  say([...shownTable(table, isUnitGuessed, width), ...doubts, ''].join('\n'));
+  const what = [
+    ...(sessions.length > 0
+      ? [`${counted(own.fresh, 'set')} on ${counted(sessions.length, 'day')}`]
+      : []),
+    ...(weighIns.length > 0 ? [counted(weighIns.length, 'weigh-in')] : []),
+  ].join(' and ');
+  const knownText =
+    own.known > 0
+      ? ` ${counted(own.known, 'set')} of it ${own.known === 1 ? 'is' : 'are'} here already.`
+      : '';
+  if (what === '') return answer(`Nothing is new.${knownText}`, false, null);
+  if (options.dryRun === true || !(await mayTake(call, `Take in ${what}, yes or no?`))) {
+    const tried = `Nothing is written yet: ${what} would be added.${knownText} --take takes them in.`;
+    return answer(tried, false, null);
+  }
+  const journal = workbench.journal();
+  const steps = [
+    ...sessions.map((session) => () => {
+      journal.importSession(session);
+      return session.session;
+    }),
+    ...weighIns.map((each) => () => journal.record({ type: 'weighed', ...each }).id),
+  ];
+  const of = await longWork(call, 'Importing', steps);
+  const isStopped = of.length < steps.length;
+  const { id } = journal.record({ type: 'imported', of });
+  const done = isStopped
+    ? `Stopped: ${of.length} of ${steps.length} days and weigh-ins are in; importing again adds the rest.`
+    : `${what} added.${knownText}`;
+  answer(`${done} "holdfast amend ${id} --delete" takes all of it back.`, true, id);
+  return isStopped ? 130 : 0;
+}
+
+const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
+
+async function mayTake(call: Call, question: string): Promise<boolean> {
+  const { options, ports, global } = call;
+  if (options.take === true) return true;
+  if (global.json || ports.stdin.isTTY !== true || ports.stdout.isTTY !== true) return false;
+  return askYesNo(call, question, 'no');
+}
+
+/** Null where it cannot be read: then the table gives the ranges itself. */
+function programOf(workbench: Workbench): Program | null {
+  try {
+    return workbench.program();
+  } catch (error) {
+    if (error instanceof Refusal) return null;
+    throw error;
+  }
+}
+
+/** `Bench=bench-press`: names of the table, and the lifts that they mean. */
+function toldLifts(
+  told: Call['options'][string],
+  lifts: ReadonlyMap<string, Lift>,
+): ReadonlyMap<string, Lift> {
+  const parts = [told ?? []].flat().map(String);
+  return new Map(
+    parts.map((part) => {
+      const at = part.lastIndexOf('=');
+      if (at < 1) {
+        throw new Refusal({
+          what: `"${safeText(part)}" names no lift.`,
+          fix: 'Write --lift "Bench=bench-press": the name in the table, then the lift.',
+        });
+      }
+      const [key = ''] = readAnswer.lifts(part.slice(at + 1), { lifts, unit: 'kg' });
+      return [part.slice(0, at).trim().toLowerCase(), (lifts.get(key) ?? KNOWN_LIFTS.get(key))!];
+    }),
+  );
+}
+
+/** The lift of that name, of an everyday name, or the only one that the words fit. */
+function liftFor(name: string, lifts: ReadonlyMap<string, Lift>, workbench: Workbench) {
+  const exact = namedLift(lifts, name);
+  if (exact) return exact;
+  const found = findLifts(lifts, name, workbench.gear());
+  return found.length === 1 ? (found[0] ?? null) : null;
+}
+
+function dayFirstOf(told: Call['options'][string]): DayFirst {
+  if (told === undefined) return null;
+  if (told === 'day-first' || told === 'month-first') return told === 'day-first';
+  throw new Refusal({
+    what: `"${safeText(String(told))}" is no order of dates.`,
+    fix: 'Write --dates day-first or --dates month-first.',
+  });
+}
+
+const SEPARATORS: Readonly<Record<string, string>> = {
+  ';': 'semicolons',
+  '\t': 'tabs',
+  ',': 'commas',
+};
+
+/** Reasons and lines that are named; the others are counted. */
+const MOST_NAMED = 6;
+
+function shownTable(table: OwnTable, isUnitGuessed: boolean, width: number): string[] {
+  const { columns, separator, unit, lifts, unplaced, warmUps } = table;
+  const used = MEANINGS.filter((meaning) => columns.places.has(meaning));
+  const spare = columns.names.filter((_, at) => ![...columns.places.values()].includes(at));
+  const loads = isUnitGuessed
+    ? `Loads without a unit are taken for ${unit}; --unit kg or --unit lb says otherwise.`
+    : `Loads without a unit of their own are in ${unit}.`;
+  const said = (text: string) => wrapped(text, width);
+  const unknown = lifts.filter(({ lift }) => lift === null);
+  return [
+    ...said(
+      `Read as a table with ${SEPARATORS[separator] ?? separator} between its columns. ${loads}`,
+    ),
+    '',
+    ...textTable(
+      [
+        { heading: 'means', align: 'left' },
+        { heading: 'column', align: 'left' },
+        { heading: 'first line', align: 'left' },
+      ],
+      used.map((meaning) => {
+        const at = columns.places.get(meaning) ?? 0;
+        return [meaning, safeText(columns.names[at] ?? ''), safeText(columns.rows[0]?.[at] ?? '')];
+      }),
+      width,
+    ),
+    ...(spare.length > 0
+      ? said(
+          `Not read: ${spare.map((name) => safeText(name)).join(', ')}. --columns "load=HEADING" reads it otherwise.`,
+        )
+      : []),
+    ...(lifts.length > 0
+      ? [
+          '',
+          ...textTable(
+            [
+              { heading: 'in the table', align: 'left' },
+              { heading: 'taken for', align: 'left' },
+              { heading: 'sets', align: 'right' },
+            ],
+            lifts.map(({ name, lift, count }) => [
+              safeText(name),
+              lift ? lift.name : 'no lift that is known',
+              String(count),
+            ]),
+            width,
+          ),
+        ]
+      : []),
+    ...(unknown[0]
+      ? said(
+          `--lift "${safeText(unknown[0].name)}=KEY" says which lift it is; "holdfast lifts" finds keys.`,
+        )
+      : []),
+    ...(warmUps > 0 ? said(`Left out as warm-ups: ${counted(warmUps, 'line')}.`) : []),
+    ...unplacedText(unplaced).flatMap(said),
+  ];
+}
+
+/** Lines of one cause together. */
+function unplacedText(unplaced: OwnTable['unplaced']): readonly string[] {
+  if (unplaced.length === 0) return [];
+  const causes = [...new Set(unplaced.map(({ why }) => why))];
+  const told = causes.slice(0, MOST_NAMED).map((cause) => {
+    const lines = unplaced.filter(({ why }) => why === cause).map(({ line }) => line);
+    const named = lines.slice(0, MOST_NAMED).join(', ');
+    const more = lines.length > MOST_NAMED ? ` and ${lines.length - MOST_NAMED} more` : '';
+    return `- ${safeText(cause)}: line ${named}${more}`;
+  });
+  const others =
+    causes.length > MOST_NAMED ? [`- and ${causes.length - MOST_NAMED} causes more`] : [];
+  const count = unplaced.length === 1 ? '1 line finds' : `${unplaced.length} lines find`;
+  return [`${count} no place and would be left out:`, ...told, ...others];
+}

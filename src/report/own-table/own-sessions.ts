@@ -1,0 +1,149 @@
+import { groups } from 'd3-array';
+import { crc32 } from '../../journal/disk/crc32.ts';
+import type { Program, Range } from '../../program/program.ts';
+import type { Result } from '../../progression/past.ts';
+import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
+import type { SessionFact } from '../../session/events.ts';
+import { BASIS, type Lift } from '../../training/lift.ts';
+import type { Unit } from '../../training/mass.ts';
+import type { ImportedSession } from '../import-json.ts';
+import type { OwnSet } from './read-own-table.ts';
+
+/** What the sets of a table are laid beside. */
+export interface OwnPast {
+  /** All results there are. */
+  readonly results: readonly Result[];
+  /** Gives its ranges to lifts that it has, so that it goes on from them; null without one. */
+  readonly program: Program | null;
+  /** What the table is called in the history. */
+  readonly label: string;
+  readonly unit: Unit;
+  /** Minutes that local time is ahead of UTC at an instant. */
+  readonly zone: (wall: number) => number;
+}
+
+export interface OwnSessions {
+  readonly sessions: readonly ImportedSession[];
+  /** Sets that were there already on their day, of the same lift, load and reps. */
+  readonly known: number;
+  readonly fresh: number;
+}
+
+/**
+ * A session for each day of a table, at noon, with the sets that the history does not hold yet: the
+ * same table once more adds nothing, and one that has grown only what is new.
+ */
+export function ownSessions(sets: readonly OwnSet[], past: OwnPast): OwnSessions {
+  const days = groups(sets, ({ date }) => date.toString()).sort(([a], [b]) => (a < b ? -1 : 1));
+  const fresh = days.map(([date, of]) => [date, freshOf(date, of, past)] as const);
+  const sessions = fresh
+    .filter(([, of]) => of.length > 0)
+    .map(([date, of]) => sessionOf(date, of, past));
+  const count = fresh.reduce((sum, [, of]) => sum + of.length, 0);
+  return { sessions, known: sets.length - count, fresh: count };
+}
+
+const keyOf = (lift: string, load: number, count: number): string => `${lift} ${load} ${count}`;
+
+function freshOf(date: string, sets: readonly OwnSet[], { results }: OwnPast): readonly OwnSet[] {
+  const there = new Map<string, number>();
+  for (const { exercise, sets: done, date: day } of results) {
+    if (day.toString() !== date) continue;
+    for (const { load, count } of done) {
+      const key = keyOf(exercise.lift, load, count);
+      there.set(key, (there.get(key) ?? 0) + 1);
+    }
+  }
+  return sets.filter(({ lift, load, count }) => {
+    const key = keyOf(lift.key, load, count);
+    const left = there.get(key) ?? 0;
+    there.set(key, left - 1);
+    return left <= 0;
+  });
+}
+
+const NOON = 12;
+
+function sessionOf(date: string, sets: readonly OwnSet[], past: OwnPast): ImportedSession {
+  const byLift = groups(sets, ({ lift }) => lift.key).map(([, of]) => of);
+  const text = sets.map(({ lift, load, count }) => keyOf(lift.key, load, count)).join('\n');
+  const hash = crc32(new TextEncoder().encode(text)).toString(16).padStart(8, '0');
+  const session = `table-${date}-${hash}`;
+  const utc = Date.parse(`${date}T${NOON}:00:00Z`);
+  const zone = past.zone(utc);
+  const prescription: Prescription = {
+    program: past.label,
+    day: date,
+    date,
+    unit: past.unit,
+    // A table tells nothing of a cut.
+    aim: 'maintain',
+    lighter: false,
+    restBetween: { from: 0, to: 0 },
+    exercises: byLift.map((of) => exerciseOf(of, past.program)),
+    warnings: [],
+  };
+  const facts: SessionFact[] = [
+    { type: 'session-opened', session, device: '', prescription },
+    ...byLift.flatMap((of, exercise) =>
+      of.map(
+        ({ load, count, reserve }, index): SessionFact => ({
+          type: 'set-done',
+          exercise,
+          role: 'straight',
+          index,
+          load,
+          count,
+          reserve,
+          entered: 'typed',
+        }),
+      ),
+    ),
+    { type: 'session-closed', how: 'finished' },
+  ];
+  return { session, start: utc - zone * 60_000, end: null, zone, facts };
+}
+
+function exerciseOf(sets: readonly OwnSet[], program: Program | null): PrescribedExercise {
+  const { lift, load } = sets[0]!;
+  const range = rangeOf(lift, program) ?? rangeDone(sets);
+  const { key, joints: _joints, needs: _needs, ...shown } = lift;
+  return {
+    ...shown,
+    lift: key,
+    track: `${key} straight ${range[0]}-${range[1]}`,
+    style: 'straight',
+    basis: BASIS[lift.loading],
+    load,
+    system: null,
+    bar: null,
+    step: null,
+    range,
+    reserve: [0, 10],
+    sets: sets.map(({ count }) => ({ aim: count, range })),
+    setsPlanned: sets.length,
+    minis: null,
+    rest: { from: 0, to: 0 },
+    warmUp: [],
+    move: 'start',
+    why: [],
+    last: null,
+    askPain: false,
+    note: null,
+    form: null,
+    caution: null,
+  };
+}
+
+/** As the program does the lift in straight sets. */
+function rangeOf({ key }: Lift, program: Program | null): Range | null {
+  const found = program?.days
+    .flatMap(({ exercises }) => exercises)
+    .find(({ lift, style }) => lift.key === key && style === 'straight');
+  return found?.range ?? null;
+}
+
+function rangeDone(sets: readonly OwnSet[]): Range {
+  const counts = sets.map(({ count }) => count);
+  return [Math.min(...counts), Math.max(...counts)];
+}

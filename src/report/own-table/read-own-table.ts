@@ -1,0 +1,190 @@
+import { Temporal } from 'temporal-polyfill';
+import { Refusal } from '../../text/problem.ts';
+import type { Lift } from '../../training/lift.ts';
+import { type Mass, massOf, NO_MASS, readQuantity, type Unit } from '../../training/mass.ts';
+import { readCsvText } from '../csv-text.ts';
+import { type Meaning, type OwnColumns, tellColumns } from './own-columns.ts';
+import { type DayFirst, dateIn, dayFirstIn } from './own-dates.ts';
+
+/** What the lifter told of the table, or what is taken where they did not. */
+export interface Telling {
+  readonly columns: string | null;
+  readonly dayFirst: DayFirst;
+  /** Of loads that no heading, column or cell gives a unit. */
+  readonly unit: Unit;
+  /** The lift that a name in the table means; null where none is to be found. */
+  readonly liftOf: (name: string) => Lift | null;
+  /** The last day that may have been. */
+  readonly until: Temporal.PlainDate;
+}
+
+/** One set of a line. */
+export interface OwnSet {
+  readonly date: Temporal.PlainDate;
+  readonly lift: Lift;
+  readonly load: Mass;
+  readonly count: number;
+  readonly reserve: number | null;
+}
+
+export interface OwnWeighIn {
+  readonly on: string;
+  readonly mass: Mass;
+}
+
+/** A line that finds no place, and why. */
+export interface Unplaced {
+  readonly line: number;
+  readonly why: string;
+}
+
+export interface OwnTable {
+  readonly columns: OwnColumns;
+  readonly separator: string;
+  readonly unit: Unit;
+  readonly sets: readonly OwnSet[];
+  readonly weighIns: readonly OwnWeighIn[];
+  readonly unplaced: readonly Unplaced[];
+  /** Names of lifts as the table has them, with what each was taken for and how many sets it has. */
+  readonly lifts: readonly {
+    readonly name: string;
+    readonly lift: Lift | null;
+    readonly count: number;
+  }[];
+  /** Lines that say themselves that they are warm-ups. */
+  readonly warmUps: number;
+}
+
+/** Nobody does more in one line; what is more is another column. Ours. */
+const MOST = { reps: 200, sets: 20, kilograms: 1000 } as const;
+
+/**
+ * Reads a table of a lifter's own: whatever separates its columns, however it writes dates and
+ * decimals. A line that cannot be placed is named and stops nothing.
+ * @throws Refusal where no columns can be told, or days and months could be either
+ */
+export function readOwnTable(text: string, telling: Telling): OwnTable {
+  const separator = separatorOf(text);
+  const table = readCsvText(text, separator);
+  const columns = tellColumns(table, telling.columns);
+  const cellOf = (row: readonly string[], meaning: Meaning): string =>
+    (row[columns.places.get(meaning) ?? -1] ?? '').trim();
+  const order = dayFirstIn(columns.rows.map((row) => cellOf(row, 'date')));
+  if (order === 'both' && telling.dayFirst === null) throw new Refusal(EITHER);
+  const dayFirst = telling.dayFirst ?? (order === 'both' ? null : order);
+  const unit = columns.unit ?? telling.unit;
+  const sets: OwnSet[] = [];
+  const weighIns: OwnWeighIn[] = [];
+  const unplaced: Unplaced[] = [];
+  const lifts = new Map<string, { lift: Lift | null; count: number }>();
+  let warmUps = 0;
+  for (const [at, row] of columns.rows.entries()) {
+    const line = at + columns.firstLine;
+    if (row.every((cell) => cell.trim() === '')) continue;
+    if (row.some((cell) => /^warm[- ]?up$/i.test(cell.trim()))) {
+      warmUps += 1;
+      continue;
+    }
+    const placed = placedRow((meaning) => cellOf(row, meaning), { ...telling, dayFirst, unit });
+    if (typeof placed === 'string') unplaced.push({ line, why: placed });
+    else {
+      sets.push(...placed.sets);
+      weighIns.push(...placed.weighIns);
+    }
+    const name = cellOf(row, 'lift');
+    if (name === '') continue;
+    const known = lifts.get(name) ?? { lift: telling.liftOf(name), count: 0 };
+    const added = typeof placed === 'string' ? 0 : placed.sets.length;
+    lifts.set(name, { ...known, count: known.count + added });
+  }
+  const named = [...lifts].map(([name, found]) => ({ name, ...found }));
+  return { columns, separator, unit, sets, weighIns, unplaced, lifts: named, warmUps };
+}
+
+const EITHER = {
+  what: 'Its dates could be day and month or month and day: none of them is past the 12th.',
+  fix: 'Say which with --dates day-first or --dates month-first.',
+};
+
+/** The sign that every one of the first lines holds. */
+function separatorOf(text: string): string {
+  const head = text.split(/\r?\n/, 5).filter((line) => line.trim() !== '');
+  // A comma may be a decimal: it separates only where nothing else does.
+  return [';', '\t'].find((sign) => head.every((line) => line.includes(sign))) ?? ',';
+}
+
+interface Placed {
+  readonly sets: readonly OwnSet[];
+  readonly weighIns: readonly OwnWeighIn[];
+}
+
+/** What a line tells, or why it finds no place. */
+function placedRow(cell: (meaning: Meaning) => string, telling: Telling): Placed | string {
+  const date = dateIn(cell('date'), telling.dayFirst);
+  if (!date) return cell('date') === '' ? 'no date' : `"${cell('date')}" is no date`;
+  if (Temporal.PlainDate.compare(date, telling.until) > 0) return 'a day that is still to come';
+  const weighIns = weighInsOf(cell('body-weight'), date, telling);
+  if (typeof weighIns === 'string') return weighIns;
+  const name = cell('lift');
+  if (name === '') return weighIns.length > 0 ? { sets: [], weighIns } : 'no lift';
+  const lift = telling.liftOf(name);
+  if (!lift) return `"${name}" is no lift that is known`;
+  const counts = countsOf(cell('reps'), cell('sets'));
+  if (typeof counts === 'string') return counts;
+  const load = loadOf(cell('load'), unitOf(cell('unit'), telling), lift);
+  if (typeof load === 'string') return load;
+  const reserve = reserveOf(cell('reserve'));
+  if (typeof reserve === 'string') return reserve;
+  return { sets: counts.map((count) => ({ date, lift, load, count, reserve })), weighIns };
+}
+
+function weighInsOf(
+  text: string,
+  date: Temporal.PlainDate,
+  telling: Telling,
+): readonly OwnWeighIn[] | string {
+  if (text === '') return [];
+  const quantity = readQuantity(text, telling.unit);
+  if (!quantity || quantity.amount <= 0) return `"${text}" is no body weight`;
+  return [{ on: date.toString(), mass: massOf(quantity) }];
+}
+
+function unitOf(text: string, { unit }: Telling): Unit {
+  if (/^kg|^kilo/i.test(text)) return 'kg';
+  return /^lb|^pound/i.test(text) ? 'lb' : unit;
+}
+
+/** `8`, `8/8/7` of three sets, `3x8`, and a count of sets beside it. */
+function countsOf(reps: string, sets: string): readonly number[] | string {
+  const [, times, each] = /^(\d{1,2})\s*[x×]\s*(\d{1,3})$/i.exec(reps) ?? [];
+  const told = times ? Array<number>(Number(times)).fill(Number(each)) : listIn(reps);
+  const count = sets === '' ? 1 : Number(sets);
+  if (!Number.isInteger(count) || count < 1 || count > MOST.sets)
+    return `"${sets}" is no count of sets`;
+  const counts = told.length === 1 ? Array<number>(count).fill(told[0] ?? 0) : told;
+  const fits = counts.length > 0 && counts.length <= MOST.sets;
+  const areReps = counts.every((one) => Number.isInteger(one) && one >= 1 && one <= MOST.reps);
+  if (fits && areReps) return counts;
+  return reps === '' ? 'no reps' : `"${reps}" is no count of reps`;
+}
+
+const listIn = (text: string): readonly number[] =>
+  text === '' ? [] : text.split(/[\s/,;+-]+/).map(Number);
+
+function loadOf(text: string, unit: Unit, { loading, name }: Lift): Mass | string {
+  const isBody = loading === 'bodyweight';
+  if (isBody && /^(bw|body ?weight|-|)$/i.test(text)) return NO_MASS;
+  const quantity = readQuantity(text, unit);
+  if (!quantity) return text === '' ? `no load for ${name}` : `"${text}" is no load`;
+  const load = massOf(quantity);
+  const most = massOf({ amount: MOST.kilograms, unit: 'kg' });
+  if (Math.abs(load) > most || (!isBody && load < 0)) return `nobody lifts ${text}`;
+  return load;
+}
+
+/** Of 8+ or a guess in words nothing is kept. */
+function reserveOf(text: string): number | null | string {
+  if (text === '') return null;
+  const reserve = Math.floor(Number(text.replace(',', '.')));
+  return reserve >= 0 && reserve <= 10 ? reserve : `"${text}" is no count of reps in reserve`;
+}

@@ -1,0 +1,153 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { AHome } from './a-home.ts';
+
+let home: AHome;
+beforeEach(() => {
+  home = new AHome();
+});
+afterEach(() => home.throwAway());
+
+const table = (text: string, name = 'years.csv'): string => {
+  const path = join(home.folder, name);
+  writeFileSync(path, text);
+  return path;
+};
+
+/** Invented: as a spreadsheet set to German saves it. */
+const YEARS = [
+  'Datum;Übung;Gewicht (kg);Wdh;Sätze;RIR;Laune',
+  '31.12.2025;Bench;82,5;8/8/7;;1;gut',
+  '31.12.2025;Squat;100;5;3;2;',
+  '02.01.2026;Deadlift;140;5;;;',
+  '5.1.26;Pull-up;;6;3;1;',
+  '5.1.26;Pull-up;10;4;;0;',
+  'some day;Bench;80;8;;;',
+  '06.01.2026;Bench;much;8;;;',
+  '06.01.2026;Log thing;60;8;;;',
+  '07.01.2026;Bench;200 lb;3;;;',
+  '08.01.2026;Bench;40;8;;warm-up;',
+  '',
+].join('\r\n');
+
+const setsOf = async () => {
+  const { results } = (await home.json('export', '--as', 'json')) as { results?: unknown[] };
+  return results;
+};
+
+describe('a table of the lifter’s own', () => {
+  test('is shown as it was understood before anything is written', async () => {
+    const { status, out } = await home.run('import', table(YEARS));
+    expect(status).toBe(0);
+    expect(out).toContain('with semicolons between its columns');
+    expect(out).toMatch(/date +Datum +31\.12\.2025/);
+    expect(out).toMatch(/load +Gewicht \(kg\) +82,5/);
+    expect(out).toMatch(/Bench +Bench press +4/);
+    expect(out).toMatch(/Log thing +no lift that is known +0/);
+    expect(out).toContain('Not read: Laune.');
+    expect(out).toContain('- "some day" is no date: line 7');
+    expect(out).toContain('- "much" is no load: line 8');
+    expect(out).toContain('Left out as warm-ups: 1 line.');
+    expect(out).toMatch(/Nothing is written yet: 12 sets on 4 days would be added\./);
+    expect((await home.run('history')).out).not.toContain('Bench');
+  });
+
+  test('is taken in with decimals by comma, several sets in a line, body weight and pounds', async () => {
+    await home.run('import', table(YEARS), '--take');
+    const { out } = await home.run('history');
+    expect(out).toMatch(/2025-12-31 +Bench press +82\.5 kg +8 8 7/);
+    expect(out).toMatch(/2025-12-31 +Back squat +100 kg +5 5 5/);
+    expect(out).toMatch(/2026-01-05 +Pull-up .*body weight \+ 10 kg +6 6 6 4/);
+    // 200 lb × 0.45359237 kg/lb (NIST SP 811) = 90.718 kg.
+    expect(out).toMatch(/2026-01-07 +Bench press +90\.72 kg +3/);
+  });
+
+  test('adds nothing the second time, and only what is new once it has grown', async () => {
+    await home.run('import', table(YEARS), '--take');
+    const before = await setsOf();
+    const again = await home.run('import', table(YEARS), '--take');
+    expect(again.out).toContain('Nothing is new. 12 sets of it are here already.');
+    expect(await setsOf()).toEqual(before);
+    const grown = `${YEARS}09.01.2026;Squat;102,5;5;;;\r\n`;
+    expect((await home.run('import', table(grown), '--take')).out).toContain(
+      '1 set on 1 day added.',
+    );
+  });
+
+  test('is taken back by one id', async () => {
+    const { out } = await home.run('import', table(YEARS), '--take');
+    const id = /amend\s+(\S+)\s+--delete/.exec(out)?.[1] ?? '';
+    expect((await home.run('amend', id, '--delete')).status).toBe(0);
+    expect((await home.run('history')).out).not.toContain('Bench press');
+  });
+
+  test('two equal lines of one day are two sets', async () => {
+    const text = 'date,exercise,weight,reps\n2026-03-02,bench,80,5\n2026-03-02,bench,80,5\n';
+    await home.run('import', table(text), '--take');
+    expect((await home.run('history')).out).toMatch(/2026-03-02 +80 kg +5 5/);
+  });
+
+  test('its columns and lifts can be told', async () => {
+    const text = 'When\tWhat\tHow heavy\tHow often\n2026-03-02\tMonday push\t80\t5\n';
+    const guessed = await home.run('import', table(text));
+    expect(guessed.status).toBe(2);
+    expect(guessed.err).toContain('No column for lift, load, reps was found');
+    expect(guessed.err).toContain('"How heavy"');
+    const { status, out } = await home.run(
+      ...['import', table(text), '--take', '--lift', 'Monday push=bench-press'],
+      ...['--columns', 'lift=what, load=How heavy, reps=How often'],
+    );
+    expect(status).toBe(0);
+    expect(out).toContain('1 set on 1 day added.');
+    expect((await home.run('history')).out).toMatch(/2026-03-02 +80 kg +5/);
+  });
+
+  test('without headings its columns go by their numbers', async () => {
+    const text = '2026-03-02;bench;80;5\n2026-03-04;squat;100;5\n';
+    const { out } = await home.run(
+      ...['import', table(text), '--take', '--columns', 'lift=2,load=3,reps=4'],
+    );
+    expect(out).toContain('2 sets on 2 days added.');
+  });
+
+  test('days and months are never guessed where both could be meant', async () => {
+    const text = 'date,exercise,lbs,reps\n3/4/2026,bench,225,5\n5/4/2026,bench,225,5\n';
+    const { status, err } = await home.run('import', table(text));
+    expect(status).toBe(2);
+    expect(err).toContain('--dates day-first');
+    const { out } = await home.run('import', table(text), '--take', '--dates', 'month-first');
+    expect(out).toContain('2 sets on 2 days added.');
+    expect((await home.run('history')).out).toMatch(/2026-05-04 +102\.06 kg/);
+  });
+
+  test('one date past the 12th tells the order of all', async () => {
+    const text = 'date,exercise,kg,reps\n3/4/2026,bench,80,5\n3/25/2026,bench,82.5,5\n';
+    await home.run('import', table(text), '--take');
+    const { out } = await home.run('history');
+    expect(out).toContain('2026-03-04');
+    expect(out).toContain('2026-03-25');
+  });
+
+  test('of days and body weights becomes weigh-ins, once each', async () => {
+    const text = 'Date;Body weight\n2026-11-20;82,4\n2026-11-21;82,1\n2026-11-21;82,1\n';
+    const { out } = await home.run('import', table(text), '--take');
+    expect(out).toContain('2 weigh-ins added.');
+    expect((await home.run('import', table(text), '--take')).out).toContain('Nothing is new.');
+  });
+
+  test('a day that is still to come and loads that nobody lifts stay out', async () => {
+    const text = 'date,exercise,kg,reps\n2030-01-01,bench,80,5\n2026-03-02,bench,8000,5\n';
+    const { out } = await home.run('import', table(text));
+    expect(out).toContain('a day that is still to come: line 2');
+    expect(out).toContain('nobody lifts 8000: line 3');
+    expect(out).toContain('Nothing is new.');
+  });
+
+  test('goes on in the program from the range that the program has', async () => {
+    const text = 'date,exercise,kg,reps,sets\n2026-11-20,back squat,100,8,3\n';
+    await home.run('import', table(text), '--take', '--program', 'three-day');
+    const { out } = await home.run('today', '--program', 'three-day', '--day', 'A');
+    expect(out).toMatch(/last time, Fri 20 Nov 2026: 100 kg × 8, 8, 8/);
+  });
+});
