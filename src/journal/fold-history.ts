@@ -143,6 +143,8 @@ function touches(
 
 /** Ids of files, events and sessions that an event speaks of. */
 function names(event: JournalEvent): readonly string[] {
+  // It only remembers what came in together, and changes nothing of it.
+  if (event.type === 'imported') return [];
   const { of, session, after } = event as Partial<Record<'of' | 'session' | 'after', unknown>>;
   return [of, session, after].flat().filter((name) => typeof name === 'string');
 }

@@ -81,13 +81,15 @@ function named(name: string, { dataFolder, shippedPrograms }: ProgramSources): s
 function calledLikeLast({ lastName, dataFolder, shippedPrograms }: ProgramSources): string | null {
   const name = lastName();
   if (name === null) return null;
-  const found = [programsFolder(dataFolder), shippedPrograms]
+  const files = [programsFolder(dataFolder), shippedPrograms]
     .flatMap(filesIn)
-    .filter((path) => path.endsWith('.yaml'))
-    .find((path) => {
-      const read = readProgramFile(path);
-      return read.ok && read.program.name === name;
-    });
+    .filter((path) => path.endsWith('.yaml'));
+  // Reading one is slow. Nearly always the name stands in the file as it is; YAML may write it otherwise.
+  const likely = new Set(files.filter((path) => mayName(path, name)));
+  const found = [...likely, ...files.filter((path) => !likely.has(path))].find((path) => {
+    const read = readProgramFile(path);
+    return read.ok && read.program.name === name;
+  });
   return found ?? null;
 }
 
@@ -98,6 +100,16 @@ export function latestOwn({ dataFolder }: Pick<ProgramSources, 'dataFolder'>): s
     .map((path) => ({ path, changed: statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0 }))
     .sort((a, b) => b.changed - a.changed);
   return latest?.path ?? null;
+}
+
+function mayName(path: string, name: string): boolean {
+  try {
+    // A pipe would never come to an end.
+    return statSync(path).isFile() && readFileSync(path, 'utf8').includes(`name: ${name}\n`);
+  } catch {
+    // It is told where it is read as a program.
+    return false;
+  }
 }
 
 /** None where there is no such folder, or a file in its place. */

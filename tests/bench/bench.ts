@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Temporal } from 'temporal-polyfill';
@@ -8,40 +9,23 @@ import { rehearsedHistory } from '../../src/rehearsal/rehearsed-history.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { ownTimeOfLoad } from './load-in-mixed-gear.ts';
-import { writeLongHistory } from './long-history.ts';
+import { age, writeLongHistory } from './long-history.ts';
 
 /**
- * How long whole commands take on years of training: `npm run bench`, or `npm run bench -- 312` for
- * two years in place of ten. Exit 1 when a limit is not kept.
+ * What whole commands cost, as ratios of processor time taken in turn (A B A B …), so that they hold
+ * on a busy machine: `npm run bench`, or `npm run bench -- 3` for three years in place of ten.
+ * Exit 1 where the median ratio is over its bar.
  */
-const MOST = Number(process.argv[2] ?? 1560);
-const SIZES = [MOST / 10, MOST / 2, MOST].map(Math.round);
+const YEARS = Number(process.argv[2] ?? 10);
+const PAIRS = 9;
+const SESSIONS_A_YEAR = 156;
 /** Milliseconds for a load out of plates in both units, without the start of the program. */
 const MOST_OF_LOAD = 50;
-/** The best of so many runs counts: whatever else the machine does only ever adds to it. */
-const RUNS = 9;
-
-const COMMANDS: readonly { readonly args: readonly string[]; readonly limit?: number }[] = [
-  { args: ['--version'] },
-  { args: ['today', '--json'] },
-  { args: ['review'], limit: 1000 },
-  { args: ['history'], limit: 1000 },
-  { args: ['history', 'back-squat'], limit: 1000 },
-  { args: ['export', '--as', 'csv'] },
-  { args: ['export', '--as', 'html'] },
-];
 
 const CLI = fileURLToPath(new URL('../../dist/cli.js', import.meta.url));
 const PROGRAM = fileURLToPath(new URL('../../programs/three-day.yaml', import.meta.url));
 
 const say = (line: string) => process.stdout.write(`${line}\n`);
-
-interface Took {
-  /** Milliseconds from the start of Node to the end of the output. */
-  readonly wall: number;
-  /** Milliseconds of processor time: what is left to tell on a machine with other work. */
-  readonly cpu: number;
-}
 
 /** Writes the process's own processor time to a fourth stream when it ends. */
 const TELL_CPU = `data:text/javascript,${encodeURIComponent(
@@ -52,65 +36,108 @@ const TELL_CPU = `data:text/javascript,${encodeURIComponent(
    });`,
 )}`;
 
-function take(args: readonly string[], folder: string, data: string): Took {
+/** Processor time of a process in milliseconds. */
+function take(args: readonly string[], home: string, data = join(home, 'data')): number {
   const env = {
     PATH: process.env.PATH,
-    HOME: folder,
+    HOME: home,
     HOLDFAST_DATA: data,
-    XDG_CONFIG_HOME: join(folder, 'config'),
-    XDG_STATE_HOME: join(folder, 'state'),
+    XDG_CONFIG_HOME: join(home, 'config'),
+    XDG_STATE_HOME: join(home, 'state'),
   };
-  const start = performance.now();
-  const { status, stderr, output } = spawnSync(
-    process.execPath,
-    ['--import', TELL_CPU, CLI, ...args],
-    { env, maxBuffer: 2 ** 30, stdio: ['ignore', 'pipe', 'pipe', 'pipe'] },
-  );
+  const { status, stderr, output } = spawnSync(process.execPath, ['--import', TELL_CPU, ...args], {
+    env,
+    maxBuffer: 2 ** 30,
+    stdio: ['ignore', 'pipe', 'pipe', 'pipe'],
+  });
   if (status !== 0) throw new Error(`${args.join(' ')}: ${status} ${stderr}`);
-  return { wall: performance.now() - start, cpu: Number(String(output[3])) };
+  return Number(String(output[3]));
 }
 
-/** The best of all runs, each number for itself. */
-const best = (runs: readonly Took[]): Took => ({
-  wall: Math.min(...runs.map(({ wall }) => wall)),
-  cpu: Math.min(...runs.map(({ cpu }) => cpu)),
-});
+/** Smallest, median and largest. */
+function spread(of: readonly number[]): readonly [number, number, number] {
+  const sorted = of.toSorted((a, b) => a - b);
+  return [sorted[0] ?? 0, sorted[Math.floor(sorted.length / 2)] ?? 0, sorted.at(-1) ?? 0];
+}
+
+const over: string[] = [];
+
+/** One row: A's processor time, and A ÷ B pair by pair against its bar. */
+function compare(name: string, a: () => number, b: () => number, against: string, bar: number) {
+  a();
+  b();
+  const pairs = Array.from({ length: PAIRS }, () => [a(), b()] as const);
+  const [least, middle, most] = spread(pairs.map(([one, two]) => one / two));
+  const [ms] = spread(pairs.map(([one]) => one));
+  const ratio = `${middle.toFixed(2)} (${least.toFixed(2)} to ${most.toFixed(2)})`;
+  say(
+    `${name.padEnd(34)} ${`${ms.toFixed(0)} ms`.padStart(8)}  ÷ ${against.padEnd(18)} ${ratio.padEnd(24)} bar ${bar}`,
+  );
+  if (middle > bar) over.push(`${name}: ${middle.toFixed(2)} × ${against}, over ${bar}`);
+}
 
 const read = readProgramFile(PROGRAM);
 if (!read.ok) throw new Error('The shipped program cannot be read.');
 const { program } = read;
-say(`Rehearsing ${MOST} sessions …`);
+say(`Rehearsing ${YEARS} years …`);
 const history = rehearsedHistory(program, {
   until: Temporal.Now.plainDateISO('UTC'),
-  weeks: Math.ceil(MOST / program.daysPerWeek),
+  weeks: YEARS * 52,
   loss: 0,
   seed: 1,
   gear: defaultGear(program.unit),
   bodyMass: kilograms(84.6),
 });
 
-const written = SIZES.map((sessions) => writeLongHistory(history, sessions, 'bench'));
-const late: string[] = [];
+const homes: string[] = [];
+function newHome(): string {
+  const home = mkdtempSync(join(tmpdir(), 'holdfast-bench-'));
+  homes.push(home);
+  return home;
+}
+
+/** The program that was trained by is remembered, as after any session. */
+function remember(home: string): string {
+  mkdirSync(join(home, 'config', 'holdfast'), { recursive: true });
+  const settings = JSON.stringify({ programs: { [join(home, 'data')]: PROGRAM } });
+  writeFileSync(join(home, 'config', 'holdfast', 'settings.json'), settings);
+  return home;
+}
+
+/** The same years as this machine wrote them, and as they came out of one exported file. */
+function layouts(years: number): readonly (readonly [name: string, home: string])[] {
+  const { folder } = writeLongHistory(history, years * SESSIONS_A_YEAR, 'bench');
+  homes.push(folder);
+  const [imported, file] = [newHome(), join(folder, 'history.json')];
+  take([CLI, 'export', '--as', 'json', '--out', file], folder);
+  take([CLI, 'import', file], imported);
+  age(join(imported, 'data'));
+  return [
+    [`${years} y`, remember(folder)],
+    [`${years} y imported`, remember(imported)],
+  ];
+}
+
 try {
-  say('Best of all runs, in ms: wall clock, and processor time in brackets.');
-  say(['command'.padEnd(20), ...SIZES.map((size) => `${size} sessions`.padStart(16))].join(''));
-  for (const { args, limit } of COMMANDS) {
-    const took = written.map(({ folder, data }) =>
-      best(Array.from({ length: RUNS }, () => take(args, folder, data))),
-    );
-    const name = args.join(' ');
-    const cells = took.map(({ wall, cpu }) =>
-      `${wall.toFixed(0)} (${cpu.toFixed(0)})`.padStart(16),
-    );
-    say([name.padEnd(20), ...cells].join(''));
-    if (limit !== undefined && (took.at(-1)?.wall ?? 0) > limit)
-      late.push(`${name}: over ${limit} ms`);
+  const empty = remember(newHome());
+  const bare = () => take(['-e', ''], empty);
+  const today = (home: string) => () => take([CLI, 'today', '--json'], home);
+  say('Least ms of processor time; ratios as median (least to most).');
+  compare('--version', () => take([CLI, '--version'], empty), bare, 'bare Node', 1.5);
+  compare('today, empty', today(empty), bare, 'bare Node', 2.5);
+  for (const [name, home] of [...layouts(1), ...layouts(YEARS)]) {
+    compare(`today, ${name}`, today(home), today(empty), 'today, empty', 1.1);
+    for (const command of ['review', 'history']) {
+      const ms = Math.min(...Array.from({ length: 5 }, () => take([CLI, command], home)));
+      say(`${`${command}, ${name}`.padEnd(34)} ${`${ms.toFixed(0)} ms`.padStart(8)}  bar 1000 ms`);
+      if (ms > 1000) over.push(`${command}, ${name}: ${ms.toFixed(0)} ms`);
+    }
   }
 } finally {
-  for (const { folder } of written) rmSync(folder, { recursive: true, force: true });
+  for (const folder of homes) rmSync(folder, { recursive: true, force: true });
 }
 const load = ownTimeOfLoad(CLI);
 say(`load, twelve plate sizes ${load.toFixed(0)} ms of its own`);
-if (load > MOST_OF_LOAD) late.push(`load: over ${MOST_OF_LOAD} ms of its own`);
-for (const each of late) say(each);
-process.exitCode = late.length > 0 ? 1 : 0;
+if (load > MOST_OF_LOAD) over.push(`load: over ${MOST_OF_LOAD} ms of its own`);
+if (over.length > 0) say(['', 'Over a bar:', ...over.map((each) => `  ${each}`)].join('\n'));
+process.exitCode = over.length > 0 ? 1 : 0;

@@ -14,7 +14,7 @@ const wallOn = (date: Temporal.PlainDate, hour = 7): number =>
 
 /**
  * Writes the last `sessions` of a rehearsed history into a data folder as years of use leave it: a
- * file a session in the folder of its month, and a file for each day weighed.
+ * file a session in the folder of its month, and one for the weigh-ins of each month.
  */
 export function writeLongHistory(
   history: RehearsedHistory,
@@ -40,25 +40,32 @@ export function writeLongHistory(
     journal.importEvents(events.map((event, index) => ({ ...event, id: `${session}:${index}` })));
   }
   const first = kept[0]?.[0]?.at.wall ?? 0;
+  const months = new Map<string, JournalEvent[]>();
   for (const { date, mass } of history.weighIns) {
     wall = wallOn(date);
     if (wall < first) continue;
-    const event: JournalEvent = {
+    const month = date.toString().slice(0, 7);
+    const of = months.get(month) ?? [];
+    months.set(month, of);
+    of.push({
       type: 'weighed',
       mass,
       on: date.toString(),
-      id: `weighed-${date}:0`,
+      id: `weighed-${month}:${of.length}`,
       at: { wall, up: null, boot: null },
       zone: 0,
-    };
-    journal.importEvents([event]);
+    });
+  }
+  for (const of of months.values()) {
+    wall = of.at(-1)?.at.wall ?? 0;
+    journal.importEvents(of);
   }
   age(data);
   return { folder, data };
 }
 
 /** As if written an hour ago: no index is made of files that may still be on their way. */
-function age(folder: string): void {
+export function age(folder: string): void {
   const then = Date.now() / 1000 - 3600;
   for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
     if (entry.isFile()) utimesSync(join(entry.parentPath, entry.name), then, then);

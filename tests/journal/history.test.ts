@@ -233,7 +233,7 @@ describe('beside sessions', () => {
     expect(decisions.map(({ date, at }) => [date.toString(), at])).toEqual([['2026-11-25', NOON]]);
   });
 
-  test('those of one day share a file, which the next day leaves alone', () => {
+  test('those of one month share a file, which the next month leaves alone', () => {
     const [clock, disk] = [handClock(), memoryDisk()];
     const journal = aJournal(disk.files, { clock });
     const weigh = () => journal.record({ type: 'weighed', mass: kilograms(80), on: '2026-11-25' });
@@ -241,10 +241,12 @@ describe('beside sessions', () => {
     weigh();
     clock.wait(A_DAY);
     weigh();
+    clock.wait(5 * A_DAY);
+    weigh();
     const names = disk.paths().filter((path) => path.includes('/journal/'));
     expect(names.map((path) => path.slice(DATA.length, -24))).toHaveLength(2);
     expect(names[0]).toMatch(/\/journal\/2026-11\/2026-11-25-[0-9a-z]+-[0-9a-z]+\.jsonl$/);
-    expect(names[1]).toContain('/journal/2026-11/2026-11-26-');
+    expect(names[1]).toContain('/journal/2026-12/2026-12-01-');
   });
 });
 

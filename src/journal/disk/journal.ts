@@ -76,7 +76,7 @@ export interface Journal {
   readonly beginSession: (prescription: Prescription) => SessionWriter;
   /** Goes on with an open session, taking it over from another device where need be; takes the lock. */
   readonly resumeSession: (session: string) => SessionWriter;
-  /** Writes into this device's file of the day; gives the event. */
+  /** Writes into this device's file of the month; gives the event. */
   readonly record: (fact: Recordable) => JournalEvent;
   /** Facts of long ago, now, into one new file in the month of a day; gives their events. */
   readonly recordOf: (day: string, facts: readonly Recordable[]) => readonly JournalEvent[];

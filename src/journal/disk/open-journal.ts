@@ -240,7 +240,7 @@ function underLock(desk: JournalDesk, act: () => SessionWriter): SessionWriter {
 }
 
 /**
- * Writes one fact into this device's file of the day. Where another process is at work, or no lock
+ * Writes one fact into this device's file of the month. Where another process is at work, or no lock
  * can be made, it goes into a new file: two processes never write to one.
  */
 function recordFact(desk: JournalDesk, fact: Recordable): JournalEvent {
@@ -248,7 +248,7 @@ function recordFact(desk: JournalDesk, fact: Recordable): JournalEvent {
   const wasHeld = desk.lock.isHeld();
   const isAlone = wasHeld || takenQuietly(desk);
   try {
-    const file = isAlone ? dayFile(desk) : null;
+    const file = isAlone ? monthFile(desk) : null;
     return file ? appended(desk, file, fact, at) : inNewFile(desk, fact, at);
   } finally {
     if (isAlone && !wasHeld) desk.lock.release();
@@ -263,14 +263,18 @@ function takenQuietly({ lock }: JournalDesk): boolean {
   return isTaken;
 }
 
-function dayFile(desk: JournalDesk): EventFile | null {
-  const start = `${desk.today()}-${desk.place.device}-`;
-  const found = desk.reread((name) => name.startsWith(start)).find(isDayFile);
+/** A file for each day weighed would be thousands after years, and each is looked at at every start. */
+function monthFile(desk: JournalDesk): EventFile | null {
+  const month = desk.today().slice(0, 7);
+  const isOurs = (name: string) => readName(name)?.device === desk.place.device;
+  const found = desk
+    .reread((name) => name.startsWith(`${month}-`) && isOurs(name))
+    .find(isMonthFile);
   return found ? desk.reopen(found) : null;
 }
 
 /** Neither a session's file nor one that was imported, whose events carry other ids than its name. */
-function isDayFile({ name, lines: [first] }: FileOnDisk): boolean {
+function isMonthFile({ name, lines: [first] }: FileOnDisk): boolean {
   if (first?.kind !== 'event') return false;
   const { type, id } = first.event;
   const isSession = type === 'session-opened' || type === 'session-taken-over';
