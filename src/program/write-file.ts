@@ -124,6 +124,7 @@ const CAUSES: Readonly<Record<string, string>> = {
   EPERM: 'You may not write in that folder.',
   EROFS: 'The disk is read-only.',
   ENOENT: 'There is no such folder.',
+  ELOOP: 'Its links lead in a circle.',
   ENOTDIR: 'A part of the path is a file and no folder.',
   EISDIR: 'It is a folder.',
   EEXIST: 'A part of the path is a file and no folder.',

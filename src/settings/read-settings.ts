@@ -1,6 +1,7 @@
 import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Problem } from '../text/problem.ts';
+import { diskWords } from './disk-words.ts';
 import { DEFAULT_SETTINGS, type Settings, settingsSchema } from './settings.ts';
 
 export const SETTINGS_NAME = 'settings';
@@ -81,8 +82,8 @@ function readOne(path: string): OneFile {
     if (about.size > MOST_BYTES) return { kind: 'bad', found: 'it is too large' };
     text = readFileSync(path, 'utf8');
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code ?? 'an unknown error';
-    return code === 'ENOENT' ? { kind: 'missing' } : { kind: 'bad', found: code };
+    const isMissing = (error as NodeJS.ErrnoException).code === 'ENOENT';
+    return isMissing ? { kind: 'missing' } : { kind: 'bad', found: diskWords(error) };
   }
   let data: unknown;
   try {

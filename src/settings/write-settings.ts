@@ -2,6 +2,7 @@ import { copyFileSync, existsSync, mkdirSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import Conf from 'conf';
 import { Refusal } from '../text/problem.ts';
+import { diskWords } from './disk-words.ts';
 import { LAST_GOOD_NAME, readSettings, SETTINGS_NAME } from './read-settings.ts';
 import { type Settings, settingsSchema } from './settings.ts';
 
@@ -32,7 +33,7 @@ export function writeSettings(folder: string, change: Partial<Settings>): Settin
     const foreign = Object.entries(before.foreign).filter(([key]) => !(key in change));
     conf.store = { ...wanted, ...Object.fromEntries(foreign) };
   } catch (error) {
-    throw unwritable(path, (error as Error).message);
+    throw unwritable(path, diskWords(error));
   }
   const after = readSettings(folder);
   if (after.isDamaged || JSON.stringify(after.settings) !== JSON.stringify(wanted)) {

@@ -4,6 +4,8 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  rmSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
@@ -157,3 +159,32 @@ test('a session file of zeroes is not called repaired, and stays as it is', asyn
   ]);
   expect(readFileSync(file)).toEqual(Buffer.alloc(4000));
 });
+
+test('settings whose folder is a circle of links are told in words', async () => {
+  const folder = join(home.folder, 'config');
+  rmSync(folder, { recursive: true });
+  symlinkSync(`${folder}-b`, folder);
+  symlinkSync(folder, `${folder}-b`);
+  for (const words of [['settings', 'bell', 'no'], ['doctor']]) {
+    const { status, out, err } = await home.run(...words);
+    expect(status).toBeGreaterThan(0);
+    expect(`${out}${err}`).toContain('its links lead in a circle');
+    expect(`${out}${err}`).not.toMatch(/ELOOP|mkdir/);
+  }
+  // The session goes on with the defaults.
+  expect((await home.run('today')).status).toBe(0);
+});
+
+test.skipIf(!existsSync('/proc/1'))(
+  'a folder in which nothing can be made is refused',
+  async () => {
+    const weighed = await home.run('weigh', '80', '--data', '/proc/1');
+    expect([weighed.status, weighed.out]).toEqual([2, '']);
+    expect(weighed.err).toContain('Nothing was saved in /proc/1');
+    const { status, out } = await home.run('doctor', '--data', '/proc/1');
+    expect([status, out]).toEqual([
+      1,
+      expect.stringContaining('Nothing could be saved in /proc/1'),
+    ]);
+  },
+);

@@ -21,7 +21,7 @@ const DENIED: Trouble = {
   fix: 'Give yourself the right to write there, or choose another folder with --data.',
 };
 const NOT_THERE: Trouble = {
-  what: 'the folder is not there any more',
+  what: 'the folder is gone, or the system lets nothing be made in it',
   fix: 'Bring the folder back, or choose another one with --data.',
 };
 

@@ -1,0 +1,75 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { afterAll, describe, expect, test } from 'vitest';
+import { ROOT } from '../../src/tooling/root.mjs';
+
+const CLI = join(ROOT, 'dist', 'cli.js');
+const home = mkdtempSync(join(tmpdir(), 'holdfast-start-'));
+afterAll(() => rmSync(home, { recursive: true, force: true }));
+
+/** Says on a fourth stream which modules were asked for. */
+const TELL_MODULES = `data:text/javascript,${encodeURIComponent(
+  `import module from 'node:module';
+   import { writeSync } from 'node:fs';
+   const loaded = new Set();
+   module.registerHooks({ load: (url, context, next) => {
+     loaded.add(url);
+     return next(url, context);
+   } });
+   process.on('exit', () => writeSync(3, [...loaded].join(' ')));`,
+)}`;
+
+function run(node: readonly string[], ...args: string[]) {
+  const { status, stderr, stdout, output } = spawnSync(process.execPath, [...node, CLI, ...args], {
+    env: { PATH: process.env.PATH, HOME: home },
+    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'pipe', 'pipe'],
+  });
+  return { status, stderr, stdout, told: String(output[3] ?? '') };
+}
+
+/** Parts of the build that a command loads. */
+function loadedBy(...args: string[]): readonly string[] {
+  const { status, told } = run(['--import', TELL_MODULES], ...args);
+  expect(status).toBe(0);
+  const folder = pathToFileURL(join(ROOT, 'dist/')).href;
+  return told.split(' ').filter((url) => url.startsWith(folder));
+}
+
+const textOf = (parts: readonly string[]): string =>
+  parts.map((url) => readFileSync(new URL(url), 'utf8')).join('\n');
+
+describe('what is loaded', () => {
+  test.each([['today', '--json'], ['--version'], ['load', '100'], ['history']])(
+    'by %s holds neither what draws screens nor what writes settings',
+    (...args) => {
+      const text = textOf(loadedBy(...args));
+      expect(text.length).toBeGreaterThan(10_000);
+      // The bundler names each file that it puts in.
+      expect(text).not.toMatch(
+        /^\/\/ node_modules\/(ink|react|react-reconciler|yoga-layout|conf|preact)\//m,
+      );
+    },
+  );
+
+  test('by today is no more than it was', () => {
+    // Seen: 68 parts. More of them is a slower start.
+    expect(loadedBy('today', '--json').length).toBeLessThanOrEqual(70);
+  });
+
+  test('by --version reads no program', () => {
+    expect(textOf(loadedBy('--version'))).not.toMatch(/^\/\/ node_modules\/(yaml|zod)\//m);
+  });
+});
+
+test.each([['today'], ['check'], ['gear', '--plates', '20kg=4'], ['settings', 'bell', 'no']])(
+  '%s makes no code out of text',
+  (...args) => {
+    const { status, stderr } = run(['--disallow-code-generation-from-strings'], ...args);
+    expect(stderr).not.toContain('EvalError');
+    expect(status).toBe(0);
+  },
+);
