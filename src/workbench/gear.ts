@@ -29,6 +29,7 @@ export function madeUp(
   return {
     words: standing(made, exercise, gear),
     change: changing(made, exercise, gear),
+    digits: inDigits(made, gear),
     picture: bar ? (width) => platePicture(bar, width) : () => [],
   };
 }
@@ -66,12 +67,23 @@ function changing({ on, change, strip }: SetUp, exercise: Named, gear: Gear): st
   return first.length + own.length === 0 ? null : [...first, ...own].join(', ');
 }
 
+/** `-5 +10 +2.5`: what comes off and goes on, for large digits; null where those would not say all. */
+function inDigits({ change, strip }: SetUp, gear: Gear): string | null {
+  const handled = [...change.off, ...change.on];
+  if (handled.length === 0 || strip.length > 0 || isMixed(gear)) return null;
+  const signed = (sign: string) => (plate: PlateKind) => `${sign}${plate.stamped.amount}`;
+  return [...change.off.map(signed('-')), ...change.on.map(signed('+'))].join(' ');
+}
+
 /** A sit-up's plate is held; a pull-up's hangs. */
 const onBody = ({ pattern }: Named): string => (pattern === 'trunk' ? 'held' : 'on the belt');
 
+const isMixed = ({ plates }: Gear): boolean =>
+  new Set(plates.map(({ stamped }) => stamped.unit)).size > 1;
+
 /** `20 + 10`, with the unit named where plates of both are owned: a 2.5 may be either. */
 export function plateWords(plates: readonly PlateKind[], gear: Gear): string {
-  const mixed = new Set(gear.plates.map(({ stamped }) => stamped.unit)).size > 1;
+  const mixed = isMixed(gear);
   return plates
     .map(({ stamped }) => (mixed ? `${stamped.amount} ${stamped.unit}` : `${stamped.amount}`))
     .join(' + ');
@@ -102,6 +114,8 @@ export interface MadeUp {
   readonly words: string;
   /** `take off 5, put on 10 + 2.5 a side`, from what is loaded now; null where it is as it should be. */
   readonly change: string | null;
+  /** The same for large digits, `-5 +10 +2.5`; null where nothing changes or digits would not say all. */
+  readonly digits: string | null;
   /** Lines of a side view no wider than `width` columns; none where there is nothing to draw. */
   readonly picture: (width: number) => readonly string[];
 }

@@ -3,6 +3,7 @@ import type { SessionState } from '../../session/state.ts';
 import { columnsOf } from '../../text/columns.ts';
 import type { Mass } from '../../training/mass.ts';
 import type { Bench } from '../../workbench/bench.ts';
+import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { plannedSet } from '../set-plan.ts';
@@ -23,6 +24,22 @@ export function implementLines(
     ? paragraph(made.change, columns, 'strong')
     : paragraph(`as it is: ${made.words}`, columns, 'plain', 2);
 }
+
+/** The plates to change in block digits, to be read from the rack; none where they do not fit. */
+export function plateDigits(
+  session: SessionState,
+  phase: Phase,
+  bench: Bench,
+  columns: number,
+): Line[] {
+  const next = nextLoad(session, phase);
+  if (!next || phase.kind === 'lifting') return [];
+  const digits = bench.madeUp(next.exercise, next.load)?.digits ?? '';
+  return (blockDigits(digits, columns, PLATE_ROWS) ?? []).map((row) => line(row));
+}
+
+/** At 3 m a digit should be about 4.5 lines high (ISO 9241). */
+const PLATE_ROWS = 5;
 
 /** The gear may have changed since the session began: another load is asked for, at once. */
 function unmadeLines(

@@ -13,7 +13,7 @@ import { planText } from '../plan-words.ts';
 import { restLine } from '../rest-line.ts';
 import { entryLines } from '../runner/entry-lines.ts';
 import { type Headline, headline } from '../runner/headline.ts';
-import { implementLines, pictureLines } from '../runner/implement.ts';
+import { implementLines, pictureLines, plateDigits } from '../runner/implement.ts';
 import { RUNNER_KEYS } from '../runner/keys.ts';
 import { nextLines } from '../runner/next-lines.ts';
 import { runnerTexts } from '../runner/spoken.ts';
@@ -31,7 +31,11 @@ function lines({ model, phase, bench }: Seen, columns: number, rows: number): Li
   const { session, size } = model;
   if (!session || !phase) return [];
   const head = headline(model, phase);
-  const digits = blockDigits(head.digits, columns, digitRows(size.rows)) ?? [head.digits];
+  const plates = plateDigits(session, phase, bench, columns);
+  // Where there is room for one of them, the plates come first: the load stands below in words.
+  const platesOnly = size.rows < 24 && phase.kind !== 'resting' && plates.length > 0;
+  const large = blockDigits(head.digits, columns, digitRows(size.rows)) ?? [head.digits];
+  const digits = platesOnly ? plates : large.map((row) => line(row));
   const resting = phase.kind === 'resting' ? [line(restLine(phase, columns), 'drawn')] : [];
   const caption = head.caption.flatMap((text) => paragraph(text, columns, 'strong'));
   // Every second of a rest counts; there is no room for it then but on tall screens.
@@ -39,16 +43,13 @@ function lines({ model, phase, bench }: Seen, columns: number, rows: number): Li
   const top: Block[] = [
     block([topLine(model, phase, columns)], 6),
     block(stateLines(head, phase.kind === 'lifting', columns), 0, 1),
-    block(
-      digits.map((row) => line(row)),
-      0,
-      2,
-    ),
+    block(digits, 0, 2),
     block(caption, 1, 1),
     block(resting, 5, 1),
     block(nextLines(session, phase, columns), 2, 1),
     block(implementLines(session, phase, bench, columns), 2),
     block(entryLines(model, phase, columns), 1, 1),
+    block(platesOnly ? [] : plates, 5, 1),
     block(pictureLines(session, phase, bench, columns), 6, 1),
     block(noteLines(model, phase, columns), 7, 1),
     block(isTight ? [] : laterLines(session, phase, columns), 8, 1),
