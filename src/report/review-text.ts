@@ -92,7 +92,7 @@ export function reviewSections(
 function figureLines(review: Review, unit: Unit, width: number): string[] {
   const columns: readonly Column[] = [
     { heading: 'figure', align: 'left' },
-    { heading: 'value', align: 'right' },
+    { heading: '', align: 'right' },
     { heading: '', align: 'left', dropFirst: 1 },
   ];
   const rows = reviewFigures(review, unit).map(({ name, value, about }) => [name, value, about]);

@@ -11,15 +11,20 @@ export type Row = readonly string[];
 
 const GUTTER = 2;
 
+/** Wider than any screen: the table is read aloud, each row as a sentence. */
+export const SPOKEN_WIDTH = 10_000;
+
 /**
  * A text table in lines of at most `width` columns. Where it is too wide, columns that may be
  * dropped go first; where even that does not do, each row becomes a block of `heading  value` lines.
+ * Nothing stands in place of the headings where it is read aloud.
  */
 export function textTable(
   columns: readonly Column[],
   rows: readonly Row[],
   width: number,
 ): string[] {
+  if (width >= SPOKEN_WIDTH) return sentences(columns, rows);
   let shown = columns.map((_, index) => index);
   const widths = columns.map(({ heading }, index) =>
     rows.reduce((most, row) => Math.max(most, columnsOf(row[index] ?? '')), columnsOf(heading)),
@@ -59,4 +64,18 @@ function blocks(columns: readonly Column[], rows: readonly Row[], width: number)
     ...(at > 0 ? [''] : []),
     ...columns.map(({ heading }, index) => cutTo(`${heading}  ${row[index] ?? ''}`.trim(), width)),
   ]);
+}
+
+/** `Back squat: kept 98 %, e1RM 133 kg.`, with an empty line where the headings would be. */
+function sentences(columns: readonly Column[], rows: readonly Row[]): string[] {
+  return [
+    '',
+    ...rows.map((row) => {
+      const [name = '', ...facts] = columns.map(({ heading }, index) => {
+        const value = row[index] ?? '';
+        return value === '' || index === 0 ? value : `${heading} ${value}`.trim();
+      });
+      return `${name}: ${facts.filter((fact) => fact !== '').join(', ')}.`;
+    }),
+  ];
 }

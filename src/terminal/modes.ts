@@ -1,3 +1,5 @@
+import { writeSync } from 'node:fs';
+
 const ESC = '\u001b';
 const BEL = '\u0007';
 
@@ -48,3 +50,15 @@ export const titleCode = (title: string): string => `${ESC}]2;${title}${BEL}`;
 /** Shows `share` (0 to 1) of a rest as progress; null takes it away. */
 export const progressCode = (share: number | null): string =>
   share === null ? PROGRESS_OFF : `${ESC}]9;4;1;${Math.round(share * 100)}${BEL}`;
+
+/**
+ * Writes to a terminal that may be gone: at once, since nothing is written later, and without a
+ * complaint where nobody is left to read it.
+ */
+export function writeLast({ fd = 1 }: { readonly fd?: number }, bytes: string): void {
+  try {
+    writeSync(fd, bytes);
+  } catch {
+    // It is gone.
+  }
+}

@@ -2,7 +2,7 @@ import { type RenderOptions, render } from 'ink';
 import type { ReactElement } from 'react';
 import type { Key } from '../terminal/key-decoder.ts';
 import { type KeyStream, keySource } from '../terminal/key-source.ts';
-import { enterModes, leaveModes, REPEATS_OFF, REPEATS_ON } from '../terminal/modes.ts';
+import { enterModes, leaveModes, REPEATS_OFF, REPEATS_ON, writeLast } from '../terminal/modes.ts';
 import { plainStdout } from '../terminal/plain-stdout.ts';
 import { StandInStdin } from '../terminal/stand-in-stdin.ts';
 import { terminalKind } from '../terminal/terminal-kind.ts';
@@ -67,8 +67,9 @@ export function onScreen(
       stopKeys(status === HUNG_UP);
       stdout.off('resize', resized);
       stopWatching();
-      // A terminal that hung up must not be written to, and Ink's own farewell would be.
-      if (status !== HUNG_UP) {
+      // To a terminal that hung up Ink's own farewell would be written when it is gone.
+      if (status === HUNG_UP) writeLast(ports.stdout as { fd?: number }, leaveModes({ progress }));
+      else {
         try {
           if (!screenReader) write(REPEATS_OFF);
           // Before the modes go back: its last frame belongs on the alternate screen.

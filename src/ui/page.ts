@@ -1,3 +1,4 @@
+import { SPOKEN_WIDTH } from '../report/table.ts';
 import { bannerLines } from './banner.ts';
 import { BLANK, type Line, paragraph, span, textOf } from './line.ts';
 import { type Acting, type Outcome, type Seen, show } from './outcome.ts';
@@ -89,7 +90,7 @@ export const titled = (title: string, words: string | null, columns: number): Li
 ];
 
 /** Wide enough that nothing is broken into lines: a screen reader wants whole sentences. */
-export const OPEN = 10_000;
+export const OPEN = SPOKEN_WIDTH;
 
 /** The number behind a bar says all of it. */
 const withoutBars = (text: string): string => text.replace(/[█▌░│]+ */g, ' ');

@@ -67,6 +67,14 @@ test('a hang-up ends by its signal, which is 129 to a shell, and no complaint ab
   await again.terminal.until('set 2 of 2');
 });
 
+test('a hang-up to a terminal that is still there leaves everything as it was before', async () => {
+  const { home, terminal } = realSession({ home: withTaps() });
+  await inARest(terminal);
+  terminal.kill('SIGHUP');
+  expect(await terminal.end()).toEqual({ exitCode: 0, signal: 1 });
+  expectLeftInOrder(terminal, home);
+});
+
 test('a bug ends with a sentence in place of a stack trace, everything as it was before', async () => {
   const { home, terminal, order } = await drivenSession({ home: withTaps() });
   await inARest(terminal);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Glass } from './glass.ts';
-import { Player } from './player.ts';
+import { LAPTOP, Player } from './player.ts';
+import { demoScene } from './scene.ts';
 
 describe('for a screen reader', () => {
   it('a rest is told by its start, its half, ten seconds and its end, never by a clock', () => {
@@ -58,6 +59,15 @@ describe('for a screen reader', () => {
     expect(text).toContain(wanted);
     expect(text).not.toMatch(/[█▀▄■□◧━×·↑↓→]|\[x\]| {2}/);
     expect(text).toMatch(/Keys\. |Any key goes back/);
+  });
+});
+
+describe('a table', () => {
+  it('is read as sentences, a row each with its headings', () => {
+    const spoken = new Player(LAPTOP, { over: demoScene() }).keys('t').spoken().join('\n');
+    expect(spoken).toMatch(
+      /^Back squat: kept \d+ %.*, e1RM [\d.]+ kg, times body weight \d\.\d\d/m,
+    );
   });
 });
 
