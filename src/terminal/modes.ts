@@ -55,7 +55,8 @@ export const progressCode = (share: number | null): string =>
  * Writes to a terminal that may be gone: at once, since nothing is written later, and without a
  * complaint where nobody is left to read it.
  */
-export function writeLast({ fd = 1 }: { readonly fd?: number }, bytes: string): void {
+export function writeLast({ fd }: { readonly fd?: number }, bytes: string): void {
+  if (fd === undefined) return;
   try {
     writeSync(fd, bytes);
   } catch {

@@ -1,4 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
+import { rackFor } from '../../src/progression/rack.ts';
+import { kilograms } from '../../src/training/mass.ts';
 import { aGear } from './a-gear.ts';
 import { plank, straight } from './a-program.ts';
 import { nextTime } from './next-time.ts';
@@ -31,4 +33,12 @@ describe('a timed hold of 30–60 s', () => {
     expect(next).toMatchObject({ move: 'hold', aims: [40, 35, 30] });
     expect(next.words[0]).toBe('Set 3 stopped under 30 s: body weight again, and aim at 30 there.');
   });
+});
+
+test('no band holds a plank up: a hold is never lighter than the body', () => {
+  const held = { loading: 'bodyweight', hands: 2, bodyShare: null, bar: null, step: null } as const;
+  const bands = [{ name: 'light', assistance: { amount: 10, unit: 'kg' } }] as const;
+  const { loads } = rackFor(held, aGear({ bands }), kilograms(80));
+  expect(loads.lightest).toBe(0);
+  expect(loads.atOrBelow(kilograms(-10))).toBeNull();
 });
