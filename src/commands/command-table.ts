@@ -289,7 +289,7 @@ export const COMMANDS: readonly CommandRow[] = [
     name: 'schema',
     brief: 'JSON Schemas of documents',
     operands: '<document>',
-    does: 'prints the JSON Schema of a program file, or of what a command prints',
+    does: 'prints the JSON Schema of a program, a journal line, or what a command prints',
     options: [{ flags: '--as <format>', does: 'json, or of programs text: a page to read' }],
     examples: ['holdfast schema program', 'holdfast schema today'],
     load: () => import('./schema.ts'),

@@ -5,10 +5,14 @@ import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { WrongUse } from '../text/problem.ts';
 import type { Run } from './call.ts';
+import { journalLineSchema } from './journal-schema.ts';
 import { SCHEMAS } from './schemas.ts';
 
 /** A program file is written by people, and has a schema for editors. */
 const PROGRAM = 'program';
+
+/** What lies in the data folder. */
+const JOURNAL = 'journal';
 
 /** Prints the JSON Schema (draft-7) of a document that other programs may read or write. */
 export const run: Run = async ({ args: [name = ''], options, write }) => {
@@ -18,6 +22,9 @@ export const run: Run = async ({ args: [name = ''], options, write }) => {
   }
   const found = Object.hasOwn(SCHEMAS, name) ? SCHEMAS[name] : undefined;
   if (name === PROGRAM) write(jsonText(programJsonSchema()));
+  else if (name === JOURNAL) {
+    write(jsonText(asJsonSchema(journalLineSchema, 'The JSON text of a line of a journal file')));
+  }
   // Of what is read by others only what they may rely on: keys may be added one day.
   else if (found) write(jsonText(asJsonSchema(await found.load(), found.title)));
   else throw new WrongUse(unknown(name));
@@ -38,7 +45,7 @@ function guideOf(name: string, as: string): string {
 }
 
 function unknown(name: string) {
-  const names = [PROGRAM, ...Object.keys(SCHEMAS)];
+  const names = [PROGRAM, JOURNAL, ...Object.keys(SCHEMAS)];
   const near = nearestKey(name, names);
   return {
     what: `There is no schema of "${name}".`,

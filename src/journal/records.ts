@@ -271,6 +271,9 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   }),
 };
 
+/** Every kind of event that this version writes. */
+export const EVENT_TYPES = Object.keys(SHAPES) as readonly JournalEvent['type'][];
+
 const stamp = withFields({
   id: (value) => typeof value === 'string' && /^[^:]+:\d+$/.test(value),
   at: withFields({

@@ -143,13 +143,15 @@ function programName(program: () => Program): string | null {
 
 /** A program that cannot be read, for a mistake in a lift of Friday, says its unit all the same. */
 function programUnit(program: () => Program, path: () => string): Unit | null {
+  // Nearly every program says it in a line of its own, and reading the whole of it is slow.
+  const line = /^\ufeff?["']?unit["']?[ \t]*:[ \t]*["']?(kg|lb)\b/m.exec(textAt(path) ?? '');
+  if (line?.[1] === 'kg' || line?.[1] === 'lb') return line[1];
   try {
     return program().unit;
   } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
+    if (error instanceof Refusal) return null;
+    throw error;
   }
-  const line = /^\ufeff?["']?unit["']?[ \t]*:[ \t]*["']?(kg|lb)\b/m.exec(textAt(path) ?? '');
-  return line?.[1] === 'kg' || line?.[1] === 'lb' ? line[1] : null;
 }
 
 /** Null too where no program can be found at all. */

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Ajv from 'ajv';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -104,4 +104,20 @@ test('the schema of programs is there for editors', async () => {
 test('another name is refused with the one that was meant', async () => {
   const { status, err } = await home.run('schema', 'todya');
   expect([status, err]).toEqual([2, expect.stringContaining('Did you mean "today"?')]);
+});
+
+test('every line of a journal fits the schema of journals', async () => {
+  doSession(home);
+  await home.run('weigh', '82.4');
+  await home.run('gear', '--plates', '20kg=4');
+  const schema = JSON.parse((await home.run('schema', 'journal')).out);
+  const fits = ajv.compile(schema);
+  const folder = join(home.data, 'journal');
+  const lines = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.jsonl'))
+    .flatMap((name) => readFileSync(join(folder, name), 'utf8').trimEnd().split('\n'));
+  expect(lines.length).toBeGreaterThan(5);
+  for (const line of lines)
+    expect([fits(JSON.parse(line.slice(9))), fits.errors]).toEqual([true, null]);
+  expect(fits({ ...JSON.parse(lines[0]?.slice(9) ?? ''), type: 'no-such-thing' })).toBe(false);
 });

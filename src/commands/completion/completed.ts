@@ -43,7 +43,7 @@ const OPERANDS: Readonly<Record<string, Values>> = {
   history: { kind: 'asked', of: 'lifts' },
   lifts: { kind: 'asked', of: 'lifts' },
   check: { kind: 'asked', of: 'programs' },
-  schema: words('program', ...Object.keys(SCHEMAS)),
+  schema: words('program', 'journal', ...Object.keys(SCHEMAS)),
   settings: words(...SETTING_ROWS.map(({ name }) => name)),
 };
 
