@@ -109,8 +109,10 @@ describe('a day of rest is better', () => {
     expect(nextGood.toString()).toBe(TODAY.add({ days: 1 }).toString());
   });
 
-  it('after training today', () => {
-    expect(due(session('A', 0)).rest?.rule).toBe('rest-trained-today');
+  it('after training today, of no muscle more than of another', () => {
+    const { rest } = due(session('A', 0));
+    expect(rest?.rule).toBe('rest-trained-today');
+    expect(rest?.facts).not.toHaveProperty('muscles');
   });
 });
 
