@@ -33,6 +33,7 @@ export function buildExercise(
     bar: written.bar ?? null,
     step: toMass(written.step),
     track: written.track ?? null,
+    ...(written.pair !== undefined && { pair: written.pair }),
     warmUp: written.warm_up ?? true,
     note: written.note ?? null,
     accept: written.accept ?? {},

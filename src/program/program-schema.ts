@@ -57,6 +57,10 @@ export const exerciseSchema = z
       'both',
     ]).optional(),
     track: text('Exercises of one lift with the same track progress as one.', 40).optional(),
+    pair: text(
+      'Two or three exercises of a day with the same word here alternate their sets: one lift rests while the other works.',
+      20,
+    ).optional(),
     warm_up: truth('false: no warm-up sets are shown.').optional(),
     note: text('Shown with the exercise.', 200).optional(),
     accept: accept('this exercise').optional(),

@@ -24,6 +24,8 @@ interface ExerciseBase {
   readonly step: Mass | null;
   /** Names the track where the lifter wants two exercises to progress as one. */
   readonly track: string | null;
+  /** Exercises of the day with the same word here alternate their sets; absent: one after the other. */
+  readonly pair?: string;
   readonly warmUp: boolean;
   readonly note: string | null;
   /** Findings of the check that the lifter has accepted, by rule key, with the reason. */

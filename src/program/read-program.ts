@@ -125,6 +125,7 @@ function readDays(
       );
       return null;
     });
+    problems.push(...pairProblems(yaml, [...path, 'exercises']));
     return {
       name: String(valueAt(found, ['name']) ?? ''),
       exercises: onTracksOfTheirOwn(exercises.filter((exercise) => exercise !== null)),
@@ -147,6 +148,24 @@ function onTracksOfTheirOwn(exercises: readonly Exercise[]): readonly Exercise[]
     const before = seen.get(kin) ?? 0;
     seen.set(kin, before + 1);
     return before === 0 ? exercise : { ...exercise, track: `${track} (${before + 1})` };
+  });
+}
+
+const MOST_IN_A_PAIR = 3;
+
+/** Two or three alternate; one that is left alone by an edit is done like any other, and the check tells. */
+function pairProblems(yaml: YamlText, path: Path): PlacedProblem[] {
+  const pairs = listAt(yaml, path).map((found) => valueAt(found, ['pair']));
+  return pairs.flatMap((pair, at) => {
+    const before = pairs.slice(0, at).filter((each) => each === pair).length;
+    if (typeof pair !== 'string' || before !== MOST_IN_A_PAIR) return [];
+    return [
+      {
+        ...yaml.placeOf([...path, at, 'pair']),
+        what: `pair: more than ${MOST_IN_A_PAIR} exercises of the day have ${shown(pair)}; two or three can alternate.`,
+        fix: 'Give some of them another word, or none.',
+      },
+    ];
   });
 }
 

@@ -43,6 +43,7 @@ export function finishDraft(
     hands: lift.hands,
     bodyShare: lift.bodyShare,
     track: trackOf(exercise),
+    ...(exercise.pair !== undefined && { pair: exercise.pair }),
     style: exercise.style,
     basis: BASIS[lift.loading],
     load,

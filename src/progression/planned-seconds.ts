@@ -26,6 +26,8 @@ function clockedExercise(
     rest,
     perSide,
     warmUps: warmUpsOf(exercise, all.slice(0, at)),
+    inOneGo: minis !== null,
+    pair: exercise.pair,
   };
 }
 

@@ -48,8 +48,8 @@ export function prescribeAnew(
         )
       : asMany(prescribeExercise(plan, written, past, circumstances, { change }), exercise);
   const asked = change.kind === 'load' ? fromToday(cold, underway, past, circumstances) : cold;
-  const { inProgram } = exercise;
-  const now = inProgram ? { ...asked, inProgram } : asked;
+  const { inProgram, pair } = exercise;
+  const now = { ...asked, ...(inProgram && { inProgram }), ...(pair && { pair }) };
   const { trained, equipment } = underway;
   return written.warmUp ? withWarmUp(now, trained, circumstances.gear, equipment) : now;
 }

@@ -51,6 +51,8 @@ export interface PrescribedExercise extends Omit<Lift, 'key' | 'joints' | 'needs
   readonly track: string;
   /** Absent in old journals, until a session of theirs is folded. */
   readonly inProgram?: InProgram;
+  /** Exercises of the day with the same word here alternate their sets; absent: one after the other. */
+  readonly pair?: string;
   readonly style: 'straight' | 'cluster';
   readonly basis: Basis;
   /** Null: the lifter is asked for it. */

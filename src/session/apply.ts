@@ -3,6 +3,7 @@ import { elapsedMs, type Reading } from '../training/reading.ts';
 import type { SessionEvent, SetPlace } from './events.ts';
 import { inForce } from './in-force.ts';
 import { isCluster, isOver, nextSet } from './next-set.ts';
+import { pairedNow, restInPair } from './pairs.ts';
 import { amendSets, confirmSets, openSession, replaceLift, withSetDown } from './set-changes.ts';
 import type { ExerciseState, LastDown, SessionState, Stage } from './state.ts';
 
@@ -55,6 +56,14 @@ const CHANGES: Changes = {
   'exercise-skipped': (state, { exercise }) =>
     within(standing(state), exercise, (each) => ({ ...each, leftOut: true })),
   'exercise-chosen': (state, { exercise }) => choose(standing(state), exercise),
+  paired: (state, { exercises }) => ({
+    ...state,
+    pairs: pairedNow(state.pairs, exercises),
+  }),
+  'pair-parted': (state, { exercise }) => ({
+    ...state,
+    pairs: state.pairs.filter((pair) => !pair.includes(exercise)),
+  }),
   'set-added': (state, { exercise }) => ({
     ...within(state, exercise, (each) => ({ ...each, added: each.added + 1, leftOut: false })),
     chosen: exercise,
@@ -117,7 +126,7 @@ function choose(state: SessionState, chosen: number): SessionState {
     const left = isCluster(each) && each.done.length > 0 && !isOver(each);
     return left ? { ...each, clusterEnd: 'lifter' } : each;
   });
-  return { ...state, exercises, chosen, current: chosen };
+  return { ...state, exercises, chosen, goesFirst: chosen, current: chosen };
 }
 
 /** Rest after a warm-up set, in seconds (60 s: common practice; the late end is ours). */
@@ -139,16 +148,22 @@ function stageOf(state: SessionState): Stage {
   return { kind: 'resting', next, running: { since, rest, pausedMs } };
 }
 
-function restBefore(
-  { exercises, prescription }: SessionState,
-  last: LastDown,
-  next: SetPlace,
-): Rest {
+function restBefore(state: SessionState, last: LastDown, next: SetPlace): Rest {
+  const { exercises, prescription } = state;
   const exercise = exercises[next.exercise];
+  if (exercise && isFromPartner(state, last, next)) return restInPair(exercise, last);
   const same = last.place.exercise === next.exercise && last.track === exercise?.prescribed.track;
   if (!exercise || !same) return prescription.restBetween;
   return last.place.role === 'warm-up' ? WARM_UP_REST : exercise.prescribed.rest;
 }
+
+/** After the partner's work sets; warm-ups of a pair follow one another like those of any lifts. */
+const isFromPartner = (state: SessionState, last: LastDown, next: SetPlace): boolean =>
+  last.place.role !== 'warm-up' &&
+  next.role !== 'warm-up' &&
+  next.role !== 'mini' &&
+  state.pairs.some((pair) => pair.includes(last.place.exercise) && pair.includes(next.exercise)) &&
+  last.place.exercise !== next.exercise;
 
 const changed = ({ from, to }: Rest, by: number): Rest => ({
   from: Math.max(0, from + by),

@@ -15,6 +15,9 @@ export type SessionCommand =
   | { readonly do: 'skip-warm-ups' }
   | { readonly do: 'skip-exercise'; readonly exercise: number }
   | { readonly do: 'choose-exercise'; readonly exercise: number }
+  /** Lets the sets of an exercise alternate with those of the one that the lifter is at. */
+  | { readonly do: 'pair'; readonly exercise: number }
+  | { readonly do: 'part-pair'; readonly exercise: number }
   | { readonly do: 'add-set' }
   | { readonly do: 'end-cluster' }
   | {

@@ -57,6 +57,10 @@ export type SessionFact =
   | { readonly type: 'exercise-skipped'; readonly exercise: number }
   /** The lifter goes on with this exercise next, out of the planned order. */
   | { readonly type: 'exercise-chosen'; readonly exercise: number }
+  /** The sets of these exercises alternate from here on. */
+  | { readonly type: 'paired'; readonly exercises: readonly number[] }
+  /** The exercises that alternate with this one are done one after the other again. */
+  | { readonly type: 'pair-parted'; readonly exercise: number }
   | { readonly type: 'set-added'; readonly exercise: number }
   | { readonly type: 'cluster-ended'; readonly exercise: number; readonly reason: ClusterEnd }
   /** Numbers were corrected, and as they are now they do not end the cluster. */

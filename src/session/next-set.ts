@@ -2,13 +2,52 @@ import type { SetPlace } from './events.ts';
 import type { DoneSet, ExerciseState, LiftWork, SessionState } from './state.ts';
 
 /** The set that comes next, or null when every set is done or left out. */
-export function nextSet(state: Pick<SessionState, 'exercises' | 'chosen'>): SetPlace | null {
-  const { exercises, chosen } = state;
+export function nextSet(
+  state: Pick<SessionState, 'exercises' | 'chosen' | 'goesFirst' | 'pairs'>,
+): SetPlace | null {
+  const { exercises, chosen, goesFirst } = state;
   const first = chosen !== null && exercises[chosen] && !isOver(exercises[chosen]) ? chosen : null;
-  const exercise = first ?? exercises.findIndex((each) => !isOver(each));
+  const due = first ?? exercises.findIndex((each) => !isOver(each));
+  // The one that was chosen goes first; then the sets alternate again.
+  const exercise = due < 0 || due === goesFirst ? due : turnOf(state, due);
   const found = exercises[exercise];
   return found ? { exercise, ...placeWithin(found) } : null;
 }
+
+/** The exercises whose sets alternate with those of this one and that have sets left. */
+export function partnersOf(
+  { pairs, exercises }: Pick<SessionState, 'pairs' | 'exercises'>,
+  exercise: number,
+): readonly number[] {
+  const pair = pairs.find((each) => each.includes(exercise)) ?? [];
+  return pair.filter((each) => each !== exercise && exercises[each] && !isOver(exercises[each]));
+}
+
+/**
+ * Which of a pair goes next, where `exercise` has its turn: a cluster to its end, then warm-ups,
+ * one lift after the other, then whichever has fewer sets behind it, or rests longer.
+ */
+export function turnOf(state: Pick<SessionState, 'pairs' | 'exercises'>, exercise: number): number {
+  const { exercises } = state;
+  const inOrder = [exercise, ...partnersOf(state, exercise)].toSorted((a, b) => a - b);
+  const stateAt = (at: number): ExerciseState => exercises[at] as ExerciseState;
+  const running = inOrder.find((at) => isCluster(stateAt(at)) && stateAt(at).done.length > 0);
+  const cold = inOrder.find((at) => hasWarmUps(stateAt(at)));
+  const [fewest] = inOrder.toSorted(
+    (a, b) =>
+      roundsOf(stateAt(a)) - roundsOf(stateAt(b)) || lastAt(stateAt(a)) - lastAt(stateAt(b)),
+  );
+  return running ?? cold ?? fewest ?? exercise;
+}
+
+/** When its last set was put down; 0 before it. */
+const lastAt = ({ done }: ExerciseState): number => done.at(-1)?.at.wall ?? 0;
+
+const roundsOf = (exercise: ExerciseState): number =>
+  worksOf(exercise).reduce((sum, work) => sum + setsCounted(work), 0);
+
+const hasWarmUps = ({ done, skipped, warmUpsSkipped, warmUpsDone, prescribed }: ExerciseState) =>
+  done.length + skipped === 0 && !warmUpsSkipped && warmUpsDone < prescribed.warmUp.length;
 
 /** Is nothing of the exercise left to do? */
 export function isOver(exercise: ExerciseState): boolean {

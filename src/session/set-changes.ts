@@ -1,6 +1,7 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { elapsedMs, type Reading } from '../training/reading.ts';
 import type { SessionEvent, SetPlace } from './events.ts';
+import { pairedIn } from './pairs.ts';
 import { laterBy } from './stage-now.ts';
 import type { DoneSet, ExerciseState, LiftWork, SessionState } from './state.ts';
 
@@ -22,6 +23,7 @@ export function withSetDown(state: SessionState, event: Event<'set-done'>): Sess
     exercises: state.exercises.map((each, i) => (i === exercise ? changed : each)),
     stage: { kind: 'all-done' },
     current: exercise,
+    goesFirst: null,
     loaded: [...state.loaded, { id: event.id, exercise: found.prescribed, load: event.load }],
     lastDown: { place, track: found.prescribed.track, at, changedBy: 0, pausedMs: 0 },
   };
@@ -154,7 +156,9 @@ export function openSession({ session, device, prescription, at, zone }: Opening
     stage: { kind: 'all-done' },
     current: null,
     chosen: null,
+    goesFirst: null,
     lastDown: null,
+    pairs: pairedIn(prescription.exercises),
     loaded: [],
     pausedSince: null,
     pausedMs: 0,

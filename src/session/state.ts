@@ -99,7 +99,11 @@ export interface SessionState {
   readonly current: number | null;
   /** The exercise that goes first, out of the planned order; null: the planned order. */
   readonly chosen: number | null;
+  /** The exercise whose turn it is because the lifter chose it, until a set of it is put down; null: whose turn it is. */
+  readonly goesFirst: number | null;
   readonly lastDown: LastDown | null;
+  /** Positions of the exercises whose sets alternate, two or three together. */
+  readonly pairs: readonly (readonly number[])[];
   /** In order: what is on each bar, handle and belt now follows from these and the gear. */
   readonly loaded: readonly LoadedSet[];
   /** When the lifter paused, while paused. */

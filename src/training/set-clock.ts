@@ -11,6 +11,12 @@ export const CLOCK = {
   sessionsForOwnPace: 5,
 } as const;
 
+/**
+ * Seconds from a set of one lift to the next of its partner, where sets of two or three alternate:
+ * a breath and the way over. Ours; each lift rests by its own rest beside it.
+ */
+export const PAIR_REST = { from: 60, to: 90 } as const;
+
 /** What the clock needs to know of an exercise. */
 export interface ClockedExercise {
   readonly counts: 'reps' | 'seconds';
@@ -21,6 +27,10 @@ export interface ClockedExercise {
   /** Each set is done once with either side. */
   readonly perSide: boolean;
   readonly warmUps: number;
+  /** Its sets are a lead set and mini-sets, done in one go. */
+  readonly inOneGo?: boolean;
+  /** Exercises of one pair alternate their sets. */
+  readonly pair?: string | undefined;
 }
 
 /** Seconds that a set is under way. */
@@ -45,8 +55,51 @@ export function sessionSeconds(
   pace = 1,
   between: number = CLOCK.betweenExercises,
 ): number {
-  const work = exercises.reduce((sum, exercise) => sum + exerciseSeconds(exercise), 0);
-  return pace * (work + Math.max(0, exercises.length - 1) * between);
+  const groups = pairedUp(exercises);
+  const work = groups.reduce((sum, group) => sum + pairSeconds(group), 0);
+  return pace * (work + Math.max(0, groups.length - 1) * between);
+}
+
+/** The exercises of each pair together, the others alone. */
+function pairedUp(exercises: readonly ClockedExercise[]): readonly (readonly ClockedExercise[])[] {
+  const groups: ClockedExercise[][] = [];
+  for (const exercise of exercises) {
+    const pair = exercise.pair && groups.find(([first]) => first?.pair === exercise.pair);
+    if (pair) pair.push(exercise);
+    else groups.push([exercise]);
+  }
+  return groups;
+}
+
+/**
+ * Seconds of exercises whose sets alternate: each set begins a breath after its partner's, and not
+ * before the middle of its own rest is over.
+ */
+function pairSeconds(exercises: readonly ClockedExercise[]): number {
+  const [only] = exercises;
+  if (only && exercises.length === 1) return exerciseSeconds(only);
+  const middle = ({ from, to }: ClockedExercise['rest']): number => (from + to) / 2;
+  const turns = exercises.map((exercise) => ({
+    rest: middle(exercise.rest),
+    sets: exercise.inOneGo
+      ? [exerciseSeconds({ ...exercise, warmUps: 0 })]
+      : exercise.sets.map((count) => setSeconds(count, exercise)),
+    rested: 0,
+  }));
+  const warmUps = exercises.reduce((sum, each) => sum + each.warmUps, 0) * CLOCK.warmUpSet;
+  let now = warmUps;
+  let last: (typeof turns)[number] | null = null;
+  for (let round = 0; turns.some(({ sets }) => round < sets.length); round++) {
+    for (const turn of turns) {
+      const set = turn.sets[round];
+      if (set === undefined) continue;
+      const breath = last === null || last === turn ? 0 : middle(PAIR_REST);
+      now = Math.max(now + breath, turn.rested) + set;
+      turn.rested = now + turn.rest;
+      last = turn;
+    }
+  }
+  return now;
 }
 
 /** What a past session was planned to take and what it took, in seconds. */

@@ -1,5 +1,5 @@
 import type { SessionCommand } from '../session/command.ts';
-import { nextSet, plannedSets } from '../session/next-set.ts';
+import { nextSet, partnersOf, plannedSets } from '../session/next-set.ts';
 import type { SessionState } from '../session/state.ts';
 import { loadText } from './words.ts';
 
@@ -33,6 +33,12 @@ function wordsOf(command: SessionCommand, session: SessionState): string | null 
       return `${named(command.exercise)}: what was left is left out.`;
     case 'choose-exercise':
       return command.exercise === place?.exercise ? null : `On to ${named(command.exercise)}.`;
+    case 'pair': {
+      const others = place ? [place.exercise, ...partnersOf(session, place.exercise)] : [];
+      return `${[...others, command.exercise].map(named).join(' and ')} alternate now.`;
+    }
+    case 'part-pair':
+      return `${named(command.exercise)} alternates with no other any more.`;
     case 'add-set': {
       const exercise = session.exercises[session.current ?? place?.exercise ?? 0];
       return exercise ? `${plannedSets(exercise) + 1} sets now.` : null;

@@ -10,6 +10,35 @@ const SIDES = 'lift: dumbbell-side-raise, cluster: { lead: 12-15 }';
 const ABS = 'lift: crunch, cluster: { lead: 12-15 }';
 const kg = (amount: number) => ({ amount, unit: 'kg' }) as const;
 
+describe('pairs', () => {
+  const pairOf = (a: string, b: string) => plan({ A: [`${a}, pair: a`, `${b}, pair: a`] });
+
+  test('of opposed muscles are fine', () => {
+    expect(said('pair-without-rest', pairOf(PRESS, ROW))).toEqual([]);
+  });
+
+  test('of lifts that leave one another no rest are advised against, each for its reason', () => {
+    const words = (a: string, b: string) => said('pair-without-rest', pairOf(a, b)).join();
+    expect(words(SQUAT, 'lift: leg-press, sets: 3, reps: 8-10')).toContain(
+      'both heavy for the same muscles',
+    );
+    expect(words(ROW, 'lift: pull-up, sets: 3, reps: 5-8')).toContain('same muscles');
+    expect(words(SQUAT, PRESS)).toContain('on one bar');
+    expect(words(SIDES, 'lift: cable-side-raise, sets: 3, reps: 10-12')).toContain('a cluster');
+  });
+
+  test('of one are done by themselves, and said', () => {
+    expect(said('pair-of-one', plan({ A: [`${PRESS}, pair: a`, ROW] }))).toHaveLength(1);
+    expect(said('pair-of-one', pairOf(PRESS, ROW))).toEqual([]);
+  });
+
+  test('take less time by the clock of sets than one after the other', () => {
+    const minutes = (text: string) => Number(programFigures(programOf(text)).days[0]?.minutes);
+    const [paired, apart] = [pairOf(PRESS, ROW), plan({ A: [PRESS, ROW] })].map(minutes);
+    expect(paired).toBeLessThan((apart ?? 0) * 0.8);
+  });
+});
+
 describe('the week', () => {
   test('fewer than six hard sets for a muscle with work of its own', () => {
     expect(said('few-hard-sets', plan({ A: ['lift: leg-curl, sets: 1, reps: 8'] }))).toEqual([

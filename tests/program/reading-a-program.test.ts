@@ -192,6 +192,30 @@ test('of a lift in the catalogue only what changes is written', () => {
   expect(lift).toMatchObject({ name: 'Back squat', caution: 'Mind the low ceiling.' });
 });
 
+test('exercises of a day with the same word at pair: alternate, three at most', () => {
+  const lines = (count: number) =>
+    [
+      'name: Short of time',
+      'unit: kg',
+      'days:',
+      '  - name: A',
+      '    exercises:',
+      ...['bench-press', 'dumbbell-row', 'crunch', 'leg-curl']
+        .slice(0, count)
+        .map((lift) => `      - { lift: ${lift}, sets: 3, reps: 8-10, pair: a }`),
+    ].join('\n');
+  expect(read(lines(3)).days[0]?.exercises.map(({ pair }) => pair)).toEqual(['a', 'a', 'a']);
+  expect(readProgram(lines(4), 'p.yaml')).toMatchObject({
+    ok: false,
+    problems: [
+      {
+        line: 9,
+        what: 'pair: more than 3 exercises of the day have "a"; two or three can alternate.',
+      },
+    ],
+  });
+});
+
 test('a lift twice in a day has two tracks, on two days it has one', () => {
   const squat = '      - { lift: back-squat, sets: 1, reps: 3-5, start: 100 }';
   const text = [

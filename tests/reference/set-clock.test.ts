@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { exerciseSeconds } from '../../src/training/set-clock.ts';
+import { exerciseSeconds, sessionSeconds } from '../../src/training/set-clock.ts';
 
 // Marshall 2012, J Sci Med Sport 15(2):153–158: 20 reps at 3 s each, three ways.
 const fivesOfFour = (rest: number) => ({
@@ -30,4 +30,13 @@ test('a cluster takes less than half the time of the same reps as straight sets'
   const straight = { ...fivesOfFour(0), sets: [10, 10, 10], rest: { from: 90, to: 150 } };
   const cluster = { ...fivesOfFour(0), sets: [14, 4, 4, 4, 4], rest: { from: 10, to: 15 } };
   expect(exerciseSeconds(cluster)).toBeLessThan(exerciseSeconds(straight) / 2);
+});
+
+// Worked by hand, ours: two lifts of 2 sets of 5 reps (15 s), rests of 180 s, a breath of 75 s.
+// A 0–15, B 90–105, A at the later of 180 and 195: 195–210, B at the later of 285 and 285: 285–300.
+test('two lifts that alternate rest from their own last sets', () => {
+  const lift = { ...fivesOfFour(180), sets: [5, 5], pair: 'a' };
+  expect(sessionSeconds([lift, lift], 1, 150)).toBe(300);
+  const { pair: _, ...alone } = lift;
+  expect(sessionSeconds([alone, alone], 1, 150)).toBe(2 * 210 + 150);
 });

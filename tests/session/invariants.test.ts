@@ -80,7 +80,7 @@ const act: fc.Arbitrary<Act> = fc.oneof(
   {
     weight: 3,
     arbitrary: fc.record({
-      do: fc.constantFrom('skip-exercise', 'choose-exercise', 'mark-pain'),
+      do: fc.constantFrom('skip-exercise', 'choose-exercise', 'mark-pain', 'pair', 'part-pair'),
       exercise,
     }) as fc.Arbitrary<Act>,
   },

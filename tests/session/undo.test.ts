@@ -33,6 +33,12 @@ const acts: readonly (readonly [SessionCommand['do'], Play, SessionCommand?])[] 
   ['skip-warm-ups', play(prescription(warm))],
   ['skip-exercise', play(prescription(straight())), { do: 'skip-exercise', exercise: 0 }],
   ['choose-exercise', play(prescription(warm, cluster())), { do: 'choose-exercise', exercise: 1 }],
+  ['pair', lift(play(prescription(straight(), cluster()))), { do: 'pair', exercise: 1 }],
+  [
+    'part-pair',
+    lift(play(prescription(straight({ pair: 'a' }), cluster({ pair: 'a' })))),
+    { do: 'part-pair', exercise: 0 },
+  ],
   ['add-set', play(prescription(straight()))],
   ['end-cluster', lift(play(prescription(cluster())))],
   [

@@ -32,6 +32,8 @@ export function clockedDay({ exercises }: Pick<Day, 'exercises'>): readonly Cloc
       sets: plannedCounts(exercise),
       rest,
       perSide: lift.perSide,
+      inOneGo: style === 'cluster',
+      pair: exercise.pair,
       warmUps: exercise.warmUp ? usualWarmUps({ ...lift, style, lo: range[0], warmth }) : 0,
     };
   });

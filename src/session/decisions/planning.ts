@@ -1,7 +1,8 @@
+import { pairClash } from '../../training/pairing.ts';
 import type { Reading } from '../../training/reading.ts';
 import type { SessionCommand } from '../command.ts';
 import type { SetPlace } from '../events.ts';
-import { isCluster, isOver, nextSet } from '../next-set.ts';
+import { isCluster, isOver, nextSet, partnersOf } from '../next-set.ts';
 import { stageNow } from '../stage-now.ts';
 import type { SessionState } from '../state.ts';
 import { accepted, type Decided, forExercise, refused } from './decided.ts';
@@ -30,6 +31,35 @@ export function addSet(state: SessionState): Decided {
         )
       : accepted({ type: 'set-added', exercise }),
   );
+}
+
+/** Pairs an exercise with the one that the lifter is at, and with those that alternate with that one. */
+export function pair(state: SessionState, { exercise }: Command<'pair'>): Decided {
+  const here = state.stage.kind === 'lifting' ? state.stage.set : nextSet(state);
+  return forExercise(state, exercise, (each) => {
+    if (isOver(each)) return refused(`Nothing of ${each.prescribed.name} is left to do.`);
+    if (!here || here.exercise === exercise) {
+      return refused('An exercise is paired with the one you are at.', 'Choose another one.');
+    }
+    const exercises = [here.exercise, ...partnersOf(state, here.exercise), exercise];
+    if (exercises.length > MOST_TOGETHER) {
+      return refused('Three exercises alternate already.', 'Take the pair apart first.');
+    }
+    const lifts = exercises.flatMap((at) => state.exercises[at]?.prescribed ?? []);
+    const clash = pairClash(lifts);
+    return clash ? { ok: false, problem: clash } : accepted({ type: 'paired', exercises });
+  });
+}
+
+/** Sets of more would wait longer than their rest. Ours. */
+const MOST_TOGETHER = 3;
+
+export function partPair(state: SessionState, { exercise }: Command<'part-pair'>): Decided {
+  return state.pairs.some((each) => each.includes(exercise))
+    ? accepted({ type: 'pair-parted', exercise })
+    : forExercise(state, exercise, ({ prescribed }) =>
+        refused(`${prescribed.name} alternates with no other.`),
+      );
 }
 
 export function endCluster(state: SessionState): Decided {

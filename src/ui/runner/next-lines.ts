@@ -1,9 +1,37 @@
+import { partnersOf, plannedSets } from '../../session/next-set.ts';
+import { ownRestLeft } from '../../session/pairs.ts';
 import type { SessionState } from '../../session/state.ts';
 import { rangeText } from '../../text/durations.ts';
-import { type Line, paragraph } from '../line.ts';
+import type { Reading } from '../../training/reading.ts';
+import { type Line, line, paragraph } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { plannedSet } from '../set-plan.ts';
-import { countText, loadText } from '../words.ts';
+import { countdownText, countText, loadText } from '../words.ts';
+
+/** Of a pair the lifts that wait: which set is due next of each, and when its own rest is over. */
+export function waitingLines(
+  session: SessionState,
+  phase: Phase,
+  now: Reading,
+  columns: number,
+): Line[] {
+  const place = placeOf(phase);
+  if (!place) return [];
+  return partnersOf(session, place.exercise).flatMap((at) => {
+    const waits = session.exercises[at];
+    if (!waits) return [];
+    const left = ownRestLeft(waits, session.pausedSince ?? now)?.from ?? 0;
+    const set = `set ${waits.done.length + waits.skipped + 1} of ${plannedSets(waits)}`;
+    const when = left > 0 ? countdownText(left * 1000) : 'rested';
+    return [line(cutTo(`in turn ${waits.prescribed.name} · `, `${set} · ${when}`, columns))];
+  });
+}
+
+/** What is on the right stays whole; the name before it gives way. */
+const cutTo = (name: string, rest: string, columns: number): string =>
+  name.length + rest.length <= columns
+    ? name + rest
+    : `${name.slice(0, Math.max(0, columns - rest.length - 2))}… ${rest}`;
 
 /** During a rest: what the next set asks for, since the digits show the time. */
 export function nextLines(session: SessionState, phase: Phase, columns: number): Line[] {

@@ -145,6 +145,8 @@ const ACT_WORDS: Readonly<Partial<Record<SessionEvent['type'], string>>> = {
   'warm-ups-skipped': 'the skipped warm-ups',
   'exercise-skipped': 'leaving it out',
   'exercise-chosen': 'the change of exercise',
+  paired: 'the pair',
+  'pair-parted': 'the end of the pair',
   'set-added': 'the added set',
   'cluster-ended': 'the end of the cluster',
   'exercise-replaced': 'the other load or lift',

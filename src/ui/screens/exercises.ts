@@ -1,4 +1,5 @@
 import type { SessionCommand } from '../../session/command.ts';
+import type { SessionState } from '../../session/state.ts';
 import type { PainAnswer } from '../../workbench/bench.ts';
 import type { Effect } from '../effect.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
@@ -36,6 +37,9 @@ function exerciseList({ model: { session } }: Seen<Exercises>): ChoiceList {
   return { title: 'Exercises', words: 'Space goes on with the chosen one.', choices: rows };
 }
 
+const isPaired = (session: SessionState | null, exercise: number): boolean =>
+  session?.pairs.some((pair) => pair.includes(exercise)) ?? false;
+
 export const EXERCISES_SCREEN = listScreen<Exercises>({
   list: exerciseList,
   first: [
@@ -52,6 +56,18 @@ export const EXERCISES_SCREEN = listScreen<Exercises>({
       press: (acting) => {
         const { screen } = acting;
         return send(acting, [{ do: 'skip-exercise', exercise: screen.chosen }], screen);
+      },
+    },
+    {
+      keys: ['p'],
+      label: ({ screen, model }) =>
+        isPaired(model.session, screen.chosen) ? 'take the pair apart' : 'alternate with this',
+      footer: 4,
+      press: (acting) => {
+        const { screen, model } = acting;
+        const exercise = screen.chosen;
+        const paired = isPaired(model.session, exercise);
+        return send(acting, [{ do: paired ? 'part-pair' : 'pair', exercise }], screen);
       },
     },
   ],

@@ -15,7 +15,7 @@ import { entryLines } from '../runner/entry-lines.ts';
 import { type Headline, headline } from '../runner/headline.ts';
 import { implementLines, pictureLines, plateDigits } from '../runner/implement.ts';
 import { RUNNER_KEYS } from '../runner/keys.ts';
-import { nextLines } from '../runner/next-lines.ts';
+import { nextLines, waitingLines } from '../runner/next-lines.ts';
 import { runnerTexts } from '../runner/spoken.ts';
 import type { ScreenModule } from '../screen.ts';
 import { sessionLine, setsLeft } from '../session-line.ts';
@@ -47,6 +47,7 @@ function lines({ model, phase, bench }: Seen, columns: number, rows: number): Li
     block(caption, 1, 1),
     block(resting, 5, 1),
     block(nextLines(session, phase, columns), 2, 1),
+    block(waitingLines(session, phase, model.now, columns), 4),
     block(implementLines(session, phase, bench, columns), 2),
     block(entryLines(model, phase, columns), 1, 1),
     block(platesOnly ? [] : plates, 5, 1),

@@ -1,0 +1,59 @@
+import type { Problem } from '../text/problem.ts';
+import { directMuscles, type Lift } from './lift.ts';
+
+/** What two lifts share that wants rest, so that their sets do not alternate. */
+export type PairClash = 'muscles' | 'grip' | 'lower-back' | 'bar' | 'cluster';
+
+/** What is looked at of a lift in a pair. */
+export type Paired = Pick<Lift, 'name' | 'trains' | 'pattern' | 'kind' | 'loading'> & {
+  readonly style: 'straight' | 'cluster';
+  /** Null: the first bar that is owned. */
+  readonly bar: string | null;
+};
+
+/**
+ * Why two lifts should not alternate, the weightiest reason first; empty where they may. That
+ * opposed muscles keep the work in about half the time: Robbins 2010, JSCR 24:2873–2882, from
+ * memory; what is kept apart here is common practice.
+ */
+export function clashesOf(a: Paired, b: Paired): readonly PairClash[] {
+  const shared = directMuscles(a.trains).some((muscle) => directMuscles(b.trains).includes(muscle));
+  const heavy = a.kind === 'compound' && b.kind === 'compound';
+  const isCluster = a.style === 'cluster' || b.style === 'cluster';
+  const found: readonly (readonly [PairClash, boolean])[] = [
+    ['bar', a.loading === 'barbell' && b.loading === 'barbell' && a.bar === b.bar],
+    ['cluster', isCluster && shared],
+    ['muscles', heavy && shared],
+    ['grip', heavy && tiresGrip(a) && tiresGrip(b)],
+    ['lower-back', heavy && tiresLowerBack(a) && tiresLowerBack(b)],
+  ];
+  return found.flatMap(([clash, is]) => (is ? [clash] : []));
+}
+
+const PULLS: ReadonlySet<string> = new Set(['horizontal-pull', 'vertical-pull']);
+
+const tiresGrip = ({ pattern, loading }: Paired): boolean =>
+  PULLS.has(pattern) || (pattern === 'hinge' && loading !== 'stack');
+
+const tiresLowerBack = ({ trains, loading }: Paired): boolean =>
+  loading !== 'stack' && (trains['lower-back'] ?? 0) > 0;
+
+/** Of each clash, what is to be said after "A and B …". */
+export const CLASH_WORDS: Readonly<Record<PairClash, string>> = {
+  bar: 'are loaded on one bar, which would be changed after every set',
+  cluster: 'train the same muscles, and a cluster leaves them no rest',
+  muscles: 'are both heavy for the same muscles, so neither would rest',
+  grip: 'both tire the grip, which would not rest',
+  'lower-back': 'both load the lower back, which would not rest',
+};
+
+/** The first reason why some of these should not alternate; null where all may. */
+export function pairClash(lifts: readonly Paired[]): Problem | null {
+  for (const [at, a] of lifts.entries()) {
+    for (const b of lifts.slice(at + 1)) {
+      const [clash] = clashesOf(a, b);
+      if (clash) return { what: `${a.name} and ${b.name} ${CLASH_WORDS[clash]}.` };
+    }
+  }
+  return null;
+}
