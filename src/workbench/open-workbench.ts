@@ -61,7 +61,12 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
   const sources = (): ProgramSources => ({
     asked: taken === null ? wishes.program : null,
     last: taken ?? rememberedProgram(settings().settings, folders),
-    lastName: () => records.journal().history().sessions.at(-1)?.program ?? null,
+    // What a table of other origin brought names no program: its days are dates.
+    lastName: () =>
+      records
+        .journal()
+        .history()
+        .sessions.findLast(({ day, date }) => day !== date.toString())?.program ?? null,
     dataFolder: folders.data,
     shippedPrograms: ports.shippedPrograms,
     cwd: ports.cwd,

@@ -175,3 +175,12 @@ test('a program that did not come along with the data is missed aloud', async ()
     other.throwAway();
   }
 });
+
+test('a table of other origin brings no program that could be missed', async () => {
+  const table = join(home.folder, 'years.csv');
+  writeFileSync(table, 'Date;Lift;Load;Reps\n2026-11-20;Bench;60;8\n');
+  expect((await home.run('import', table, '--take')).out).toContain('1 set on 1 day added');
+  const { out, err } = await home.run('today');
+  expect(out).toContain('Three days');
+  expect(err).not.toContain('is not here');
+});

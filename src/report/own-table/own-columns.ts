@@ -121,6 +121,6 @@ const listed = (names: readonly string[]): string =>
   names.map((name) => `"${safeText(name)}"`).join(', ');
 
 const notFound = (missing: readonly Meaning[], names: readonly string[]) => ({
-  what: `No column for ${missing.join(', ')} was found; the table has ${listed(names)}.`,
+  what: `No column for ${missing.join(', ')} was found; the table has ${listed(names) || 'no columns'}.`,
   fix: `Name them: --columns "${missing.map((one) => `${one}=HEADING`).join(', ')}".`,
 });
