@@ -1,3 +1,4 @@
+import { countsWords } from '../progression/counts-words.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type {
   PrescribedExercise,
@@ -49,7 +50,9 @@ function exerciseLines(
       ? [`  warm-up: ${warmUp.map((set) => `${words(set.load)} × ${set.reps}`).join(', ')}`]
       : []),
     ...(last
-      ? [`  last time, ${dayWords(last.date)}: ${words(last.load)} × ${last.counts.join(', ')}`]
+      ? [
+          `  last time, ${dayWords(last.date)}: ${words(last.load)} × ${countsWords(last.counts, exercise.style)}`,
+        ]
       : []),
     ...exercise.why.map((reason, at) => {
       const lead = at === 0 ? `${exercise.move}: ` : ' '.repeat(exercise.move.length + 2);

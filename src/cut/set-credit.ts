@@ -1,10 +1,10 @@
 import type { Result } from '../progression/past.ts';
-import { clusterEffectiveReps, clusterHardSets, isHardSet, reserveOf } from '../training/effort.ts';
+import { clusterHardReps, clusterHardSets, isHardSet, reserveOf } from '../training/effort.ts';
 
 /**
  * Hard sets that an exercise of a session counts for: straight sets close enough to failure (where
  * no effort was given, at the low end of what was asked), timed holds that reached the low end of
- * their range, a cluster by its effective reps. A lift done one side at a time counts once.
+ * their range, a cluster by its hard reps. A lift done one side at a time counts once.
  */
 export function hardSetsOf(result: Result): number {
   const { exercise, sets } = result;
@@ -19,10 +19,10 @@ export function hardSetsOf(result: Result): number {
   ).length;
 }
 
-/** Effective reps of a cluster; 0 for straight sets, where they are not counted. */
-export function effectiveClusterReps(result: Result): number {
+/** Hard reps of a cluster; 0 for straight sets, where they are not counted. */
+export function hardRepsOfClusters(result: Result): number {
   const cluster = result.exercise.style === 'cluster' ? clusterOf(result) : null;
-  return cluster ? clusterEffectiveReps(cluster.lead, cluster.minis) : 0;
+  return cluster ? clusterHardReps(cluster.lead, cluster.minis) : 0;
 }
 
 function clusterOf({ exercise, sets: [lead, ...minis] }: Result) {

@@ -3,7 +3,7 @@ import type { Past, Result } from '../progression/past.ts';
 import { MUSCLES, type Muscle } from '../training/lift.ts';
 import { type VolumeEntry, weeklyVolume } from '../training/volume.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
-import { effectiveClusterReps, hardSetsOf } from './set-credit.ts';
+import { hardRepsOfClusters, hardSetsOf } from './set-credit.ts';
 
 /** The work of some days. */
 export interface WorkDone {
@@ -119,7 +119,7 @@ function addUp(
   for (const result of results) {
     const entry = { trains: result.exercise.trains, hardSets: hardSetsOf(result) };
     pushTo(perDay, result.date.toString(), entry);
-    clusterReps += effectiveClusterReps(result);
+    clusterReps += hardRepsOfClusters(result);
     for (const { reserve } of result.sets) if (reserve !== null) reserves.push(reserve);
   }
   const volumes = [...perDay.values()].map(weeklyVolume);

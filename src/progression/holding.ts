@@ -18,7 +18,7 @@ const TELLING_LOSS = kilograms(1);
 /** Sessions at one load without a rep more after which a building lifter is told. Ours. */
 const STALLED_AFTER = 4;
 
-/** What holding means, by the program's aim: winning in a cut, the plan in maintenance, a stall in a build. */
+/** What holding means, by the program's aim: success in a cut, the plan in maintenance, a stall in a build. */
 export function whatHoldingMeans(
   each: Case,
   bouts: readonly Bout[],

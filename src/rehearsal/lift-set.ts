@@ -1,5 +1,5 @@
 import type { Range } from '../program/program.ts';
-import { CLUSTER, effectiveReps } from '../training/effort.ts';
+import { CLUSTER, hardReps } from '../training/effort.ts';
 import { repsToFailureAt } from '../training/strength.ts';
 import type { LifterModel } from './lifter-model.ts';
 
@@ -52,8 +52,8 @@ export function afterReps(
 ): Tiredness {
   const toFailure = Math.max(1, Math.round(fresh));
   const reserve = Math.max(0, Math.round(left) - reps);
-  const near = spent > 0.2 ? reps : effectiveReps(reps, reserve);
-  const hard = Math.min(1, near / Math.max(1, effectiveReps(toFailure, 0)));
+  const near = spent > 0.2 ? reps : hardReps(reps, reserve);
+  const hard = Math.min(1, near / Math.max(1, hardReps(toFailure, 0)));
   return {
     slow: slow + model.setCost * hard,
     spent: fresh > 0 ? Math.min(1, 1 - Math.max(0, left - reps) / fresh) : 1,

@@ -1,3 +1,4 @@
+import { countsWords } from '../progression/counts-words.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Result } from '../progression/past.ts';
 import { cutTo } from '../text/columns.ts';
@@ -32,7 +33,7 @@ export function historyText(
     { heading: 'load', align: 'right' },
     { heading: 'done', align: 'left' },
     { heading: 'in reserve', align: 'left', dropFirst: 3 },
-    { heading: 'e1RM', align: 'right', dropFirst: 1 },
+    { heading: 'best e1RM', align: 'right', dropFirst: 1 },
     { heading: 'move', align: 'left', dropFirst: 2 },
     { heading: '', align: 'left', dropFirst: 4 },
   ];
@@ -86,15 +87,12 @@ export function loadsText({ exercise, sets }: Result, unit: Unit): string {
   return loads.map((load) => loadWords(load, exercise.basis, unit)).join(', ');
 }
 
-/** `6 5 5`, `45 s 40 s`, and of a cluster `14 + 5 4`. */
+/** `6 5 5`, `45 s 40 s`, and of a cluster `14, then 5 4`. */
 export function countsText({ exercise, sets }: Result): string {
   const counts = sets.map(({ count }) =>
     exercise.counts === 'seconds' ? `${count} s` : `${count}`,
   );
-  const [lead, ...minis] = counts;
-  return exercise.style === 'cluster' && minis.length > 0
-    ? `${lead} + ${minis.join(' ')}`
-    : counts.join(' ');
+  return countsWords(counts, exercise.style, ' ');
 }
 
 function marksText({ pain, lighter, finished }: Result): string {

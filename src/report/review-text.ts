@@ -141,7 +141,7 @@ function weekLines({ weeks }: Review, width: number): string[] {
     { heading: 'week from', align: 'left' },
     { heading: 'sessions', align: 'right' },
     { heading: 'in reserve', align: 'right' },
-    { heading: 'cluster reps', align: 'right', dropFirst: 1 },
+    { heading: 'hard reps', align: 'right', dropFirst: 1 },
     { heading: '', align: 'left', dropFirst: 2 },
   ];
   const rows = weeks.map((week) => [

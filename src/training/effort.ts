@@ -52,7 +52,7 @@ export const isHardSet = (reserve: number, limit: number = EFFORT.hardSetReserve
  * Reps of a set done past 60 % of its reps to failure: 5 of a set of 12 to failure, the 8th to the
  * 12th. Only counted inside clusters. Ours.
  */
-export function effectiveReps(reps: number, reserve: number): number {
+export function hardReps(reps: number, reserve: number): number {
   const easy = Math.floor(roundedOff(EFFORT.easyShare * (reps + reserve)));
   return Math.max(0, reps - easy);
 }
@@ -66,19 +66,19 @@ export interface LeadSet {
   readonly reserve: number;
 }
 
-/** Effective reps of a cluster: every mini-set starts tired, so all its reps are effective. */
-export function clusterEffectiveReps(lead: LeadSet, minis: readonly number[]): number {
-  return effectiveReps(lead.reps, lead.reserve) + minis.reduce((sum, reps) => sum + reps, 0);
+/** Hard reps of a cluster: every mini-set starts tired, so all its reps are hard. */
+export function clusterHardReps(lead: LeadSet, minis: readonly number[]): number {
+  return hardReps(lead.reps, lead.reserve) + minis.reduce((sum, reps) => sum + reps, 0);
 }
 
 /**
- * Hard sets that a cluster counts for: its effective reps ÷ those of its lead set taken to
+ * Hard sets that a cluster counts for: its hard reps ÷ those of its lead set taken to
  * failure, to the nearest half. Ours.
  */
 export function clusterHardSets(lead: LeadSet, minis: readonly number[]): number {
-  const toFailure = effectiveReps(lead.reps + lead.reserve, 0);
+  const toFailure = hardReps(lead.reps + lead.reserve, 0);
   if (toFailure === 0) return 0;
-  return Math.round((clusterEffectiveReps(lead, minis) / toFailure) * 2) / 2;
+  return Math.round((clusterHardReps(lead, minis) / toFailure) * 2) / 2;
 }
 
 /** Choices about clusters. Ours. */

@@ -1,3 +1,4 @@
+import { countsWords } from '../progression/counts-words.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SetNumbers, SetPlace } from '../session/events.ts';
@@ -43,16 +44,16 @@ export function numbersText(numbers: SetNumbers, exercise: PrescribedExercise): 
   return numbers.reserve === null ? count : `${count}, ${numbers.reserve} in reserve`;
 }
 
-/** `8 (2), 8 (1), 7 reps (in reserve)`; without brackets where no reserve was told. */
+/** `8 (2), 8 (1), 7 reps (in reserve)`; without brackets where no reserve was told; of a cluster `14 (0), then 5 4 reps`. */
 export function repsText(
   sets: readonly { readonly count: number; readonly reserve: number | null }[],
-  counts: PrescribedExercise['counts'],
+  { counts, style }: Pick<PrescribedExercise, 'counts' | 'style'>,
 ): string {
   const pairs = sets.map(({ count, reserve }) =>
     reserve === null ? count : `${count} (${reserve})`,
   );
   const told = sets.some(({ reserve }) => reserve !== null);
-  return `${pairs.join(', ')} ${counts}${told ? ' (in reserve)' : ''}`;
+  return `${countsWords(pairs, style)} ${counts}${told ? ' (in reserve)' : ''}`;
 }
 
 /** `saved as planned: 6 reps, 2 in reserve`. */

@@ -154,5 +154,11 @@ function sessionFile(events: readonly SessionEvent[], note: string | undefined):
   const all = written
     ? [...events.slice(0, -1), { ...written, at: last.at, zone: last.zone }, last]
     : events;
-  return all.map((event, index) => ({ ...event, id: `${opened.session}:${index}` }));
+  // Nobody should take an invented session for one that was trained.
+  const session = opened.session.replace(/^[a-z]+/, 'demo');
+  return all.map((event, index) => ({
+    ...event,
+    ...(event.type === 'session-opened' ? { session } : {}),
+    id: `${session}:${index}`,
+  }));
 }

@@ -12,7 +12,7 @@ import { worksOf } from '../session/next-set.ts';
 import { resultsOf } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
 import { summaryOf } from '../session/summary.ts';
-import { clusterEffectiveReps, reserveOf } from '../training/effort.ts';
+import { clusterHardReps, reserveOf } from '../training/effort.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
 import type { Reason } from '../training/rule.ts';
@@ -55,7 +55,7 @@ function clusterReps(results: readonly Result[]): number | null {
     const { reserve } = reserveOf(lead.reserve, exercise.reserve);
     return (
       sum +
-      clusterEffectiveReps(
+      clusterHardReps(
         { reps: lead.count, reserve },
         minis.map(({ count }) => count),
       )

@@ -254,7 +254,7 @@ describe('the gear', () => {
     expect(one('unloadable-start', `${SQUAT}, start: 10`)[0]).toContain('20 kg is used');
   });
 
-  // 5 → 7.5 kg, lead 12–15 at 0–1: agreed as too coarse, as even thirty reps at 5 kg predict fewer
+  // 5 → 7.5 kg, lead 12–15 at 0–1: too coarse (ours), as even thirty reps at 5 kg predict fewer
   // than twelve at 7.5 kg.
   test('a step that reps cannot earn names the small plates that would mend it', () => {
     const plates = [20, 10, 5, 2.5, 1.25].map((amount) => ({ stamped: kg(amount), count: 4 }));

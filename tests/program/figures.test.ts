@@ -31,7 +31,7 @@ describe('hard sets a muscle a week', () => {
     expect(week(text)).toEqual({ quads: 3, hamstrings: 6 });
   });
 
-  // Planned cluster (agreed, ours): lead 13 to failure has 13 − ⌊0.6 × 13⌋ = 6 effective reps, four
+  // Planned cluster (ours): lead 13 to failure has 13 − ⌊0.6 × 13⌋ = 6 hard reps, four
   // mini-sets of ⌊13 ÷ 3⌋ = 4 make 22 in all; 22 ÷ 6 is 3.5 to the nearest half.
   test('a cluster of 12–15 and five sets counts three and a half', () => {
     const text = plan(

@@ -37,7 +37,7 @@ test.each(files)('%s: without safeties it says so, and nothing else', (file) => 
 describe.each(files.filter((file) => file !== 'try-out.yaml'))('%s', (file) => {
   const figures = programFigures(shipped(file));
 
-  // Common practice in a cut, agreed for this project.
+  // Common practice in a cut; the numbers are ours.
   test('every muscle with work of its own gets 6 to 10 hard sets on two or three days', () => {
     const direct = figures.muscles.filter(({ directDays }) => directDays > 0);
     expect(direct.length).toBeGreaterThan(8);

@@ -18,7 +18,7 @@ const daysLater = (condition: MuscleCondition, days: number, loss = 0): MuscleCo
     condition,
   );
 
-// Banister 1975 as carried over in amendment 19 of the rules: days 42 and 7, gains 1 and 2 (memory).
+// Banister 1975, from memory: days 42 and 7, gains 1 and 2; carried over to strength, ours.
 describe('fitness and fatigue', () => {
   const trained = afterSets(untrained, LIFTER_MODEL, 4);
 

@@ -27,12 +27,12 @@ describe('the history in text', () => {
          ++-------------------+--------------------+--------------------+-----
           31 Aug           14 Sep               28 Sep               12 Oct
 
-      date          load  done   in reserve      e1RM  move
-      2026-08-31  100 kg  7 6 5  2 2 2       128.6 kg  start
-      2026-09-02  100 kg  6 6 5  1 1 1         120 kg  hold
-      2026-09-04  100 kg  6 6 5  1 1 1         120 kg  hold
-      2026-09-07  100 kg  7 6 5  1 1 1       124.1 kg  hold
-      2026-09-09  100 kg  6 6 5  2 2 2       124.1 kg  hold"
+      date          load  done   in reserve  best e1RM  move
+      2026-08-31  100 kg  7 6 5  2 2 2        128.6 kg  start
+      2026-09-02  100 kg  6 6 5  1 1 1          120 kg  hold
+      2026-09-04  100 kg  6 6 5  1 1 1          120 kg  hold
+      2026-09-07  100 kg  7 6 5  1 1 1        124.1 kg  hold
+      2026-09-09  100 kg  6 6 5  2 2 2        124.1 kg  hold"
     `);
   });
 
@@ -41,7 +41,7 @@ describe('the history in text', () => {
       width: 100,
       glyphs: 'ascii',
     }).join('\n');
-    expect(text).toMatch(/Side raise +8 kg a hand +14 \+ 4 4 3/);
+    expect(text).toMatch(/Side raise +8 kg a hand +14, then 4 4 3/);
     expect(text).toMatch(/Pull-up +body weight \+ 5 kg +7 6/);
   });
 

@@ -42,13 +42,13 @@ describe('the review in text', () => {
       hamstrings  ████████████    ░░░░░░░░░░│              4.5
 
       Week by week, Monday to Sunday
-      week from  sessions  in reserve  cluster reps
-      7 Sep        3 of 3         1.2            48
-      14 Sep       3 of 3         1.2            48
-      21 Sep       2 of 3         1.0            32
-      28 Sep       3 of 3         1.2            48
-      5 Oct        3 of 3         1.2            48
-      12 Oct       3 of 3         1.0            48
+      week from  sessions  in reserve  hard reps
+      7 Sep        3 of 3         1.2         48
+      14 Sep       3 of 3         1.2         48
+      21 Sep       2 of 3         1.0         32
+      28 Sep       3 of 3         1.2         48
+      5 Oct        3 of 3         1.2         48
+      12 Oct       3 of 3         1.0         48
 
       Hard sets of each muscle by week
       muscle       7 Sep  14 Sep  21 Sep  28 Sep  5 Oct  12 Oct  days

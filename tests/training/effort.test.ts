@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import {
-  clusterEffectiveReps,
+  clusterHardReps,
   clusterHardSets,
   countedReserve,
-  effectiveReps,
+  hardReps,
   isHardSet,
   reserveOf,
   reserveOfRpe,
@@ -21,16 +21,16 @@ describe('effective reps', () => {
     [1, 0, 1],
     [0, 3, 0],
   ])('%i reps with %i in reserve have %i', (reps, reserve, effective) => {
-    expect(effectiveReps(reps, reserve)).toBe(effective);
+    expect(hardReps(reps, reserve)).toBe(effective);
   });
 
   test('60 % of 35 is 21, whatever binary fractions say', () => {
-    expect(effectiveReps(35, 0)).toBe(14);
-    expect(effectiveReps(25, 0)).toBe(10);
+    expect(hardReps(35, 0)).toBe(14);
+    expect(hardReps(25, 0)).toBe(10);
   });
 
   test('in a cluster every rep of a mini-set counts', () => {
-    expect(clusterEffectiveReps({ reps: 14, reserve: 1 }, [4, 4, 4, 4])).toBe(21);
+    expect(clusterHardReps({ reps: 14, reserve: 1 }, [4, 4, 4, 4])).toBe(21);
   });
 });
 

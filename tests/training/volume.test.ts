@@ -15,7 +15,7 @@ test('a muscle that nothing trains is not there', () => {
 });
 
 test('a planned cluster of five from 12 to 15 is three and a half to five hard sets', () => {
-  // 13 to failure has 6 effective reps; four minis of 4 add 16: 22 ÷ 6.
+  // 13 to failure has 6 hard reps; four minis of 4 add 16: 22 ÷ 6.
   expect(plannedClusterHardSets([12, 15], 5)).toBe(3.5);
   expect(plannedClusterHardSets([12, 15], 1)).toBe(1);
 });

@@ -118,8 +118,8 @@ export const HOLDING_RULES = [
     'ours, carried over from maintenance in energy balance (Bickel 2011; Spiering 2021); in a deficit evidence is insufficient (Roth 2022)',
     (f) =>
       f.has('now')
-        ? `Holding is winning in a cut: you are ${f.mass('lost')} lighter, and lift ${f.number('now').toFixed(2)} × body weight where it was ${f.number('before').toFixed(2)}.`
-        : 'Holding is winning in a cut: the same load and reps on less food.',
+        ? `In a cut the same load and reps count as success: you are ${f.mass('lost')} lighter, and lift ${f.number('now').toFixed(2)} × body weight where it was ${f.number('before').toFixed(2)}.`
+        : 'In a cut the same load and reps count as success.',
   ),
   rule(
     'holding-body-weight',

@@ -139,7 +139,7 @@ function lastText(exercise: PrescribedExercise, unit: Unit): string {
   if (!last) return exercise.move === 'start' ? '' : 'not done in this way before';
   const sets = last.counts.map((count, at) => ({ count, reserve: last.reserves[at] ?? null }));
   const load = loadText(last.load, exercise, unit);
-  return `${shortDayWords(last.date)}: ${load} · ${repsText(sets, exercise.counts)}`;
+  return `${shortDayWords(last.date)}: ${load} · ${repsText(sets, exercise)}`;
 }
 
 /** Reading down the list changes nothing: only the other key begins where the mark stands. */

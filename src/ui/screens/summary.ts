@@ -59,9 +59,9 @@ function workTexts(work: LiftWork, session: SessionState): string[] {
   const sameLoad = done.every(({ load }) => load === first?.load);
   const counts =
     sameLoad && first
-      ? `${loadText(first.load, asked, unit)} · ${repsText(done, asked.counts)}`
+      ? `${loadText(first.load, asked, unit)} · ${repsText(done, asked)}`
       : done
-          .map((set) => `${loadText(set.load, asked, unit)} × ${repsText([set], asked.counts)}`)
+          .map((set) => `${loadText(set.load, asked, unit)} × ${repsText([set], asked)}`)
           .join(', ');
   const light = lightSets(work);
   return [
