@@ -22,6 +22,14 @@ export function firstSetEvidence(bout: Bout): SetEvidence {
   };
 }
 
+/** What the sets after the first tell; those of a cluster are not judged. */
+export const laterSetsEvidence = (bout: Bout): SetEvidence[] =>
+  bout.sets.slice(1).map((set) => ({
+    load: bout.load,
+    reps: set.count,
+    reserve: reserveOfSet(set, bout),
+  }));
+
 export const middle = ([low, high]: Range): number => (low + high) / 2;
 
 /** Reps left at `load` when stopping at `reserve`, as a real number; null where no estimate can be made. */

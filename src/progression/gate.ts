@@ -15,6 +15,10 @@ export interface GateQuestion {
   readonly isolation: boolean;
   /** The first set at the present load. */
   readonly first: SetEvidence;
+  /** The sets after it, at the same load; none of a cluster. */
+  readonly later: readonly SetEvidence[];
+  /** A jump is at most this share, or one step where the step is larger; 0: one step. */
+  readonly jump: number;
   /** How often the next load was tried and given up: each asks for more reps first. */
   readonly failedTries: number;
 }
@@ -39,6 +43,17 @@ export type Gate = { readonly target: number } & (
 );
 
 /**
+ * Is there a later set that left less than the wanted reserve, and would not reach the low end at
+ * the next load? It has to leave that reserve first. Ours.
+ */
+const isSpent = ({ later, timed, rack, range, reserve }: GateQuestion, step: Mass): boolean =>
+  !timed &&
+  later.some((set) => {
+    const expected = repsAt(rack, step, reserve[0], set);
+    return set.reserve < reserve[0] && expected !== null && expected < range[0];
+  });
+
+/**
  * The next load is the first loadable one at least 1 % above. The gate to it opens when the
  * estimate from set 1 gives the low end of the range there at the middle of the wanted reserve.
  * (Size of the step: ACSM 2009; the gate: ours.)
@@ -56,6 +71,9 @@ export function gateOf(question: GateQuestion): Gate {
   let target = Math.min(most, range[1] + spare);
   while (target < most && !opens(target, reserve[0])) target += 1;
 
+  if (opens(first.reps, first.reserve) && isSpent(question, step)) {
+    return { kind: 'closed', step, target, inReach: true };
+  }
   if (opens(first.reps, first.reserve)) {
     return {
       kind: 'open',
@@ -95,14 +113,17 @@ function opensAt(
 
 /**
  * Where the estimate still gives the whole range at the next load: the heaviest loadable load
- * within 10 % that gives at least the middle of the range.
+ * within the largest jump that gives at least the middle of the range in set 1, and the low end in every set.
  */
-function furthest({ rack, range, reserve, first, timed }: GateQuestion, step: Mass): Mass {
+function furthest(question: GateQuestion, step: Mass): Mass {
+  const { rack, range, reserve, first, later, timed } = question;
   const expectedAt = (load: Mass): number => repsAt(rack, load, middle(reserve), first) ?? 0;
+  const reachesLow = (load: Mass): boolean =>
+    later.every((set) => (repsAt(rack, load, reserve[0], set) ?? 0) >= range[0]);
   const lifted = rack.system(first.load);
   if (timed || lifted === null || expectedAt(step) < range[1]) return step;
-  let load = rack.loads.atOrBelow(rack.setting(lifted * (1 + LIMITS.largestJump)));
-  while (load !== null && load > step && expectedAt(load) < middle(range)) {
+  let load = rack.loads.atOrBelow(rack.setting(lifted * (1 + question.jump)));
+  while (load !== null && load > step && (expectedAt(load) < middle(range) || !reachesLow(load))) {
     load = nextBelow(rack.loads, load);
   }
   return load !== null && load > step ? load : step;

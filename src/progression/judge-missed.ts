@@ -1,8 +1,9 @@
 import { nextBelow } from '../training/loads.ts';
-import type { Mass } from '../training/mass.ts';
+import { type Mass, micrograms } from '../training/mass.ts';
 import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
 import { aimQuestion, type Case, exerciseFacts, firstCount, type Ruling } from './case.ts';
+import { firstSetEvidence, laterSetsEvidence, loadFor, middle } from './estimate.ts';
 import { gateOf } from './gate.ts';
 import { LIMITS } from './limits.ts';
 import { shareBelow, stepShare } from './rack.ts';
@@ -33,10 +34,11 @@ function missLine({ rack, load, range }: Case): number {
   return coarse ? Math.ceil(range[0] * LIMITS.coarseMissLine) : range[0];
 }
 
-/** In a cut the load stays and a set goes, once at each load, before the load does. */
+/** In a cut the load stays and a set goes, once at each load, before the load does; not one that was tried in vain. */
 export function keepsLoad(each: Case): boolean {
   return (
     each.aim === 'cut' &&
+    cameBackFrom(each) === null &&
     !isFarOff(each) &&
     each.spare &&
     each.drop.kind === 'none' &&
@@ -48,9 +50,12 @@ export function dropSet(each: Case): Ruling {
   return { ...missed(each), dropSet: true };
 }
 
+/** The load before this one, where this one was never reached. */
+const cameBackFrom = ({ story }: Case): Mass | null => (story.reached ? null : story.cameFrom);
+
 export function ease(each: Case): Ruling {
-  const { rack, load, story, range, exercise, last } = each;
-  const back = story.cameFrom !== null && !story.reached ? story.cameFrom : null;
+  const { rack, load, range, exercise, last } = each;
+  const back = cameBackFrom(each);
   const to = back === null ? lighter(each) : rack.loads.atOrBelow(back);
   if (to === null || to >= load) return nothingLighter(each);
   const top = back === null ? range[1] : targetAfterBack(each, to);
@@ -82,12 +87,30 @@ function targetAfterBack({ rack, exercise, reserve, timed, story }: Case, to: Ma
     timed,
     isolation: exercise.lift.kind === 'isolation',
     first: { load: to, reps: 0, reserve: reserve[0] },
+    later: [],
+    jump: 0,
     failedTries: story.triesAfterBack,
   }).target;
 }
 
-function lighter({ rack, load }: Case): Mass | null {
-  return shareBelow(rack, load, LIMITS.easeTo) ?? nextBelow(rack.loads, load);
+/** Of a set far off its aim, what it tells of strength; else 5 % less. */
+function lighter(each: Case): Mass | null {
+  const { rack, load } = each;
+  const usual = shareBelow(rack, load, LIMITS.easeTo) ?? nextBelow(rack.loads, load);
+  const able = isFarOff(each) ? ableAfterMiss(each) : null;
+  return usual !== null && able !== null && able < usual ? able : usual;
+}
+
+/** The load that gives the middle of the range by the best set, within 20 %: one bad day is not everything. */
+function ableAfterMiss({ rack, load, last, range, reserve, timed }: Case): Mass | null {
+  const wishes = [firstSetEvidence(last), ...laterSetsEvidence(last)].flatMap((set) => {
+    const wish = timed ? null : loadFor(rack, middle(range), middle(reserve), set);
+    return wish === null ? [] : [wish];
+  });
+  const lifted = rack.system(load);
+  if (wishes.length === 0 || lifted === null) return null;
+  const least = rack.setting(lifted * LIMITS.missTo);
+  return rack.loads.atOrBelow(micrograms(Math.max(least, ...wishes)));
 }
 
 /** Keeps the load, and aims at what was done. */

@@ -7,6 +7,8 @@ export const LIMITS = {
   smallestStep: 0.01,
   /** A jump is at most this share, or one step where the step is larger (ACSM 2009: 2–10 %). */
   largestJump: 0.1,
+  /** The same while the load is a guess: in a first session, and after one that left much in reserve. Ours. */
+  jumpAfterGuess: 0.25,
   /** A first set with so many in reserve was too light. Ours. */
   tooEasyReserve: 4,
   /** Where the next load is far away, set 1 aims on to this many reps at most. Ours. */
@@ -21,6 +23,8 @@ export const LIMITS = {
   shortTry: 4,
   /** An ease goes to the loadable load at or below this share. Common practice. */
   easeTo: 0.95,
+  /** After a set far off its aim the load follows what it tells, but not under this share. Ours. */
+  missTo: 0.8,
   /** Where the ease would be a longer way down than `largestJump`, only a first set under this share of the low end counts as a miss. Ours. */
   coarseMissLine: 0.7,
   /** After pain, an easier load is at or below this share. Ours. */
@@ -34,13 +38,14 @@ export const LIMITS = {
   /** A new rep range starts at this share of what the estimate gives. Ours. */
   newRangeTo: 0.95,
   /**
-   * A loss over this share, with these odds, is slipping. It is asked some fifty times in a cut: at
-   * 0.9 a third of lifters who hold, with good and bad weeks, heard of it, at 0.97 one in twenty. Ours.
+   * A loss over this share, with these odds, is slipping, where it was likely a week before: asked
+   * some fifty times in a cut, odds of 0.9 alone cried wolf to a third of lifters who held through
+   * good and bad weeks. Ours.
    */
   slip: 0.02,
-  slipOdds: 0.97,
-  /** The same of all lifts together, which good and bad weeks move together. Ours. */
-  slipOddsTogether: 0.98,
+  slipOdds: 0.98,
+  slipOddsBefore: 0.8,
+  slipLastsDays: 7,
   slipDays: 56,
   slipSessions: 4,
   /** Of two lifts one alone would make the mean. Ours. */

@@ -57,13 +57,13 @@ function lighterOffer(
   return { load, reason: because('offer-lighter', told(exercise, facts)) };
 }
 
-/** Upwards by at most the larger of one step and 10 %. */
+/** Upwards by at most the larger of one step and 25 %. */
 function heavierOffer(exercise: PrescribedExercise, set: SetResult, rack: Rack): LoadOffer | null {
   const step = stepAbove(rack, set.load);
   if (step === null) return null;
   const wish = wishAfter(exercise, set, rack) ?? step;
   const lifted = rack.system(set.load);
-  const most = lifted === null ? step : rack.setting(lifted * (1 + LIMITS.largestJump));
+  const most = lifted === null ? step : rack.setting(lifted * (1 + LIMITS.jumpAfterGuess));
   const within = rack.loads.atOrBelow(micrograms(Math.min(wish, most)));
   const load = within !== null && within > step ? within : step;
   if (load > wish) return null;

@@ -2,7 +2,7 @@ import type { Temporal } from 'temporal-polyfill';
 import { type Exercise, type Plan, setsOf } from '../program/program.ts';
 import type { Bout } from './bout.ts';
 import type { Case } from './case.ts';
-import { firstSetEvidence } from './estimate.ts';
+import { firstSetEvidence, laterSetsEvidence } from './estimate.ts';
 import { gateOf } from './gate.ts';
 import { type Layoff, layoffAfter } from './layoff.ts';
 import { lighterWeekProposal } from './lighter-week.ts';
@@ -70,6 +70,8 @@ export function readCase(
     timed,
     isolation: exercise.lift.kind === 'isolation',
     first: firstSetEvidence(last),
+    later: laterSetsEvidence(last),
+    jump: largestJump(last, program),
     failedTries: story.failedTries,
   });
   return {
@@ -94,6 +96,16 @@ export function readCase(
     sets: exercise.style === 'cluster' ? 1 : exercise.sets,
     slip,
   };
+}
+
+/**
+ * How far the load may go at once. In a cut by one step, where it was not plainly too light; further
+ * after a first session, whose load was a guess.
+ */
+function largestJump({ result, sets }: Bout, { aim }: Plan): number {
+  const isLight = sets.every(({ reserve }) => (reserve ?? 0) >= LIMITS.tooEasyReserve);
+  if (isLight && result.exercise.move === 'start') return LIMITS.jumpAfterGuess;
+  return aim === 'cut' && !isLight ? 0 : LIMITS.largestJump;
 }
 
 /** Today's answer to the question about pain, by lift or by track. */

@@ -20,14 +20,14 @@ export function countedBouts(bouts: readonly Bout[]): readonly Bout[] {
 }
 
 /**
- * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 97 %?
- * (Ours.) Null where it is not, or with fewer than four sessions that tell.
+ * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 98 %, and
+ * seemed so a week ago? (Ours.) Null where it is not, or with fewer than four sessions that tell.
  */
 export function slipOf(past: Past, lift: string, on: Temporal.PlainDate): Slip | null {
-  const found = recentStrength(past, on).lifts.get(lift);
-  return found && found.sessions >= LIMITS.slipSessions
-    ? slipIn(found.change, LIMITS.slipOdds)
-    : null;
+  return lasting(past, on, (strengths) => {
+    const found = strengths.lifts.get(lift);
+    return found && found.sessions >= LIMITS.slipSessions ? found.change : null;
+  });
 }
 
 /** The same of several lifts together, which is told sooner than of any one: null under three that are known. */
@@ -36,14 +36,12 @@ export function slipTogether(
   lifts: ReadonlySet<string>,
   on: Temporal.PlainDate,
 ): Slip | null {
-  const strengths = recentStrength(past, on);
-  const known = [...strengths.lifts].flatMap(([lift, { sessions }]) =>
-    lifts.has(lift) && sessions >= LIMITS.slipSessions ? [lift] : [],
-  );
-  const change = strengths.together(known);
-  return change && known.length >= LIMITS.liftsTogether
-    ? slipIn(change, LIMITS.slipOddsTogether)
-    : null;
+  return lasting(past, on, (strengths) => {
+    const known = [...strengths.lifts].flatMap(([lift, { sessions }]) =>
+      lifts.has(lift) && sessions >= LIMITS.slipSessions ? [lift] : [],
+    );
+    return known.length >= LIMITS.liftsTogether ? strengths.together(known) : null;
+  });
 }
 
 /** The program's compound lifts, by key. */
@@ -54,11 +52,21 @@ export const compoundsOf = ({ days }: Pick<Program, 'days'>): ReadonlySet<string
     ),
   );
 
-function recentStrength(past: Past, on: Temporal.PlainDate): Strengths {
-  return strengthOfLifts(past, on.subtract({ days: LIMITS.slipDays }), on);
+/** A loss that is hardly luck, and was likely a week ago already: a few bad days come and go. */
+function lasting(
+  past: Past,
+  on: Temporal.PlainDate,
+  changeIn: (strengths: Strengths) => StrengthChange | null,
+): Slip | null {
+  const oddsOn = (date: Temporal.PlainDate) => {
+    const change = changeIn(recentStrength(past, date));
+    return { change, odds: change ? oddsOfLoss(change, LIMITS.slip) : 0 };
+  };
+  const { change, odds } = oddsOn(on);
+  if (!change || odds < LIMITS.slipOdds) return null;
+  const before = oddsOn(on.subtract({ days: LIMITS.slipLastsDays }));
+  return before.odds < LIMITS.slipOddsBefore ? null : { by: 1 - sharesOf(change).share, odds };
 }
 
-function slipIn(change: StrengthChange, least: number): Slip | null {
-  const odds = oddsOfLoss(change, LIMITS.slip);
-  return odds >= least ? { by: 1 - sharesOf(change).share, odds } : null;
-}
+const recentStrength = (past: Past, on: Temporal.PlainDate): Strengths =>
+  strengthOfLifts(past, on.subtract({ days: LIMITS.slipDays }), on);

@@ -41,11 +41,12 @@ describe('after a set', () => {
     expect(offered(first, done(80, 3, 0))).toMatchObject({ rule: 'offer-lighter' });
   });
 
-  it('in a first session a load far too light goes up by at most 10 % a set', () => {
+  it('in a first session a load far too light goes up by at most a quarter a set', () => {
     const light = nextTime(straight({ start: kilograms(40) }), []);
-    expect(offered(light, done(40, 8, 5))).toEqual({ kg: 42.5, rule: 'offer-heavier' });
+    expect(offered(light, done(40, 8, 5))).toEqual({ kg: 45, rule: 'offer-heavier' });
     const light100 = nextTime(straight({ start: kilograms(100) }), []);
-    expect(offered(light100, done(100, 11))).toEqual({ kg: 110, rule: 'offer-heavier' });
+    expect(offered(light100, done(100, 11))).toEqual({ kg: 112.5, rule: 'offer-heavier' });
+    expect(offered(light, done(40, 20, 5))).toEqual({ kg: 50, rule: 'offer-heavier' });
   });
 
   it('in a first session nothing heavier is offered where the next load would be too heavy', () => {

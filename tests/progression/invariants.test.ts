@@ -37,7 +37,7 @@ describe('over random histories', { timeout: 600_000 }, () => {
     });
   });
 
-  it('a load goes up by the larger of one step of at least 1 % and 10 %, at most', () => {
+  it('a load goes up by the larger of one step of at least 1 % and 10 %, at most; after a first session 25 %', () => {
     always((step) => {
       const before = judged(step)?.load;
       const { load, move } = step.prescribed;
@@ -50,8 +50,9 @@ describe('over random histories', { timeout: 600_000 }, () => {
       }
       expect(load).toBeGreaterThan(before);
       const rack = rackOf(step);
+      const guess = judged(step)?.result.exercise.move === 'start';
       const [from, to] = [rack.system(before), rack.system(load)];
-      const within = from !== null && to !== null && to <= from * 1.1;
+      const within = from !== null && to !== null && to <= from * (guess ? 1.25 : 1.1);
       expect(within || load === stepAbove(rack, before)).toBe(true);
     });
   });

@@ -82,8 +82,8 @@ describe('the proposal of a lighter week', () => {
   const program = aProgram(lifts);
   const slipping = (count: number) =>
     lifts.flatMap((exercise, at) =>
-      Array.from({ length: 15 }, (_, nth) => 45 - 3 * nth).map((daysAgo) => {
-        const reps = at < count && daysAgo < 22 ? [6, 6, 5] : [8, 8, 7];
+      Array.from({ length: 18 }, (_, nth) => 54 - 3 * nth).map((daysAgo) => {
+        const reps = at < count && daysAgo < 30 ? [6, 5, 5] : [8, 8, 7];
         return aResult(exercise, { kg: 100, reps, rir: 1, daysAgo });
       }),
     );

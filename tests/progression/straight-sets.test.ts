@@ -66,6 +66,30 @@ describe('straight sets of 5–8', () => {
     expect(next).toMatchObject({ move: 'ease', kg: 100 });
   });
 
+  it('takes a load that was far too heavy down to what the best set tells', () => {
+    // By Brzycki's line 100 kg × 2 is a best of 103 kg, of which 8 to failure are 83 kg.
+    const next = nextTime(row, [
+      { kg: 100, reps: [8, 8, 8], daysAgo: 9 },
+      { kg: 100, reps: [6, 6, 6], daysAgo: 6 },
+      { kg: 100, reps: [2, 2, 2], rir: 0, daysAgo: 3 },
+    ]);
+    expect(next).toMatchObject({ move: 'ease', kg: 82.5, rules: ['ease-far-off'] });
+  });
+
+  it('goes back from a step that failed before it takes a set away, in a cut too', () => {
+    const next = nextTime(
+      row,
+      [
+        { kg: 100, reps: [8, 8, 8], daysAgo: 9 },
+        { kg: 102.5, reps: [4, 4, 4], daysAgo: 6, move: 'up' },
+        { kg: 102.5, reps: [4, 4, 4], daysAgo: 3 },
+      ],
+      { program: { aim: 'cut' } },
+    );
+    expect(next).toMatchObject({ move: 'ease', kg: 100 });
+    expect(next.aims).toHaveLength(3);
+  });
+
   it('eases a lifter who skips the rest of a failed exercise every week', () => {
     const next = nextTime(
       row,

@@ -125,6 +125,44 @@ describe('the size of a step', () => {
   });
 });
 
+describe('every set', () => {
+  const rated = { kg: 100, reps: [8, 8, 8], rir: [3, 1, 0], daysAgo: 3 };
+
+  it('counts for a jump: the third 8 at 100 kg was the last one there was', () => {
+    // By Brzycki's line 8 to failure are 29/36 of the maximum: at 110 kg 5.1, of which one stays.
+    const build = nextTime(straight(), [rated], { program: { aim: 'build' } });
+    expect(build).toMatchObject({ move: 'up', kg: 105 });
+    const all = nextTime(straight(), [{ ...rated, rir: 3 }], { program: { aim: 'build' } });
+    expect(all).toMatchObject({ move: 'up', kg: 110 });
+  });
+
+  it('counts for a step, where one left too little and the next load is far', () => {
+    // 8 to failure at 20 kg leave 5.3 at 22.5: short of the 6 wanted, of which one is to stay.
+    const gear = aGear({ dumbbells: dumbbells(20, 22.5, 25) });
+    const exercise = straight({ lift: press, range: [6, 8] });
+    const done = (rir: readonly number[]) =>
+      nextTime(exercise, [{ kg: 20, reps: [10, 8, 8], rir, daysAgo: 3 }], { gear });
+    expect(done([2, 1, 0])).toMatchObject({ move: 'hold', kg: 20 });
+    expect(done([2, 1, 1])).toMatchObject({ move: 'up', kg: 22.5 });
+  });
+
+  it('goes up by one step in a cut, unless the load was plainly too light', () => {
+    const cut = (rir: number) =>
+      nextTime(straight(), [{ ...rated, rir }], { program: { aim: 'cut' } });
+    expect(cut(3)).toMatchObject({ move: 'up', kg: 102.5 });
+    expect(cut(5)).toMatchObject({ move: 'up', kg: 110 });
+  });
+
+  it('lets a load that was a guess, and far too light, go up by a quarter', () => {
+    const start = { kg: 40, reps: [8, 8, 8], rir: 5, daysAgo: 3, move: 'start' } as const;
+    expect(nextTime(straight(), [start])).toMatchObject({ move: 'up', kg: 45 });
+    expect(nextTime(straight(), [{ ...start, reps: [14, 14, 14] }])).toMatchObject({
+      move: 'up',
+      kg: 50,
+    });
+  });
+});
+
 describe('a step out of reach', () => {
   it('is said to be so from the start, not only at the most reps', () => {
     // 10 × 20 with one left is a best of 17 kg; at 15 kg that leaves 3.7 of the 8 wanted.
