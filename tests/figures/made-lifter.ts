@@ -57,7 +57,8 @@ export function plainLifter(course: Course, random: SeededRandom): MadeLifter {
 }
 
 /**
- * The second kind, never used for choosing a constant: good and bad spells (AR(1) over days, shared
+ * The second kind: the odds at which a loss is told were chosen with it in view, no constant of the
+ * estimate was. Good and bad spells (AR(1) over days, shared
  * by all lifts) on top of each day's luck, an illness, a curve and a fall from set to set of their
  * own, reserve told with a lasting bias, some sets unrated; lifts
  * drift apart by about a point where strength changes.
@@ -100,6 +101,44 @@ export function moodyLifter(course: Course, random: SeededRandom): MadeLifter {
       const toFailure = Math.max(0, 1 + Math.log(able / load) / curve(lift));
       const set = told(toFailure, aim, leave, random, bias);
       return random.uniform() < 0.1 ? { ...set, reserve: null } : set;
+    },
+  };
+}
+
+/**
+ * The third kind, never looked at when anything was chosen: a slow wave of four weeks that all lifts
+ * share, a weaker last day of the week, nights that are bad now and then, half of them ill for eight
+ * days, sets that tire more and more, a curve that bends, and ratings that grow better over weeks.
+ */
+export function waywardLifter(course: Course, random: SeededRandom): MadeLifter {
+  const phase = random.uniform() * 2 * Math.PI;
+  const ill = random.uniform() < 0.5 ? 15 + Math.floor(random.uniform() * 85) : Infinity;
+  const [bias, tiring] = [-1.2 * random.uniform(), 0.008 + 0.012 * random.uniform()];
+  const fridays = -0.015 * random.uniform();
+  const known = new Map<string, number>();
+  const drawn = (key: string, draw: () => number) => {
+    const value = known.get(key) ?? draw();
+    known.set(key, value);
+    return value;
+  };
+  const strength = (_: string, day: number) => FIRST * Math.exp(COURSES[course](day));
+  return {
+    strength,
+    set: ({ lift, day, load, aim, leave, done }) => {
+      const night = drawn(`${day}`, () => (random.uniform() < 0.12 ? -0.04 : 0.005));
+      const own = drawn(`${lift} ${day}`, () => 0.03 * (random.uniform() + random.uniform() - 1));
+      const log =
+        0.01 * Math.sin(phase + (day * 2 * Math.PI) / 28) +
+        night +
+        own +
+        (day % 7 === 4 ? fridays : 0) +
+        (day >= ill && day < ill + 8 ? -0.04 : 0) -
+        tiring * done * (done + 1);
+      const steep = drawn(lift, () => 0.031 + 0.006 * random.uniform());
+      const over = Math.log((strength(lift, day) * Math.exp(log)) / load) / steep;
+      // Bends: the reps that a lighter load allows grow faster than by the line.
+      const toFailure = Math.max(0, 1 + over + 0.03 * over * Math.abs(over));
+      return told(toFailure, aim, leave, random, bias * Math.exp(-day / 60));
     },
   };
 }

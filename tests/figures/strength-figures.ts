@@ -6,7 +6,14 @@ import { prescribe } from '../../src/progression/prescribe.ts';
 import { type SeededRandom, seededRandom } from '../../src/rehearsal/seeded-random.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
-import { COURSES, type Course, type MadeLifter, moodyLifter, plainLifter } from './made-lifter.ts';
+import {
+  COURSES,
+  type Course,
+  type MadeLifter,
+  moodyLifter,
+  plainLifter,
+  waywardLifter,
+} from './made-lifter.ts';
 
 const FROM = Temporal.PlainDate.from('2026-01-05');
 const WEEKS = 16;
@@ -62,6 +69,7 @@ interface Played {
 const KINDS: Readonly<Record<string, (course: Course, random: SeededRandom) => MadeLifter>> = {
   plain: plainLifter,
   moody: moodyLifter,
+  wayward: waywardLifter,
 };
 
 /** A made lifter trains sixteen weeks of a cut by what the program prescribes. */
