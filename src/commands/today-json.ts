@@ -1,4 +1,4 @@
-import type { PrescribedExercise } from '../progression/prescription.ts';
+import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import { loadHandle } from '../training/equipment.ts';
 import { barOf, type Gear, type PlateKind } from '../training/gear.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
@@ -37,14 +37,14 @@ export function todayJson(today: Today, gear: Gear, reasonWords: Bench['reasonWo
         }
       : null,
     exercises: prescription.exercises.map((exercise) =>
-      exerciseJson(exercise, prescription.unit, gear, text),
+      exerciseJson(exercise, prescription, gear, text),
     ),
   };
 }
 
 function exerciseJson(
   exercise: PrescribedExercise,
-  unit: Unit,
+  { unit, exercises }: Prescription,
   gear: Gear,
   text: (reason: Reason) => string,
 ): ExerciseJson {
@@ -73,6 +73,7 @@ function exerciseJson(
     sets_planned: exercise.setsPlanned,
     cluster: minis && { most_sets: minis.mostSets, rest: exercise.rest, minis_aim: minis.aim },
     rest: exercise.rest,
+    in_turn_with: partnersOf(exercises, exercise).map(({ name }) => name),
     warm_up: exercise.warmUp.map((set) => ({
       load: inUnit(set.load, unit),
       reps: set.reps,

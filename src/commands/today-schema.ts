@@ -60,6 +60,9 @@ export const todaySchema = z.object({
       sets_planned: z.int(),
       cluster: z.object({ most_sets: z.int(), rest: seconds, minis_aim: z.int() }).nullable(),
       rest: seconds,
+      in_turn_with: z
+        .array(z.string())
+        .meta({ description: 'names of the exercises whose sets alternate with these' }),
       warm_up: z.array(
         z.object({
           load: z.number(),

@@ -5,6 +5,7 @@ import type {
   PrescribedSet,
   Prescription,
 } from '../progression/prescription.ts';
+import { inTurnWords } from '../session/pairs.ts';
 import { dayWords } from '../text/day-words.ts';
 import { durationRangeText, rangeText } from '../text/durations.ts';
 import type { Bench } from '../workbench/bench.ts';
@@ -36,16 +37,18 @@ export function todayText(today: Today, bench: Pick<Bench, 'madeUp' | 'reasonWor
 
 function exerciseLines(
   exercise: PrescribedExercise,
-  { unit }: Prescription,
+  { unit, exercises }: Prescription,
   bench: Pick<Bench, 'madeUp' | 'reasonWords'>,
 ): string[] {
   const { load, last, warmUp } = exercise;
+  const inTurn = inTurnWords(exercises, exercise);
   const words = (mass: typeof load) =>
     mass === null ? 'load to be chosen' : loadWords(mass, exercise.basis, unit);
   const madeUp = load === null ? null : bench.madeUp(exercise, load);
   return [
     `${exercise.name}  ${words(load)}${madeUp ? `  (${madeUp.words})` : ''}`,
     `  ${setsText(exercise)}, ${rangeText(exercise.reserve)} in reserve, rest ${durationRangeText([exercise.rest.from, exercise.rest.to])}`,
+    ...(inTurn ? [`  ${inTurn}`] : []),
     ...(warmUp.length > 0
       ? [`  warm-up: ${warmUp.map((set) => `${words(set.load)} × ${set.reps}`).join(', ')}`]
       : []),

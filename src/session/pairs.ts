@@ -41,3 +41,23 @@ export function ownRestLeft(exercise: ExerciseState, at: Reading): Rest | null {
   const { from, to } = exercise.prescribed.rest;
   return { from: from - passed, to: to - passed };
 }
+
+/** The exercises of a day that the program pairs with one of them. */
+export const partnersOf = (
+  exercises: readonly PrescribedExercise[],
+  exercise: PrescribedExercise,
+): readonly PrescribedExercise[] =>
+  exercise.pair === undefined
+    ? []
+    : exercises.filter((each) => each !== exercise && each.pair === exercise.pair);
+
+/** `in turn with Pull-up`: whose sets alternate with those of an exercise; null where none do. */
+export function inTurnWords(
+  exercises: readonly PrescribedExercise[],
+  exercise: PrescribedExercise,
+): string | null {
+  const partners = partnersOf(exercises, exercise);
+  return partners.length > 0
+    ? `in turn with ${partners.map(({ name }) => name).join(' and ')}`
+    : null;
+}

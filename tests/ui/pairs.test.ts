@@ -64,3 +64,9 @@ it('a straight set of a pair costs two keys', () => {
   expect(player.pressed - before).toBe(8);
   expect([player.sets(0), player.sets(1)].map((sets) => sets.split(' ').length)).toEqual([2, 2]);
 });
+
+it('is told before the session: whose sets alternate', () => {
+  const player = new Player(LAPTOP, { program: PAIRED, past: [] });
+  expect(player.screen()).toContain('in turn with Pull-up');
+  expect(player.spoken().join('\n')).toContain('in turn with Pull-up');
+});

@@ -1,4 +1,5 @@
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
+import { inTurnWords } from '../../session/pairs.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import type { Bench } from '../../workbench/bench.ts';
@@ -31,7 +32,7 @@ function lines({ model, screen, bench }: Seen<Preview>, columns: number, rows: n
   const head = headLines(today, choices.cautions === 'doctor-first', bench, columns);
   const blocks = today.prescription.exercises.map((exercise, index) => [
     BLANK,
-    ...exerciseLines(exercise, index === chosen, today.prescription.unit, bench, columns),
+    ...exerciseLines(exercise, index === chosen, today.prescription, bench, columns),
   ]);
   const before = blocks.slice(0, chosen).reduce((sum, one) => sum + one.length, head.length);
   const end = before + (blocks[chosen]?.length ?? 0);
@@ -103,7 +104,7 @@ function findingsText({ desk }: Bench, columns: number): string | null {
 function exerciseLines(
   exercise: PrescribedExercise,
   isChosen: boolean,
-  unit: Unit,
+  { unit, exercises }: Prescription,
   bench: Bench,
   columns: number,
 ): Line[] {
@@ -111,6 +112,7 @@ function exerciseLines(
   const text = (words: string, role: 'plain' | 'quiet' | 'strong' = 'plain') =>
     paragraph(words, inner, role, 2).map((one) => indented(one, INDENT));
   const [reason] = exercise.why;
+  const inTurn = inTurnWords(exercises, exercise);
   const name: Line = [span(isChosen ? '▸ ' : '  ', 'drawn'), span(exercise.name, 'strong')];
   const move = moveText(exercise, unit);
   const named = spread(name, [span(move, 'strong')], columns);
@@ -119,6 +121,7 @@ function exerciseLines(
     // What changes is never left away for want of room.
     ...(named === name && move ? text(move, 'strong') : []),
     ...text(planText(exercise, unit), 'strong'),
+    ...(inTurn ? text(inTurn) : []),
     ...text(lastText(exercise, unit)),
     ...(reason ? text(bench.reasonWords(reason).text) : []),
     ...(exercise.askPain ? text('Pain was marked last time; you will be asked first.') : []),
