@@ -1,4 +1,5 @@
 import type { Program } from '../program/program.ts';
+import { type Draw, differenceOf, type Lifters, rangeOf } from '../rehearsal/draws.ts';
 import type { LifterModel } from '../rehearsal/lifter-model.ts';
 import type { RehearsalOptions } from '../rehearsal/rehearse.ts';
 import type { RehearsalVerdict } from '../rehearsal/verdict-of.ts';
@@ -9,8 +10,13 @@ import type { RehearseJson } from './rehearse-schema.ts';
 
 /** A rehearsal with what it comes to. */
 export interface ToldRehearsal {
+  /** What it is called beside another. */
+  readonly name: string;
   readonly program: Program;
   readonly options: Pick<RehearsalOptions, 'from' | 'loss' | 'minutes' | 'seed'>;
+  readonly lifters: Lifters;
+  readonly draws: readonly Draw[];
+  /** Of the draw in the middle. */
   readonly model: LifterModel;
   readonly weeks: readonly RehearsedWeek[];
   readonly verdict: RehearsalVerdict;
@@ -18,15 +24,20 @@ export interface ToldRehearsal {
   readonly leftOut: readonly string[];
 }
 
-export function rehearseJson({
-  program,
-  options,
-  model,
-  weeks,
-  verdict,
-  leftOut,
-}: ToldRehearsal): RehearseJson {
+/** Share of strength kept at the end over the draws. */
+export const keptRange = ({ draws }: Pick<ToldRehearsal, 'draws'>) =>
+  rangeOf(draws.map(({ verdict }) => verdict.kept));
+
+/** Draws that keep strength. */
+export const keeping = ({ draws }: Pick<ToldRehearsal, 'draws'>): number =>
+  draws.filter(({ verdict }) => verdict.keepsStrength).length;
+
+/** @param other what it is compared with, or null */
+export function rehearseJson(told: ToldRehearsal, other: ToldRehearsal | null): RehearseJson {
+  const { program, options, model, weeks, verdict, lifters, draws, leftOut } = told;
   const { unit } = program;
+  const [low, high] = keptRange(told);
+  const difference = other && differenceOf(draws, other.draws);
   return {
     schema: 1,
     program: program.name,
@@ -35,6 +46,21 @@ export function rehearseJson({
     loss: options.loss,
     cut_to_minutes: options.minutes ?? null,
     seed: options.seed,
+    lifter: lifters.kind,
+    draws: draws.length,
+    kept_low: rounded(low, 4),
+    kept_high: rounded(high, 4),
+    draws_that_keep: keeping(told),
+    compared:
+      other && difference
+        ? {
+            first: told.name,
+            second: other.name,
+            kept: rounded(other.verdict.kept, 4),
+            difference: rounded(difference.mean, 4),
+            standard_error: rounded(difference.error, 4),
+          }
+        : null,
     model: { ...model },
     left_out: [...leftOut],
     kept: rounded(verdict.kept, 4),

@@ -21,6 +21,20 @@ export const rehearseSchema = z.object({
     .nullable()
     .meta({ description: 'minutes that every session is cut to; null: whole days' }),
   seed: z.int(),
+  lifter: z.enum(['novice', 'trained', 'lean']),
+  draws: z.int().meta({ description: 'lifters drawn; what follows is of the one in the middle' }),
+  kept_low: share.meta({ description: 'over the draws, without the tenth at either end' }),
+  kept_high: share,
+  draws_that_keep: z.int(),
+  compared: z
+    .object({
+      first: z.string(),
+      second: z.string(),
+      kept: share.meta({ description: 'by the second, in its middle draw' }),
+      difference: z.number().meta({ description: 'second less first, mean over the draws' }),
+      standard_error: z.number(),
+    })
+    .nullable(),
   model: z.object(
     Object.fromEntries(modelKeys.map((key) => [key, z.number()])) as Record<
       keyof LifterModel,

@@ -1,5 +1,8 @@
+import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Move } from '../progression/prescription.ts';
+import { rangeOf } from '../rehearsal/draws.ts';
+import { LIFTER_KINDS } from '../rehearsal/lifter-kinds.ts';
 import { REHEARSAL_LIMITS } from '../rehearsal/verdict-of.ts';
 import type { RehearsedTrack, RehearsedWeek } from '../rehearsal/weeks-of.ts';
 import { barRows } from '../report/bar-rows.ts';
@@ -8,21 +11,22 @@ import { textTable } from '../report/table.ts';
 import { wrapped } from '../text/columns.ts';
 import { dayWords } from '../text/day-words.ts';
 import { massText, type Unit } from '../training/mass.ts';
-import type { ToldRehearsal } from './rehearse-json.ts';
+import { keeping, keptRange, type ToldRehearsal } from './rehearse-json.ts';
 
-const NOT_A_FORECAST =
-  'A simulated lifter, to compare programs with each other; not a forecast for you. Strength follows a fitness–fatigue model (Banister 1975); --json prints its numbers.';
+export const NOT_A_FORECAST =
+  'Simulated lifters, to compare programs with each other; not a forecast for you. Strength follows a fitness–fatigue model (Banister 1975) whose numbers are drawn for each lifter from what is known of them; --json prints those of the one in the middle. A range leaves out the tenth of them at either end.';
 
 const PLOT_ROWS = 10;
 
 /** A rehearsal as lines of at most `width` columns. */
 export function rehearseText(told: ToldRehearsal, width: number): string {
-  const { program, options, weeks, verdict, leftOut } = told;
+  const { program, options, weeks, verdict, lifters, draws, leftOut } = told;
   const head = [
     program.name,
     `${weeks.length} weeks from ${dayWords(options.from)}`,
     options.loss > 0 ? `losing ${options.loss} % a week` : 'body weight steady',
     ...(options.minutes === undefined ? [] : [`sessions cut to ${options.minutes} min`]),
+    `${draws.length} lifters ${LIFTER_KINDS[lifters.kind].does}${lifters.own ? ', growing as you did of late' : ''}`,
     `seed ${options.seed}`,
   ].join(' · ');
   const muscles = verdict.muscles.map(({ muscle, mean }) => ({
@@ -30,22 +34,23 @@ export function rehearseText(told: ToldRehearsal, width: number): string {
     value: mean,
     text: mean.toFixed(1),
   }));
-  const [low, high] = REHEARSAL_LIMITS.hardSets;
+  const band = CHECK_LIMITS.weeklySets[program.aim];
+  const [low, high] = band;
   return [
     wrapped(head, width),
     wrapped(NOT_A_FORECAST, width),
     ...leftOut.map((words) => wrapped(`! ${words} It is left out here.`, width)),
     [''],
-    ['Strength truly kept, in % of the start; shaded: under 97 %'],
-    keptPlot(weeks, width),
+    ['Strength truly kept, % of the start: the lifter in the middle; the range'],
+    keptPlot(told, width),
     [''],
-    weekTable(weeks, width),
+    weekTable(told, width),
     [''],
-    ['Loads and reps of the last session in the first and in the last week'],
+    ['The lifter in the middle: last session of the first and last week'],
     loadTable(weeks, program.unit, width),
     [''],
     [`Hard sets in an average week; aim: ${low} to ${high}`],
-    barRows(muscles, REHEARSAL_LIMITS.hardSets, width, 'braille'),
+    barRows(muscles, band, width, 'braille'),
     [''],
     ...conclusions(told).map((line) => wrapped(line, width)),
   ]
@@ -53,22 +58,19 @@ export function rehearseText(told: ToldRehearsal, width: number): string {
     .join('\n');
 }
 
-function keptPlot(weeks: readonly RehearsedWeek[], width: number): string[] {
-  const last = weeks.at(-1)?.week ?? 1;
-  const line = REHEARSAL_LIMITS.kept * 100;
-  const floor = Math.min(line - 0.5, ...weeks.map(({ kept }) => kept * 100 - 0.5));
+/** What is kept in a week over the draws, in percent. */
+function keptIn({ draws }: ToldRehearsal, at: number): readonly [number, number] {
+  const [low, high] = rangeOf(draws.map(({ weeks }) => weeks[at]?.kept ?? 1));
+  return [low * 100, high * 100];
+}
+
+function keptPlot(told: ToldRehearsal, width: number): string[] {
+  const { weeks } = told;
   return drawPlot(
     {
       lines: [{ as: 'line', points: weeks.map(({ week, kept }) => [week, kept * 100] as const) }],
-      bands: [
-        {
-          edges: [
-            [1, floor, line],
-            [last, floor, line],
-          ],
-        },
-      ],
-      yHolds: [line, 100],
+      bands: [{ edges: weeks.map(({ week }, at) => [week, ...keptIn(told, at)] as const) }],
+      yHolds: [REHEARSAL_LIMITS.kept * 100, 100],
       xTicks: (from, to, most) => weekTicks(from, to, most),
     },
     { width, height: PLOT_ROWS, glyphs: 'braille' },
@@ -84,20 +86,25 @@ function weekTicks(from: number, to: number, most: number) {
 
 const MOVES: readonly Move[] = ['start', 'up', 'hold', 'ease', 'return'];
 
-function weekTable(weeks: readonly RehearsedWeek[], width: number): string[] {
-  const rows = weeks.map(({ week, sessions, minutes, kept, lighter, tracks, hardSets }) => {
-    const moves = tracks.flatMap((track) => track.moves);
-    const sets = [...hardSets.values()];
-    return [
-      `${week}`,
-      `${sessions}`,
-      minutes === null ? '' : `${Math.round(minutes)}`,
-      ...MOVES.map((move) => `${moves.filter((each) => each === move).length || ''}`),
-      sets.length === 0 ? '' : `${Math.max(...sets)}`,
-      `${(kept * 100).toFixed(1)}`,
-      lighter ? 'lighter week' : '',
-    ];
-  });
+function weekTable(told: ToldRehearsal, width: number): string[] {
+  const rows = told.weeks.map(
+    ({ week, sessions, minutes, kept, lighter, tracks, hardSets }, at) => {
+      const moves = tracks.flatMap((track) => track.moves);
+      const sets = [...hardSets.values()];
+      return [
+        `${week}`,
+        `${sessions}`,
+        minutes === null ? '' : `${Math.round(minutes)}`,
+        ...MOVES.map((move) => `${moves.filter((each) => each === move).length || ''}`),
+        sets.length === 0 ? '' : `${Math.max(...sets)}`,
+        `${(kept * 100).toFixed(1)}`,
+        keptIn(told, at)
+          .map((each) => each.toFixed(0))
+          .join('–'),
+        lighter ? 'lighter week' : '',
+      ];
+    },
+  );
   return textTable(
     [
       { heading: 'week', align: 'right' },
@@ -106,6 +113,7 @@ function weekTable(weeks: readonly RehearsedWeek[], width: number): string[] {
       ...MOVES.map((heading) => ({ heading, align: 'right' as const })),
       { heading: 'most sets', align: 'right', dropFirst: 2 },
       { heading: 'kept %', align: 'right' },
+      { heading: 'range', align: 'right' },
       { heading: '', align: 'left', dropFirst: 3 },
     ],
     rows,
@@ -122,27 +130,26 @@ function loadTable(weeks: readonly RehearsedWeek[], unit: Unit, width: number): 
   }
   const done = ({ load, exercise, sets }: RehearsedTrack) =>
     `${loadWords(load, exercise.basis, unit)} × ${sets.map(({ count }) => count).join(', ')}`;
-  const rows = [...last.values()].map((track) => [
-    track.name,
-    done(first.get(track.track) ?? track),
-    done(track),
-    `${(track.kept * 100).toFixed(1)}`,
+  const rows = [...last.values()].flatMap((track) => [
+    [track.name, 'first', done(first.get(track.track) ?? track), ''],
+    ['', 'last', done(track), `${(track.kept * 100).toFixed(1)}`],
   ]);
   return textTable(
     [
       { heading: 'exercise', align: 'left' },
-      { heading: 'first', align: 'left', dropFirst: 1 },
-      { heading: 'last', align: 'left' },
-      { heading: 'kept %', align: 'right' },
+      { heading: 'week', align: 'left', dropFirst: 2 },
+      { heading: 'load and reps', align: 'left' },
+      { heading: 'kept %', align: 'right', dropFirst: 1 },
     ],
     rows,
     width,
   );
 }
 
-function conclusions({ program, weeks, verdict }: ToldRehearsal): string[] {
-  const { kept, lowest, keepsStrength, muscles, minutes, longest, lighterWeeks } = verdict;
-  const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
+function conclusions(told: ToldRehearsal): string[] {
+  const { program, weeks, verdict, draws } = told;
+  const { muscles, minutes, longest, lighterWeeks } = verdict;
+  const [low, high] = CHECK_LIMITS.weeklySets[program.aim];
   const named = (judged: string) =>
     muscles
       .filter((each) => each.judged === judged)
@@ -151,14 +158,21 @@ function conclusions({ program, weeks, verdict }: ToldRehearsal): string[] {
   const [much, little] = [named('too-much'), named('too-little')];
   const body = weeks.findLast(({ bodyMass }) => bodyMass !== null)?.bodyMass;
   return [
-    `Strength: ${percent(kept)} kept at the end, ${percent(lowest)} at the lowest. ${
-      keepsStrength ? 'It holds.' : 'Under 97 %: this program does not keep it.'
-    }`,
-    ...(much ? [`Too much to recover from in a cut: ${much} hard sets a week.`] : []),
+    `Strength: ${keptWords(told)} kept at the end; ${keeping(told)} of ${draws.length} lifters keep 97 % or more.`,
+    ...(much ? [`Many: ${much} hard sets a week.`] : []),
     ...(little ? [`Little: ${little} hard sets a week.`] : []),
-    ...(!much && !little ? ['Hard sets: every muscle with direct work gets 6 to 10 a week.'] : []),
+    ...(!much && !little
+      ? [`Hard sets: every muscle with direct work gets ${low} to ${high} a week.`]
+      : []),
     `Sessions: about ${Math.round(minutes)} min, ${Math.round(longest)} in the longest week.`,
     ...(lighterWeeks > 0 ? [`Lighter weeks that the lifter had to take: ${lighterWeeks}.`] : []),
     ...(body ? [`Body weight at the end: ${massText(body, program.unit, 1)}.`] : []),
   ];
+}
+
+/** `99.2 % (97.5 to 101.0)`: the lifter in the middle, and the range without the tenth at either end. */
+export function keptWords(told: ToldRehearsal): string {
+  const percent = (share: number) => (share * 100).toFixed(1);
+  const [low, high] = keptRange(told).map(percent);
+  return `${percent(told.verdict.kept)} % (range ${low} to ${high})`;
 }

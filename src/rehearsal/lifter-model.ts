@@ -5,22 +5,27 @@
  * not a forecast for a person.
  */
 export interface LifterModel {
-  /** Days in which fitness falls to 1/e. 42: memory. */
+  /** Days in which fitness falls to 1/e: 38, 95 % interval 17–59 (Hellard 2006). */
   readonly fitnessDays: number;
-  /** Days in which fatigue falls to 1/e without a deficit. 7: memory. */
+  /** Days in which fatigue falls to 1/e: 19, 95 % interval 6–32 (Hellard 2006). */
   readonly fatigueDays: number;
-  /** Units of fitness and of fatigue that a hard set leaves. 1 and 2: memory. */
-  readonly fitnessGain: number;
-  readonly fatigueGain: number;
-  /** Hard sets of a muscle that build fitness in any seven days; all of them tire. Ours, after ACSM 2026 (second-hand). */
-  readonly saturation: number;
-  /** Fatigue lasts longer in a deficit: its days × (1 + this × loss in % a week). Ours. */
-  readonly deficitSlowing: number;
-  /** Share of the strength at the start that a unit is worth. Ours: with it twelve weeks without training cost about 8 %. */
-  readonly strengthPerUnit: number;
-  /** Hard sets a week for each muscle before the first session, without a deficit. Ours. */
+  /** Share of strength that training gives in the end, were there no end of sets. Ours: with it twelve weeks without training cost about 7 %. */
+  readonly trained: number;
+  /** Hard sets of a muscle a week that give half of it: ever less for each set more (the shape: Pelland 2024, second-hand; the number: ours). */
+  readonly halfSets: number;
+  /** Share of strength that a hard set a week takes in the end. Ours. */
+  readonly setFatigue: number;
+  /** Hard sets of a muscle in seven days from which each tires more. Ours. */
+  readonly manySets: number;
+  /** So many times as much. Ours. */
+  readonly manyCost: number;
+  /** % of body weight a week that may be lost without strength going by it (0.7: Garthe 2011; on average strength gains are as large in a deficit: Murphy & Koehler 2022). */
+  readonly spared: number;
+  /** Share of strength lost a week for each % a week beyond. Ours. */
+  readonly deficitCost: number;
+  /** Hard sets a week for each muscle before the first session. Ours. */
   readonly setsBefore: number;
-  /** Strength gained by itself, as a share a week; a beginner has some, others none. Ours. */
+  /** Strength gained by itself, as a share a week; a beginner has much of it, others little. Ours. */
   readonly growth: number;
   /** Standard deviation of strength from one session of a lift to the next, as a share. Ours. */
   readonly dayNoise: number;
@@ -39,15 +44,17 @@ export interface LifterModel {
 }
 
 export const LIFTER_MODEL: LifterModel = {
-  fitnessDays: 42,
-  fatigueDays: 7,
-  fitnessGain: 1,
-  fatigueGain: 2,
-  saturation: 10,
-  deficitSlowing: 0.5,
-  strengthPerUnit: 0.003,
+  fitnessDays: 38,
+  fatigueDays: 19,
+  trained: 0.2,
+  halfSets: 5,
+  setFatigue: 0.0045,
+  manySets: 12,
+  manyCost: 2,
+  spared: 0.7,
+  deficitCost: 0.002,
   setsBefore: 8,
-  growth: 0,
+  growth: 0.0005,
   dayNoise: 0.02,
   ratingError: 1,
   endurance: 1,

@@ -49,8 +49,6 @@ export interface RehearsalOptions {
   readonly minutes?: number;
   /** Minutes that local time is ahead of UTC. */
   readonly zone?: number;
-  /** Told before each week how many were played. */
-  readonly onWeek?: (played: number) => void;
 }
 
 /** A session of a rehearsal, with what the lifter could truly do on its day. */
@@ -103,7 +101,6 @@ export function rehearse(program: Program, options: RehearsalOptions): Rehearsal
   const kept: ReadonlyMap<string, number>[] = [];
   let lifter = newLifter(model, firstStrengths(program, bodyMass, options.strengths ?? new Map()));
   for (let day = 0; day < weeks * 7; day += 1) {
-    if (day % 7 === 0) options.onWeek?.(day / 7);
     if (day > 0) lifter = nextMorning(lifter, loss);
     kept.push(new Map(lifts.map(([key, trains]) => [key, strengthShare(lifter, trains)])));
     if (!trainsOn(day, program.daysPerWeek, options.away ?? [])) continue;

@@ -17,21 +17,23 @@ export interface SimulatedLifter {
   /** Strength of each lift on the first morning, by its key: micrograms really lifted once, or seconds held. */
   readonly first: ReadonlyMap<string, number>;
   readonly muscles: ReadonlyMap<Muscle, MuscleCondition>;
-  /** Days since the first morning. */
-  readonly day: number;
+  /** Strength gained by itself, and lost to the deficit, since the first morning: a factor. */
+  readonly grown: number;
 }
 
 export function newLifter(model: LifterModel, first: ReadonlyMap<string, number>): SimulatedLifter {
   const settled = settledCondition(model);
-  return { model, first, muscles: new Map(MUSCLES.map((each) => [each, settled])), day: 0 };
+  return { model, first, muscles: new Map(MUSCLES.map((each) => [each, settled])), grown: 1 };
 }
 
 /** The lifter on the next morning, while losing `loss` % of body weight a week. */
 export function nextMorning(lifter: SimulatedLifter, loss: number): SimulatedLifter {
   const muscles = new Map(
-    [...lifter.muscles].map(([each, condition]) => [each, dayLater(condition, lifter.model, loss)]),
+    [...lifter.muscles].map(([each, condition]) => [each, dayLater(condition, lifter.model)]),
   );
-  return { ...lifter, muscles, day: lifter.day + 1 };
+  const { growth, spared, deficitCost } = lifter.model;
+  const aWeek = growth - deficitCost * Math.max(0, loss - spared);
+  return { ...lifter, muscles, grown: lifter.grown * (1 + aWeek) ** (1 / 7) };
 }
 
 /** The lifter after what was done in a session. */
@@ -48,15 +50,14 @@ export function afterSession(lifter: SimulatedLifter, results: readonly Result[]
 }
 
 /** Present strength in a lift ÷ that on the first morning: the mean over the muscles it trains directly. */
-export function strengthShare({ model, muscles, day }: SimulatedLifter, trains: Shares): number {
+export function strengthShare({ model, muscles, grown }: SimulatedLifter, trains: Shares): number {
   const start = givenStrength(settledCondition(model));
   const direct = directMuscles(trains);
-  const units = direct.reduce((sum, muscle) => {
+  const given = direct.reduce((sum, muscle) => {
     const condition = muscles.get(muscle);
     return sum + (condition ? givenStrength(condition) - start : 0);
   }, 0);
-  const trained = 1 + (model.strengthPerUnit * units) / Math.max(1, direct.length);
-  return Math.max(0.1, trained) * (1 + model.growth) ** (day / 7);
+  return Math.max(0.1, 1 + given / Math.max(1, direct.length)) * grown;
 }
 
 /** True strength in a lift today, without the luck of the day: micrograms really lifted once, or seconds held. */

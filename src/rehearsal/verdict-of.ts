@@ -1,11 +1,10 @@
+import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import type { Program } from '../program/program.ts';
 import { directMuscles, MUSCLES, type Muscle } from '../training/lift.ts';
 import type { RehearsedWeek } from './weeks-of.ts';
 
 /** What a rehearsal is held against. */
 export const REHEARSAL_LIMITS = {
-  /** Hard sets a muscle with direct work gets in an average week. Common practice; evidence in a deficit is insufficient (Roth 2022). */
-  hardSets: [6, 10],
   /** Share of strength kept at the end. Ours. */
   kept: 0.97,
 } as const;
@@ -45,7 +44,9 @@ export function verdictOf(program: Program, weeks: readonly RehearsedWeek[]): Re
     kept,
     lowest: Math.min(1, ...weeks.map((week) => week.kept)),
     keepsStrength: kept >= REHEARSAL_LIMITS.kept,
-    muscles: directOf(program).map((muscle) => workOf(muscle, full)),
+    muscles: directOf(program).map((muscle) =>
+      workOf(muscle, full, CHECK_LIMITS.weeklySets[program.aim]),
+    ),
     minutes: minutes.reduce((sum, each) => sum + each, 0) / Math.max(1, minutes.length),
     longest: Math.max(0, ...minutes),
     lighterWeeks: weeks.filter(({ lighter }) => lighter).length,
@@ -58,10 +59,13 @@ function directOf(program: Program): readonly Muscle[] {
   return MUSCLES.filter((muscle) => direct.has(muscle));
 }
 
-function workOf(muscle: Muscle, weeks: readonly RehearsedWeek[]): MuscleWork {
+function workOf(
+  muscle: Muscle,
+  weeks: readonly RehearsedWeek[],
+  [low, high]: readonly [number, number],
+): MuscleWork {
   const sets = weeks.map(({ hardSets }) => hardSets.get(muscle) ?? 0);
   const mean = sets.reduce((sum, each) => sum + each, 0) / Math.max(1, sets.length);
-  const [low, high] = REHEARSAL_LIMITS.hardSets;
   const counted = Math.round(mean * 2) / 2;
   return {
     muscle,

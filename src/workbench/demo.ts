@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Temporal } from 'temporal-polyfill';
 import type { JournalEvent } from '../journal/records.ts';
 import type { Program } from '../program/program.ts';
+import { LIFTER_MODEL } from '../rehearsal/lifter-model.ts';
 import { rehearsedHistory } from '../rehearsal/rehearsed-history.ts';
 import type { SessionEvent, SessionFact } from '../session/events.ts';
 import { writeSettings } from '../settings/write-settings.ts';
@@ -69,7 +70,9 @@ function writeDemo(ports: Ports): void {
 const STORY = {
   weeks: 12,
   loss: 0.65,
-  seed: 33,
+  seed: 36,
+  // One who holds and stands still here and there: there is advice to show.
+  model: { ...LIFTER_MODEL, growth: -0.0008 },
   bodyMass: kilograms(84.6),
   away: [[35, 42]],
 } as const;

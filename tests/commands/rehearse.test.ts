@@ -5,11 +5,12 @@ import { AHome } from './a-home.ts';
 let home: AHome;
 beforeEach(() => {
   home = new AHome();
+  home.writeSettings({ cautions: 'read', weightAdvice: 'yes' });
 });
 afterEach(() => home.throwAway());
 
 const rehearsal = async (...args: string[]): Promise<RehearseJson> =>
-  (await home.json('rehearse', ...args)) as unknown as RehearseJson;
+  (await home.json('rehearse', '--draws', '2', ...args)) as unknown as RehearseJson;
 
 describe('holdfast rehearse', () => {
   it('plays twelve weeks from next Monday, losing 0.7 % a week in a cut', async () => {
@@ -26,9 +27,9 @@ describe('holdfast rehearse', () => {
 
   it('gives the same for the same seed, and keeps nothing', async () => {
     const [one, again, other] = [
-      await home.run('rehearse', '--seed', '5', '--json'),
-      await home.run('rehearse', '--seed', '5', '--json'),
-      await home.run('rehearse', '--seed', '6', '--json'),
+      await home.run('rehearse', '--draws', '1', '--seed', '5', '--json'),
+      await home.run('rehearse', '--draws', '1', '--seed', '5', '--json'),
+      await home.run('rehearse', '--draws', '1', '--seed', '6', '--json'),
     ];
     expect(one.out).toBe(again.out);
     expect(one.out).not.toBe(other.out);
@@ -55,7 +56,7 @@ describe('holdfast rehearse', () => {
   });
 
   it('prints a plot, tables and conclusions that fit 80 columns', async () => {
-    const { status, out, err } = await home.run('rehearse', '--weeks', '6');
+    const { status, out, err } = await home.run('rehearse', '--draws', '3', '--weeks', '6');
     expect([status, err]).toEqual([0, '']);
     for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
     for (const part of ['Three days · 6 weeks', 'kept %', '┤', 'Back squat', 'Strength: ']) {
@@ -64,10 +65,47 @@ describe('holdfast rehearse', () => {
     expect(out).toContain('not a forecast');
   });
 
+  it('tells a range over lifters, and how many of them keep their strength', async () => {
+    const { draws, kept, kept_low, kept_high, draws_that_keep } = await rehearsal('--weeks', '4');
+    expect(draws).toBe(2);
+    expect(kept_low).toBeLessThanOrEqual(kept);
+    expect(kept_high).toBeGreaterThanOrEqual(kept);
+    expect(draws_that_keep).toBeLessThanOrEqual(2);
+    const { out } = await home.run('rehearse', '--draws', '2', '--weeks', '4');
+    expect(out).toMatch(/of\s+2\s+lifters\s+keep\s+97\s+%/);
+    // The load of the first week and of the last.
+    expect(out).toMatch(/Back squat +first .*\n +last /);
+  });
+
+  it('plays two rates, or two programs, with the same lifters side by side', async () => {
+    const args = ['rehearse', '--draws', '3', '--weeks', '8', '--lifter', 'lean', '--compare'];
+    const { out } = await home.run(...args, '0.3', '1.2');
+    expect(out).toMatch(/0\.3 % a week +1\.2 % a week/);
+    expect(out).toMatch(/0\.3 % a week keeps \d\.\d points of strength more\s+\(standard error/);
+    const json = (await home.json(...args, '0.3', '1.2')) as unknown as RehearseJson;
+    expect(json.compared?.difference).toBeLessThan(0);
+    const same = (await home.json(...args, 'three-day', 'three-day')) as unknown as RehearseJson;
+    expect(same.compared).toMatchObject({ difference: 0, standard_error: 0 });
+  });
+
+  it('plays no loss for who must not be led through one', async () => {
+    home.writeSettings({ cautions: 'read', weightAdvice: 'no' });
+    const { loss, weeks } = await rehearsal('--weeks', '2');
+    expect(loss).toBe(0);
+    expect(weeks.at(-1)?.body_weight).toBeCloseTo(80, 0);
+    const { status, err } = await home.run('rehearse', '--loss', '0.5');
+    expect(status).toBe(2);
+    expect(err).toContain('No loss of weight is played');
+  });
+
   it.each([
     [['--weeks', '0'], '--weeks'],
     [['--weeks', 'many'], '--weeks'],
     [['--loss', '9'], '--loss'],
+    [['--loss', '3'], 'a case for a doctor'],
+    [['--loss', '1.5', '--weeks', '40'], 'lead from 80 kg to 44 kg'],
+    [['--lifter', 'giant'], 'novice, trained, lean'],
+    [['--compare', '0.5'], 'one name'],
     [['--loss', '-1'], '--loss'],
     [['--seed', '1.5'], '--seed'],
   ])('refuses %s in a sentence', async (args, named) => {

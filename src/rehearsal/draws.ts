@@ -1,0 +1,77 @@
+import type { Program } from '../program/program.ts';
+import type { Reason } from '../training/rule.ts';
+import { drawModel, type OwnGrowth } from './draw-model.ts';
+import type { LifterKindName } from './lifter-kinds.ts';
+import type { LifterModel } from './lifter-model.ts';
+import { gearMissingIn } from './play-session.ts';
+import { type RehearsalOptions, rehearse } from './rehearse.ts';
+import { seededRandom } from './seeded-random.ts';
+import { type RehearsalVerdict, verdictOf } from './verdict-of.ts';
+import { type RehearsedWeek, weeksOf } from './weeks-of.ts';
+
+/** One lifter drawn, and the program played with them. */
+export interface Draw {
+  readonly model: LifterModel;
+  readonly weeks: readonly RehearsedWeek[];
+  readonly verdict: RehearsalVerdict;
+  /** Why lifts were not trained: what the gear cannot load. */
+  readonly missing: readonly Reason[];
+}
+
+/** Lifters to draw. */
+export interface Lifters {
+  readonly kind: LifterKindName;
+  /** Null where it is not known. */
+  readonly own: OwnGrowth | null;
+}
+
+/** Seeds of the draws of one seed lie in a range of their own. */
+const SEEDS = 1009;
+
+/** Plays a program with the `at`-th lifter of a seed: the same one, and the same luck, for every program. */
+export function drawAt(
+  program: Program,
+  options: Omit<RehearsalOptions, 'model'>,
+  { kind, own }: Lifters,
+  at: number,
+): Draw {
+  const seed = options.seed * SEEDS + at;
+  const model = drawModel(kind, seededRandom(seed), own);
+  const rehearsal = rehearse(program, { ...options, model, seed });
+  const weeks = weeksOf(program, rehearsal, options.from);
+  const missing = rehearsal.sessions.flatMap(({ state }) => gearMissingIn(state.prescription));
+  return { model, weeks, verdict: verdictOf(program, weeks), missing };
+}
+
+/** The draw in the middle by what is kept; of an even number the lower one. */
+export function middleOf(draws: readonly Draw[]): Draw {
+  const found = byKept(draws)[Math.floor((draws.length - 1) / 2)];
+  if (!found) throw new Error('There is no draw.');
+  return found;
+}
+
+const byKept = (draws: readonly Draw[]): readonly Draw[] =>
+  draws.toSorted((a, b) => a.verdict.kept - b.verdict.kept);
+
+/** A value of each draw as a range: without the tenth at either end. */
+export function rangeOf(values: readonly number[]): readonly [low: number, high: number] {
+  const sorted = values.toSorted((a, b) => a - b);
+  const out = Math.floor(sorted.length / 10);
+  return [sorted[out] ?? 0, sorted[sorted.length - 1 - out] ?? 0];
+}
+
+/** What the second keeps more than the first, as a share, with the standard error over draws. */
+export function differenceOf(
+  first: readonly Draw[],
+  second: readonly Draw[],
+): { readonly mean: number; readonly error: number } {
+  const count = Math.min(first.length, second.length);
+  const each = Array.from(
+    { length: count },
+    (_, at) => (second[at]?.verdict.kept ?? 0) - (first[at]?.verdict.kept ?? 0),
+  );
+  const mean = each.reduce((sum, value) => sum + value, 0) / count;
+  const variance =
+    each.reduce((sum, value) => sum + (value - mean) ** 2, 0) / Math.max(1, count - 1);
+  return { mean, error: Math.sqrt(variance / count) };
+}
