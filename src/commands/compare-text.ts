@@ -4,14 +4,14 @@ import { wrapped } from '../text/columns.ts';
 import { dayWords } from '../text/day-words.ts';
 import { massText } from '../training/mass.ts';
 import type { ToldRehearsal } from './rehearse-json.ts';
-import { keptWords, NOT_A_FORECAST } from './rehearse-text.ts';
+import { NOT_A_FORECAST, rehearsedWords } from './rehearse-text.ts';
 
 /** Two rehearsals side by side, the same lifters in both, as lines of at most `width` columns. */
 export function compareText(first: ToldRehearsal, second: ToldRehearsal, width: number): string {
   const both = [first, second];
   const { mean, error } = differenceOf(first.draws, second.draws);
   const rows: readonly (readonly [string, (told: ToldRehearsal) => string])[] = [
-    ['strength kept', keptWords],
+    ['strength kept', rehearsedWords],
     ['a week', ({ options }) => (options.loss > 0 ? `${options.loss} % lost` : 'weight steady')],
     ['session', ({ verdict }) => `${Math.round(verdict.minutes)} min`],
     ['sets a week', ({ verdict: { muscles } }) => setsWords(muscles.map((each) => each.mean))],

@@ -158,7 +158,7 @@ function conclusions(told: ToldRehearsal): string[] {
   const [much, little] = [named('too-much'), named('too-little')];
   const body = weeks.findLast(({ bodyMass }) => bodyMass !== null)?.bodyMass;
   return [
-    `Strength: ${keptWords(told)} kept at the end; ${keeping(told)} of ${draws.length} lifters keep 97 % or more.`,
+    `Strength: ${rehearsedWords(told)} kept at the end; ${keeping(told)} of ${draws.length} lifters keep 97 % or more.`,
     ...(much ? [`Many: ${much} hard sets a week.`] : []),
     ...(little ? [`Little: ${little} hard sets a week.`] : []),
     ...(!much && !little
@@ -171,7 +171,7 @@ function conclusions(told: ToldRehearsal): string[] {
 }
 
 /** `99.2 % (97.5 to 101.0)`: the lifter in the middle, and the range without the tenth at either end. */
-export function keptWords(told: ToldRehearsal): string {
+export function rehearsedWords(told: ToldRehearsal): string {
   const percent = (share: number) => (share * 100).toFixed(1);
   const [low, high] = keptRange(told).map(percent);
   return `${percent(told.verdict.kept)} % (range ${low} to ${high})`;
