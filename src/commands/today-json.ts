@@ -1,4 +1,5 @@
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import { partnersOf } from '../session/pairs.ts';
 import { loadHandle } from '../training/equipment.ts';
 import { barOf, type Gear, type PlateKind } from '../training/gear.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
