@@ -1,5 +1,5 @@
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
-import { partnersOf } from '../session/pairs.ts';
+import { pairedWith } from '../session/pairs.ts';
 import { loadHandle } from '../training/equipment.ts';
 import { barOf, type Gear, type PlateKind } from '../training/gear.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
@@ -74,7 +74,7 @@ function exerciseJson(
     sets_planned: exercise.setsPlanned,
     cluster: minis && { most_sets: minis.mostSets, rest: exercise.rest, minis_aim: minis.aim },
     rest: exercise.rest,
-    in_turn_with: partnersOf(exercises, exercise).map(({ name }) => name),
+    in_turn_with: pairedWith(exercises, exercise).map(({ name }) => name),
     warm_up: exercise.warmUp.map((set) => ({
       load: inUnit(set.load, unit),
       reps: set.reps,

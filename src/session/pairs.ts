@@ -43,7 +43,7 @@ export function ownRestLeft(exercise: ExerciseState, at: Reading): Rest | null {
 }
 
 /** The exercises of a day that the program pairs with one of them. */
-export const partnersOf = (
+export const pairedWith = (
   exercises: readonly PrescribedExercise[],
   exercise: PrescribedExercise,
 ): readonly PrescribedExercise[] =>
@@ -56,7 +56,7 @@ export function inTurnWords(
   exercises: readonly PrescribedExercise[],
   exercise: PrescribedExercise,
 ): string | null {
-  const partners = partnersOf(exercises, exercise);
+  const partners = pairedWith(exercises, exercise);
   return partners.length > 0
     ? `in turn with ${partners.map(({ name }) => name).join(' and ')}`
     : null;
