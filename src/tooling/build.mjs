@@ -104,7 +104,7 @@ export async function bundle(entry, to) {
   const entryLast = outputFiles.toSorted((a, b) => rank(a.path) - rank(b.path));
   for (const { path, contents } of entryLast) {
     const made = metafile.outputs[relative(ROOT, path)]?.inputs ?? {};
-    writeFileSync(`${path}.new`, await withoutSpace(contents, Object.keys(made)), { mode: 0o755 });
+    writeFileSync(`${path}.new`, await withoutSpace(contents, made), { mode: 0o755 });
     renameSync(`${path}.new`, path);
   }
   writeFileSync(join(folder, NOTICES), noticesOf(Object.keys(metafile.inputs)));
@@ -116,14 +116,20 @@ export async function bundle(entry, to) {
   }
 }
 
+/** A part is taken for one of libraries where they are at least this share of its bytes. */
+const OF_LIBRARIES = 0.9;
+
 /**
- * A part of libraries alone loses its spaces, which are a quarter of it; the names of its files stay.
+ * A part of libraries loses its spaces, which are a quarter of it; the names of its files stay.
  * @param {Uint8Array} contents
- * @param {string[]} inputs paths of the files in it
+ * @param {Record<string, { bytesInOutput: number }>} made what each file in it takes, by its path
  */
-async function withoutSpace(contents, inputs) {
-  if (inputs.length === 0 || !inputs.every((path) => path.includes('node_modules/')))
-    return contents;
+async function withoutSpace(contents, made) {
+  const inputs = Object.keys(made);
+  const bytesOf = (/** @type {string[]} */ paths) =>
+    paths.reduce((sum, path) => sum + (made[path]?.bytesInOutput ?? 0), 0);
+  const libraries = inputs.filter((path) => path.includes('node_modules/'));
+  if (inputs.length === 0 || bytesOf(libraries) < OF_LIBRARIES * bytesOf(inputs)) return contents;
   const { code } = await transform(contents, { minifyWhitespace: true, format: 'esm' });
   return `${code}${inputs.map((path) => `// ${path}\n`).join('')}`;
 }

@@ -114,7 +114,9 @@ export class Terminal {
     const buffer = this.#emulator.buffer.active;
     const lines = Array.from(
       { length: this.#emulator.rows },
-      (_, row) => buffer.getLine(buffer.viewportY + row)?.translateToString(true) ?? '',
+      (_, row) =>
+        buffer.getLine(buffer.viewportY + row)?.translateToString(true, 0, this.#emulator.cols) ??
+        '',
     );
     return lines.join('\n').trimEnd();
   }
