@@ -115,8 +115,11 @@ export class Terminal {
     const lines = Array.from(
       { length: this.#emulator.rows },
       (_, row) =>
-        buffer.getLine(buffer.viewportY + row)?.translateToString(true, 0, this.#emulator.cols) ??
-        '',
+        buffer
+          .getLine(buffer.viewportY + row)
+          // A line that was longer before the screen was made narrower keeps its old end out of sight.
+          ?.translateToString(true, 0, this.#emulator.cols)
+          .trimEnd() ?? '',
     );
     return lines.join('\n').trimEnd();
   }
