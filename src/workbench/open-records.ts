@@ -23,7 +23,14 @@ export interface Records {
   readonly today: () => Temporal.PlainDate;
 }
 
-type Dated = { readonly date: Temporal.PlainDate };
+/** Those of a day that is among the latest, out of what is in order of time; years before are not looked at. */
+function onDay<T extends { readonly date: Temporal.PlainDate }>(
+  all: readonly T[],
+  day: Temporal.PlainDate,
+): readonly T[] {
+  const before = all.findLastIndex(({ date }) => date.until(day).sign > 0);
+  return all.slice(before + 1).filter(({ date }) => date.equals(day));
+}
 
 /** Opens what is kept. `data` is the folder asked for on the command line. */
 export function openRecords(ports: Ports, { data }: { readonly data: string | null }): Records {
@@ -51,13 +58,12 @@ export function openRecords(ports: Ports, { data }: { readonly data: string | nu
       const { sessions, weighIns } = journal().history();
       const { wall } = ports.clock.read();
       const tomorrow = day.add({ days: 1 });
-      const isAhead = ({ date }: Dated, at: number) => date.equals(tomorrow) && at <= wall;
       // Further west it may be the day before still; what was recorded under a clock that was ahead
       // lies in the future, and is not followed.
-      return sessions.some((done) => isAhead(done, done.start)) ||
-        weighIns.some((weighIn) => isAhead(weighIn, weighIn.at))
-        ? tomorrow
-        : day;
+      const isAhead =
+        onDay(sessions, tomorrow).some(({ start }) => start <= wall) ||
+        onDay(weighIns, tomorrow).some(({ at }) => at <= wall);
+      return isAhead ? tomorrow : day;
     },
   };
 }

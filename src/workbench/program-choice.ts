@@ -81,9 +81,7 @@ function named(name: string, { dataFolder, shippedPrograms }: ProgramSources): s
 function calledLikeLast({ lastName, dataFolder, shippedPrograms }: ProgramSources): string | null {
   const name = lastName();
   if (name === null) return null;
-  const files = [programsFolder(dataFolder), shippedPrograms]
-    .flatMap(filesIn)
-    .filter((path) => path.endsWith('.yaml'));
+  const files = [programsFolder(dataFolder), shippedPrograms].flatMap(programsIn);
   // Reading one is slow. Nearly always the name stands in the file as it is; YAML may write it otherwise.
   const likely = new Set(files.filter((path) => mayName(path, name)));
   const found = [...likely, ...files.filter((path) => !likely.has(path))].find((path) => {
@@ -95,8 +93,7 @@ function calledLikeLast({ lastName, dataFolder, shippedPrograms }: ProgramSource
 
 /** The lifter's own program file that was changed last; null where there is none. */
 export function latestOwn({ dataFolder }: Pick<ProgramSources, 'dataFolder'>): string | null {
-  const [latest] = filesIn(programsFolder(dataFolder))
-    .filter((path) => path.endsWith('.yaml'))
+  const [latest] = programsIn(programsFolder(dataFolder))
     .map((path) => ({ path, changed: statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0 }))
     .sort((a, b) => b.changed - a.changed);
   return latest?.path ?? null;
@@ -113,9 +110,11 @@ function mayName(path: string, name: string): boolean {
 }
 
 /** None where there is no such folder, or a file in its place. */
-function filesIn(folder: string): string[] {
+function programsIn(folder: string): string[] {
   try {
-    return readdirSync(folder).map((file) => join(folder, file));
+    return readdirSync(folder)
+      .filter((file) => file.endsWith('.yaml'))
+      .map((file) => join(folder, file));
   } catch {
     // What stands in the way is told where something is written there.
     return [];

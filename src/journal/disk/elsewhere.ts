@@ -5,7 +5,7 @@ import type { JournalPlace } from './read-journal.ts';
 /** Tells whether others wrote to this month's journal files since it was last asked. */
 export interface Elsewhere {
   /** A file that this process writes to itself says nothing about others. */
-  readonly own: (path: string) => void;
+  readonly own: (path: string) => unknown;
   /** False the first time. */
   readonly changed: () => boolean;
 }
@@ -16,27 +16,22 @@ export function elsewhere(
   month: () => string,
 ): Elsewhere {
   const owned = new Set<string>();
-  let seen: string | null = null;
-  const now = (): string => {
+  let seen: ReadonlyMap<string, number | undefined> | null = null;
+  const now = () => {
     const folder = join(dataDir, JOURNAL_FOLDER, month());
-    return files
-      .list(folder)
-      .map(({ name }) => join(folder, name))
-      .filter((path) => !owned.has(path))
-      .map((path) => `${path} ${files.about(path)?.size}`)
-      .sort()
-      .join('\n');
+    const paths = files.list(folder).map(({ name }) => join(folder, name));
+    return new Map(
+      paths.filter((path) => !owned.has(path)).map((path) => [path, files.about(path)?.size]),
+    );
   };
   return {
-    own: (path) => {
-      owned.add(path);
-      // What it held so far was seen by the reader.
-      if (seen !== null) seen = now();
-    },
+    own: (path) => owned.add(path),
     changed: () => {
       const before = seen;
       seen = now();
-      return before !== null && before !== seen;
+      if (before === null) return false;
+      const others = [...before].filter(([path]) => !owned.has(path));
+      return others.length !== seen.size || others.some(([path, size]) => seen?.get(path) !== size);
     },
   };
 }

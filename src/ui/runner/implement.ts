@@ -16,13 +16,19 @@ export function implementLines(
   bench: Bench,
   columns: number,
 ): Line[] {
-  const next = nextLoad(session, phase);
-  if (!next || phase.kind === 'lifting') return [];
-  const made = bench.madeUp(next.exercise, next.load);
+  const next = toChange(session, phase, bench);
+  if (!next) return [];
+  const { made } = next;
   if (!made) return unmadeLines(next, session, bench, columns);
   return made.change
     ? paragraph(made.change, columns, 'strong')
     : paragraph(`as it is: ${made.words}`, columns, 'plain', 2);
+}
+
+/** The next load and how it is made up; null while a set is being lifted, when nothing is changed. */
+function toChange(session: SessionState, phase: Phase, bench: Bench) {
+  const next = phase.kind === 'lifting' ? null : nextLoad(session, phase);
+  return next && { ...next, made: bench.madeUp(next.exercise, next.load) };
 }
 
 /** The plates to change in block digits, to be read from the rack; none where they do not fit. */
@@ -32,9 +38,7 @@ export function plateDigits(
   bench: Bench,
   columns: number,
 ): Line[] {
-  const next = nextLoad(session, phase);
-  if (!next || phase.kind === 'lifting') return [];
-  const digits = bench.madeUp(next.exercise, next.load)?.digits ?? '';
+  const digits = toChange(session, phase, bench)?.made?.digits ?? '';
   return (blockDigits(digits, columns, PLATE_ROWS) ?? []).map((row) => line(row));
 }
 
