@@ -1,7 +1,6 @@
 import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { kilograms } from '../../src/training/mass.ts';
 import { LEAN_SPRING } from './lean-spring.ts';
 import { Player, WIDE } from './player.ts';
 import { demoScene, GEAR, type Scene, scene } from './scene.ts';
@@ -249,15 +248,6 @@ describe('gear that is changed in another window', () => {
     expect(kind(at)).toBe('preview');
     at.keys(' ');
     expect(kind(at)).toBe('runner');
-  });
-
-  it('is not hidden by what is recorded here while the session runs', () => {
-    const over = scene();
-    player(over).keys(' ');
-    withoutPlates(over);
-    over.workbench.journal().record({ type: 'weighed', mass: kilograms(80), on: '2026-11-25' });
-    expect(over.workbench.journal().changedElsewhere()).toBe(true);
-    expect(over.workbench.journal().changedElsewhere()).toBe(false);
   });
 
   it('is said with the next set of a session that runs, with the nearest load', () => {
