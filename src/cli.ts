@@ -30,7 +30,7 @@ function compiledFolder(): string | null {
 
 const [{ runCli }, { systemPorts }] = await Promise.all([
   import('./commands/run-cli.ts'),
-  import('./workbench/system-ports.ts'),
+  import('./lifter/system-ports.ts'),
 ]);
 
 await runCli(systemPorts(shippedPrograms), process.argv.slice(2));

@@ -1,4 +1,7 @@
 import type { JournalEvent } from '../journal/records.ts';
+import { findRecord, type Recorded, recordWords } from '../lifter/change-past.ts';
+import { deletedSessionOf } from '../lifter/deleted-records.ts';
+import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { amend } from '../session/decisions/lifting.ts';
 import type { SetNumbers } from '../session/events.ts';
 import { localDate } from '../session/results.ts';
@@ -6,9 +9,6 @@ import { dayWords } from '../text/day-words.ts';
 import { jsonText } from '../text/json-text.ts';
 import { type Problem, Refusal, WrongUse } from '../text/problem.ts';
 import { massOf } from '../training/mass.ts';
-import { findRecord, type Recorded, recordWords } from '../workbench/change-past.ts';
-import { deletedSessionOf } from '../workbench/deleted-records.ts';
-import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { AmendJson } from './amend-schema.ts';
 import type { Call, Run } from './call.ts';
 import { massOperand } from './mass-operand.ts';
@@ -16,7 +16,7 @@ import { wholeNumber } from './whole-number.ts';
 
 /** Corrects a set, or deletes or brings back a set, a session or a weigh-in, by new events. */
 export const run: Run = (call) => {
-  const workbench = openWorkbench(call.ports, call.global);
+  const lifter = openLifter(call.ports, call.global);
   const [id = ''] = call.args;
   if (call.options.dryRun === true && call.options.delete !== true) {
     throw new WrongUse({
@@ -24,21 +24,21 @@ export const run: Run = (call) => {
       fix: 'All else can be taken back by itself.',
     });
   }
-  if (call.options.restore === true) restore(call, workbench, id);
-  else if (call.options.delete === true) remove(call, workbench, id);
-  else correct(call, workbench, id);
+  if (call.options.restore === true) restore(call, lifter, id);
+  else if (call.options.delete === true) remove(call, lifter, id);
+  else correct(call, lifter, id);
   return 0;
 };
 
-function correct(call: Call, workbench: Workbench, id: string): void {
-  const record = standing(workbench, id);
+function correct(call: Call, lifter: Lifter, id: string): void {
+  const record = standing(lifter, id);
   if (record.kind !== 'set') throw new Refusal(NO_NUMBERS[record.kind]);
   const numbers = numbersAsked(call, record);
   const decided = amend(record.session, { do: 'amend', of: id, numbers });
   if (!decided.ok) throw new Refusal(decided.problem);
-  const before = words(workbench, record);
-  workbench.journal().record({ type: 'set-amended', of: id, ...numbers });
-  const after = words(workbench, standing(workbench, id));
+  const before = words(lifter, record);
+  lifter.journal().record({ type: 'set-amended', of: id, ...numbers });
+  const after = words(lifter, standing(lifter, id));
   answer(call, [before.what, `before  ${before.says}`, `after   ${after.says}`].join('\n'), {
     id,
     did: 'corrected',
@@ -48,20 +48,20 @@ function correct(call: Call, workbench: Workbench, id: string): void {
   });
 }
 
-function remove(call: Call, workbench: Workbench, id: string): void {
+function remove(call: Call, lifter: Lifter, id: string): void {
   if (Object.keys(call.options).some((name) => NUMBERS.has(name))) {
     throw new WrongUse({
       what: '--delete was given with new numbers.',
       fix: 'Correct it or delete it: give one of the two.',
     });
   }
-  const imported = importOf(workbench, id);
+  const imported = importOf(lifter, id);
   const back = `"holdfast amend ${id} --restore" brings it back.`;
   const told = imported
     ? { what: 'import', says: importedText(imported) }
-    : words(workbench, standing(workbench, id));
+    : words(lifter, standing(lifter, id));
   const isTried = call.options.dryRun === true;
-  if (!isTried) workbench.journal().record({ type: 'deleted', of: imported?.of ?? id });
+  if (!isTried) lifter.journal().record({ type: 'deleted', of: imported?.of ?? id });
   const done = imported ? `the import of ${told.says}` : `${told.what}: ${told.says}`;
   const text = isTried
     ? `Nothing is deleted yet. To go: ${done}.`
@@ -69,9 +69,9 @@ function remove(call: Call, workbench: Workbench, id: string): void {
   answer(call, text, { id, did: 'deleted', what: told.what, before: told.says, after: null });
 }
 
-function restore(call: Call, workbench: Workbench, id: string): void {
-  const imported = importOf(workbench, id);
-  const deletions = (imported?.of ?? [id]).flatMap((each) => deletionsOf(workbench, each));
+function restore(call: Call, lifter: Lifter, id: string): void {
+  const imported = importOf(lifter, id);
+  const deletions = (imported?.of ?? [id]).flatMap((each) => deletionsOf(lifter, each));
   if (deletions.length === 0) {
     throw new Refusal({
       what: `Nothing of the id "${id}" is deleted.`,
@@ -80,10 +80,10 @@ function restore(call: Call, workbench: Workbench, id: string): void {
   }
   // Two devices may have deleted the same thing.
   for (const of of new Set(deletions.map((each) => each.id))) {
-    workbench.journal().record({ type: 'undone', of });
+    lifter.journal().record({ type: 'undone', of });
   }
-  const record = findRecord(workbench.journal().history(), id);
-  const found = record && words(workbench, record);
+  const record = findRecord(lifter.journal().history(), id);
+  const found = record && words(lifter, record);
   const told = imported ? { what: 'import', says: importedText(imported) } : found;
   const text = imported
     ? `Brought back: the import of ${importedText(imported)}.`
@@ -105,8 +105,8 @@ function answer(
 
 type Import = Extract<JournalEvent, { type: 'imported' }>;
 
-const importOf = (workbench: Workbench, id: string): Import | undefined =>
-  workbench
+const importOf = (lifter: Lifter, id: string): Import | undefined =>
+  lifter
     .journal()
     .history()
     .events()
@@ -117,28 +117,28 @@ const importedText = ({ of, at, zone }: Import): string =>
 
 const NUMBERS: ReadonlySet<string> = new Set(['load', 'reps', 'reserve']);
 
-const deletionsOf = (workbench: Workbench, id: string) =>
-  workbench
+const deletionsOf = (lifter: Lifter, id: string) =>
+  lifter
     .journal()
     .history()
     .deletions.filter(({ of }) => of === id);
 
-const words = (workbench: Workbench, record: Recorded) => recordWords(record, workbench.unit());
+const words = (lifter: Lifter, record: Recorded) => recordWords(record, lifter.unit());
 
-function standing(workbench: Workbench, id: string): Recorded {
-  const record = findRecord(workbench.journal().history(), id);
+function standing(lifter: Lifter, id: string): Recorded {
+  const record = findRecord(lifter.journal().history(), id);
   if (record) return record;
-  throw new Refusal(missing(workbench, id));
+  throw new Refusal(missing(lifter, id));
 }
 
-function missing(workbench: Workbench, id: string): Problem {
-  if (deletionsOf(workbench, id).length > 0) {
+function missing(lifter: Lifter, id: string): Problem {
+  if (deletionsOf(lifter, id).length > 0) {
     return {
       what: `"${id}" was deleted.`,
       fix: `"holdfast amend ${id} --restore" brings it back.`,
     };
   }
-  const history = workbench.journal().history();
+  const history = lifter.journal().history();
   const session = deletedSessionOf(history, id);
   if (session !== null) {
     return {

@@ -1,4 +1,4 @@
-import type { Ports } from '../workbench/ports.ts';
+import type { Ports } from '../lifter/ports.ts';
 
 /** Options that every command understands. */
 export interface GlobalOptions {

@@ -1,3 +1,5 @@
+import { openLifter } from '../lifter/open-lifter.ts';
+import { type FindingWords, findingsOf } from '../lifter/rules.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { programFigures } from '../program/check/figures.ts';
 import { fileProblemText } from '../program/file-problem.ts';
@@ -6,8 +8,6 @@ import { readProgram } from '../program/read-program.ts';
 import { checkText } from '../report/check-text.ts';
 import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
-import { type FindingWords, findingsOf } from '../workbench/rules.ts';
 import type { Run } from './call.ts';
 import type { CheckJson } from './check-schema.ts';
 import { isStdin, readStdin } from './read-stdin.ts';
@@ -21,9 +21,9 @@ export const run: Run = async (call) => {
   const [file = call.global.program] = call.args;
   const typed = isStdin(file) ? await readStdin(call) : null;
   const asked = typed === null ? file : null;
-  const workbench = openWorkbench(call.ports, { ...call.global, program: asked });
-  const program = typed === null ? workbench.program() : programOf(typed);
-  const findings = findingsOf(program, workbench.gear());
+  const lifter = openLifter(call.ports, { ...call.global, program: asked });
+  const program = typed === null ? lifter.program() : programOf(typed);
+  const findings = findingsOf(program, lifter.gear());
   if (call.global.json) call.print(jsonText(checkJson(program, findings)));
   else call.print(checkText(program, findings, textSize(call.ports)).join('\n'));
   const isStrict = call.options.strict === true;

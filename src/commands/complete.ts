@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
+import { openLifter } from '../lifter/open-lifter.ts';
+import { programsFolder } from '../lifter/program-choice.ts';
 import { WrongUse } from '../text/problem.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
-import { programsFolder } from '../workbench/program-choice.ts';
 import type { Call, Run } from './call.ts';
 import { bashScript } from './completion/bash-script.ts';
 import type { WordList } from './completion/completed.ts';
@@ -16,15 +16,15 @@ const SCRIPTS: Readonly<Record<string, () => string>> = {
 
 /** What only this machine knows, asked by the scripts while something is typed. */
 const WORDS: Readonly<Record<WordList, (call: Call) => readonly string[]>> = {
-  lifts: ({ ports, global }) => [...openWorkbench(ports, global).program().lifts.keys()],
+  lifts: ({ ports, global }) => [...openLifter(ports, global).program().lifts.keys()],
   days: ({ ports, global }) =>
-    openWorkbench(ports, global)
+    openLifter(ports, global)
       .program()
       .days.map(({ name }) => name)
       .filter((name) => !/\s/.test(name)),
   programs: ({ ports, global }) => [
     ...new Set(
-      [ports.shippedPrograms, programsFolder(openWorkbench(ports, global).folders.data)]
+      [ports.shippedPrograms, programsFolder(openLifter(ports, global).folders.data)]
         .flatMap(filesIn)
         .filter((name) => /\.ya?ml$/.test(name))
         .map((name) => name.replace(/\.ya?ml$/, '')),

@@ -1,5 +1,5 @@
+import { withDemo } from '../lifter/demo.ts';
 import { Refusal } from '../text/problem.ts';
-import { withDemo } from '../workbench/demo.ts';
 import type { Run } from './call.ts';
 import { main } from './main.ts';
 

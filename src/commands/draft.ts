@@ -1,14 +1,14 @@
+import { keepGear } from '../lifter/gear.ts';
+import { DRAFT_NAMES, writeNewProgram } from '../lifter/new-program.ts';
+import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
+import { toRemember } from '../lifter/program-choice.ts';
+import { recentBests } from '../lifter/recent-bests.ts';
+import { findingsOf, reasonWords } from '../lifter/rules.ts';
 import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
 import type { Before, Best, Wishes } from '../program/draft/wishes.ts';
 import { wrapped } from '../text/columns.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
-import { keepGear } from '../workbench/gear.ts';
-import { DRAFT_NAMES, writeNewProgram } from '../workbench/new-program.ts';
-import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
-import { toRemember } from '../workbench/program-choice.ts';
-import { recentBests } from '../workbench/recent-bests.ts';
-import { findingsOf, reasonWords } from '../workbench/rules.ts';
 import { askYesNo } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
 import { type AnswersInHand, KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
@@ -33,18 +33,18 @@ const ANSWERS = [
 
 /** Works out a program from what the lifter wishes, writes it down, and says why it is so. */
 export const run: Run = async (call) => {
-  const workbench = openWorkbench(call.ports, call.global);
+  const lifter = openLifter(call.ports, call.global);
   const from = programBefore(call);
   const reading: AnswersInHand = {
     lifts: from?.program.lifts ?? KNOWN_LIFTS,
-    unit: unitOf(call, workbench, from),
+    unit: unitOf(call, lifter, from),
   };
-  const answered = await answersOf(call, reading, workbench, from);
+  const answered = await answersOf(call, reading, lifter, from);
   if (answered.kit !== undefined && call.options.print !== true) {
-    await keepKit(readAnswer.kit(answered.kit).gear(reading.unit), workbench);
+    await keepKit(readAnswer.kit(answered.kit).gear(reading.unit), lifter);
   }
-  const wishes = wishesOf(answered, reading, workbench, from);
-  const path = call.options.print === true ? null : draftPath(call, workbench, wishes.name);
+  const wishes = wishesOf(answered, reading, lifter, from);
+  const path = call.options.print === true ? null : draftPath(call, lifter, wishes.name);
   const draft = draftProgram(wishes);
   const why = explanation(draft, wishes, textSize(call.ports).width);
   if (path === null) {
@@ -59,8 +59,8 @@ export const run: Run = async (call) => {
     (isAsked(call) && (await askYesNo(call, 'Use it from now on, yes or no?', 'yes')));
   if (isUsed) {
     const { writeSettings } = await import('../settings/write-settings.ts');
-    const { folders } = workbench;
-    writeSettings(folders.config, toRemember(path, workbench.settings().settings, folders));
+    const { folders } = lifter;
+    writeSettings(folders.config, toRemember(path, lifter.settings().settings, folders));
     call.print('It is the program in use now.');
   } else {
     call.print(`Use it with: holdfast --program ${JSON.stringify(path)}`);
@@ -76,16 +76,16 @@ const isAsked = ({ options, ports: { stdin, stdout } }: Call): boolean =>
 
 type Answered = Readonly<Record<string, string>>;
 
-function unitOf({ options }: Call, workbench: Workbench, from: Before | null) {
+function unitOf({ options }: Call, lifter: Lifter, from: Before | null) {
   if (typeof options.unit === 'string') return readAnswer.unit(options.unit);
-  return from?.program.unit ?? workbench.gear().unit;
+  return from?.program.unit ?? lifter.gear().unit;
 }
 
 /** What was typed, or what is asked for where there is a terminal and nothing was typed. */
 async function answersOf(
   call: Call,
   reading: AnswersInHand,
-  workbench: Workbench,
+  lifter: Lifter,
   from: Before | null,
 ): Promise<Answered> {
   const typed = Object.fromEntries(
@@ -101,13 +101,13 @@ async function answersOf(
     ? { days: String(daysOf(from)), aim: from.program.aim }
     : ({} as Record<string, string>);
   // What is known already is not asked again.
-  const isKnown = (option: string) => option === 'kit' && isGearSaid(workbench);
+  const isKnown = (option: string) => option === 'kit' && isGearSaid(lifter);
   const check = (option: string, answer: string) => void READ[option]?.(answer, reading);
   return askForDraft(call, usual, check, isKnown);
 }
 
-const isGearSaid = (workbench: Workbench): boolean =>
-  workbench.journal().history().gear !== null || workbench.settings().settings.gear !== null;
+const isGearSaid = (lifter: Lifter): boolean =>
+  lifter.journal().history().gear !== null || lifter.settings().settings.gear !== null;
 
 const READ: Readonly<Record<string, (text: string, reading: AnswersInHand) => unknown>> = {
   kit: readAnswer.kit,
@@ -124,7 +124,7 @@ const READ: Readonly<Record<string, (text: string, reading: AnswersInHand) => un
 function wishesOf(
   answered: Answered,
   reading: AnswersInHand,
-  workbench: Workbench,
+  lifter: Lifter,
   from: Before | null,
 ): Wishes {
   const { kit, days, minutes, aim, name, like, without, hurts, focus, best } = answered;
@@ -133,28 +133,28 @@ function wishesOf(
     name: name === undefined ? (from?.program.name ?? DRAFT_NAMES[wished]) : readAnswer.name(name),
     days: wished,
     minutes: minutes === undefined ? 60 : readAnswer.minutes(minutes),
-    gear: kit === undefined ? workbench.gear() : readAnswer.kit(kit).gear(reading.unit),
+    gear: kit === undefined ? lifter.gear() : readAnswer.kit(kit).gear(reading.unit),
     like: readAnswer.lifts(like ?? '', reading),
     without: readAnswer.lifts(without ?? '', reading),
     hurts: readAnswer.joints(hurts ?? ''),
     focus: readAnswer.muscles(focus ?? ''),
-    bests: withHistory(readAnswer.bests(best ?? '', reading), workbench),
+    bests: withHistory(readAnswer.bests(best ?? '', reading), lifter),
     unit: reading.unit,
     aim: aim === undefined ? (from?.program.aim ?? 'cut') : readAnswer.aim(aim),
-    bodyMass: workbench.journal().history().bodyMassOn(workbench.today()),
+    bodyMass: lifter.journal().history().bodyMassOn(lifter.today()),
     from,
   };
 }
 
 /** Gear of a kit is what the lifter owns from now on. */
-async function keepKit(gear: Gear, workbench: Workbench): Promise<void> {
+async function keepKit(gear: Gear, lifter: Lifter): Promise<void> {
   const { writeSettings } = await import('../settings/write-settings.ts');
-  keepGear(workbench, gear, (change) => writeSettings(workbench.folders.config, change));
+  keepGear(lifter, gear, (change) => writeSettings(lifter.folders.config, change));
 }
 
 /** What was told, and of other lifts the strongest set of the last eight weeks. */
-function withHistory(told: readonly Best[], workbench: Workbench): readonly Best[] {
-  const bests = recentBests(workbench.journal().history(), workbench.today());
+function withHistory(told: readonly Best[], lifter: Lifter): readonly Best[] {
+  const bests = recentBests(lifter.journal().history(), lifter.today());
   return [...told, ...bests.filter(({ lift }) => !told.some((best) => best.lift === lift))];
 }
 

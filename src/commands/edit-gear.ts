@@ -1,9 +1,9 @@
+import { keepGear } from '../lifter/gear.ts';
+import type { Lifter } from '../lifter/open-lifter.ts';
+import type { KeepSettings } from '../lifter/ports.ts';
 import { environment } from '../terminal/environment.ts';
 import { problemText, Refusal } from '../text/problem.ts';
 import type { Gear } from '../training/gear.ts';
-import { keepGear } from '../workbench/gear.ts';
-import type { Workbench } from '../workbench/open-workbench.ts';
-import type { KeepSettings } from '../workbench/ports.ts';
 import type { Call } from './call.ts';
 
 /**
@@ -12,7 +12,7 @@ import type { Call } from './call.ts';
  */
 export async function editGear(
   { ports, global }: Call,
-  workbench: Workbench,
+  lifter: Lifter,
   keepSettings: KeepSettings,
 ): Promise<number> {
   const around = environment({
@@ -30,14 +30,14 @@ export async function editGear(
   const { gearForm } = await import('../ui/gear/gear-form.tsx');
   const keep = (gear: Gear) => {
     try {
-      keepGear(workbench, gear, keepSettings);
+      keepGear(lifter, gear, keepSettings);
       return null;
     } catch (error) {
       if (error instanceof Refusal) return error.problems.map(problemText).join(' ');
       throw error;
     }
   };
-  return gearForm(workbench.gear(), keep, workbench.settings().settings.theme, {
+  return gearForm(lifter.gear(), keep, lifter.settings().settings.theme, {
     ...ports,
     signals: {
       on: (event, listener) => process.on(event as 'exit', listener as () => void),

@@ -1,3 +1,6 @@
+import { reviewOf, sessionNotes } from '../lifter/look-back.ts';
+import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
+import { reasonWords } from '../lifter/rules.ts';
 import { dueDay } from '../progression/due-day.ts';
 import { calendarEntries, calendarText, daysAhead } from '../report/calendar.ts';
 import { historyJson } from '../report/history-json.ts';
@@ -6,9 +9,6 @@ import { setsCsv, weighInsCsv } from '../report/sets-csv.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { WrongUse } from '../text/problem.ts';
-import { reviewOf, sessionNotes } from '../workbench/look-back.ts';
-import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
-import { reasonWords } from '../workbench/rules.ts';
 import type { Call, Run } from './call.ts';
 import { writeOut } from './write-out.ts';
 
@@ -16,38 +16,38 @@ import { writeOut } from './write-out.ts';
 const WEEKS_AHEAD = 4;
 const WEEKS_BACK = 16;
 
-type Maker = (workbench: Workbench, call: Call) => string | Promise<string>;
+type Maker = (lifter: Lifter, call: Call) => string | Promise<string>;
 
 const FORMATS: Readonly<Record<string, Maker>> = {
-  csv: (workbench, call) => {
-    const history = workbench.journal().history();
-    const unit = workbench.unit();
+  csv: (lifter, call) => {
+    const history = lifter.journal().history();
+    const unit = lifter.unit();
     return call.options.weighIns === true
       ? weighInsCsv(history.weighIns, unit)
       : setsCsv(history, unit, sessionNotes(history));
   },
-  json: (workbench) => {
-    const history = workbench.journal().history();
+  json: (lifter) => {
+    const history = lifter.journal().history();
     const whole = { ...history, events: history.events() };
-    return `${jsonText(historyJson(whole, workbench.unit(), workbench.today()))}\n`;
+    return `${jsonText(historyJson(whole, lifter.unit(), lifter.today()))}\n`;
   },
-  ics: (workbench, call) => {
-    const { sessions, results, ...rest } = workbench.journal().history();
-    const program = workbench.program();
+  ics: (lifter, call) => {
+    const { sessions, results, ...rest } = lifter.journal().history();
+    const program = lifter.program();
     const past = { sessions, results, ...rest };
-    const due = dueDay(program, past, workbench.today());
+    const due = dueDay(program, past, lifter.today());
     const ahead = daysAhead(program, sessions, due.day.name, due.nextGood, WEEKS_AHEAD);
     return calendarText(
       calendarEntries(sessions, results, ahead, program.name, program.unit),
       call.ports.clock.read().wall,
     );
   },
-  html: async (workbench) => {
-    const unit = workbench.unit();
+  html: async (lifter) => {
+    const unit = lifter.unit();
     const { pageHtml } = await import('../report/svg/page.tsx');
     const words = (reason: Parameters<typeof reasonWords>[0]) => reasonWords(reason, unit);
-    const history = workbench.journal().history();
-    return pageHtml(pageOf(history, reviewOf(workbench, WEEKS_BACK), words, unit));
+    const history = lifter.journal().history();
+    return pageHtml(pageOf(history, reviewOf(lifter, WEEKS_BACK), words, unit));
   },
 };
 
@@ -62,8 +62,8 @@ export const run: Run = async (call) => {
   }
   const make = Object.hasOwn(FORMATS, asked) ? FORMATS[asked] : undefined;
   if (!make) throw new WrongUse(unknownFormat(asked));
-  const workbench = openWorkbench(call.ports, call.global);
-  writeOut(call, await make(workbench, call), workbench.folders.data);
+  const lifter = openLifter(call.ports, call.global);
+  writeOut(call, await make(lifter, call), lifter.folders.data);
   return 0;
 };
 

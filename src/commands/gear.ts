@@ -1,11 +1,11 @@
+import { keepGear } from '../lifter/gear.ts';
+import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
+import type { KeepSettings } from '../lifter/ports.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { problemText, Refusal } from '../text/problem.ts';
 import { gearSurprises } from '../training/check-gear.ts';
 import type { Gear } from '../training/gear.ts';
-import { keepGear } from '../workbench/gear.ts';
-import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
-import type { KeepSettings } from '../workbench/ports.ts';
 import { askYesNo } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
 import type { GearJson } from './gear-json-schema.ts';
@@ -16,28 +16,28 @@ import { textSize } from './text-size.ts';
 
 /** Shows what the lifter owns, after the changes that the options ask for. */
 export const run: Run = async (call) => {
-  const workbench = openWorkbench(call.ports, call.global);
-  const { settings } = workbench.settings();
-  tellProblems(call, workbench);
-  const before = workbench.gear();
+  const lifter = openLifter(call.ports, call.global);
+  const { settings } = lifter.settings();
+  tellProblems(call, lifter);
+  const before = lifter.gear();
   const changed = changedGear(before, call.options);
   if (changed) {
     if (call.options.new !== true) refuseNearNames(before, changed);
-    if (call.options.defaults !== undefined && !(await mayBeginAgain(call, workbench))) {
+    if (call.options.defaults !== undefined && !(await mayBeginAgain(call, lifter))) {
       call.warn('Nothing was changed.');
       return 1;
     }
-    const problem = keepGear(workbench, changed, await settingsKeeper(workbench));
+    const problem = keepGear(lifter, changed, await settingsKeeper(lifter));
     call.tell('Saved; what was not named stays as it was.');
     if (problem) call.warn(problemText(problem));
   }
   if (call.options.edit === true) {
     const { editGear } = await import('./edit-gear.ts');
-    const status = await editGear(call, workbench, await settingsKeeper(workbench));
+    const status = await editGear(call, lifter, await settingsKeeper(lifter));
     if (status !== 0) return status;
   }
-  const gear = workbench.gear();
-  const isSet = workbench.journal().history().gear !== null || settings.gear !== null;
+  const gear = lifter.gear();
+  const isSet = lifter.journal().history().gear !== null || settings.gear !== null;
   if (call.global.json) {
     call.print(jsonText({ schema: 1, set: isSet, gear } satisfies GearJson));
     return 0;
@@ -53,9 +53,9 @@ export const run: Run = async (call) => {
 };
 
 /** What was said of the gear is lost then, so it is asked about. */
-async function mayBeginAgain(call: Call, workbench: Workbench): Promise<boolean> {
+async function mayBeginAgain(call: Call, lifter: Lifter): Promise<boolean> {
   const { stdin, stdout } = call.ports;
-  if (workbench.knownGear() === null || call.options.sure === true) return true;
+  if (lifter.knownGear() === null || call.options.sure === true) return true;
   if (stdin.isTTY === true && stdout.isTTY === true && !call.global.json) {
     const question = 'A usual home gym in place of all your gear, yes or no?';
     return askYesNo(call, question, 'no');
@@ -82,7 +82,7 @@ function refuseNearNames(before: Gear, after: Gear): void {
 }
 
 /** What writes settings is slow to load, and most calls only show. */
-async function settingsKeeper({ folders }: Workbench): Promise<KeepSettings> {
+async function settingsKeeper({ folders }: Lifter): Promise<KeepSettings> {
   const { writeSettings } = await import('../settings/write-settings.ts');
   return (change) => writeSettings(folders.config, change);
 }

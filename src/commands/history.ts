@@ -1,14 +1,14 @@
 import { Temporal } from 'temporal-polyfill';
 import type { History } from '../journal/history.ts';
+import { deletedRecords } from '../lifter/deleted-records.ts';
+import { sessionNotes } from '../lifter/look-back.ts';
+import { openLifter } from '../lifter/open-lifter.ts';
 import { historyText } from '../report/history-text.ts';
 import { type LiftSession, liftRows, searchHistory } from '../report/lift-rows.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
-import { deletedRecords } from '../workbench/deleted-records.ts';
-import { sessionNotes } from '../workbench/look-back.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
 import type { HistoryJson } from './history-schema.ts';
 import { printLong } from './print-long.ts';
@@ -19,9 +19,9 @@ import { wholeNumber } from './whole-number.ts';
 
 /** Prints results over time, of one lift with a plot of its estimate. */
 export const run: Run = (call) => {
-  const workbench = openWorkbench(call.ports, call.global);
-  const history = workbench.journal().history();
-  const unit = workbench.unit();
+  const lifter = openLifter(call.ports, call.global);
+  const history = lifter.journal().history();
+  const unit = lifter.unit();
   if (call.options.deleted === true && !call.global.json) {
     const deleted = deletedRecords(history, unit);
     for (const { id, what } of deleted) call.print(`${what}  ${id}`);
@@ -34,8 +34,8 @@ export const run: Run = (call) => {
   }
   const lift = liftAsked(call, history);
   const found = searchHistory(history.results, searchAsked(call), sessionNotes(history));
-  const rows = latestAsked(call, liftRows(found, lift, history.bodyMassOn), workbench.today());
-  tellProblems(call, workbench);
+  const rows = latestAsked(call, liftRows(found, lift, history.bodyMassOn), lifter.today());
+  tellProblems(call, lifter);
   const text: string[] = [];
   if (call.global.json) {
     call.print(jsonText(historyJson(rows, history, unit)));

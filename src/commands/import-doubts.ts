@@ -1,8 +1,8 @@
 import { Temporal } from 'temporal-polyfill';
 import type { DatedMass } from '../cut/daily-mass.ts';
 import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
+import type { Lifter } from '../lifter/open-lifter.ts';
 import { type Mass, massText } from '../training/mass.ts';
-import type { Workbench } from '../workbench/open-workbench.ts';
 
 interface Weighed {
   readonly on: string;
@@ -12,9 +12,9 @@ interface Weighed {
 /** Readings that the scales would ask about, each beside the one before it, here or in the file. */
 export function doubtfulOf<Each extends Weighed>(
   weighed: readonly Each[],
-  workbench: Workbench,
+  lifter: Lifter,
 ): readonly Each[] {
-  const here = workbench
+  const here = lifter
     .journal()
     .history()
     .weighIns.toSorted((a, b) => Temporal.PlainDate.compare(a.date, b.date));
@@ -26,7 +26,7 @@ export function doubtfulOf<Each extends Weighed>(
       const date = Temporal.PlainDate.from(on);
       while (here[next] && Temporal.PlainDate.compare(here[next]!.date, date) < 0) next += 1;
       const earlier = [here[next - 1], last].filter((each) => each !== undefined && each !== null);
-      const isDoubtful = weighInDoubt(mass, date, earlier, workbench.unit()) !== null;
+      const isDoubtful = weighInDoubt(mass, date, earlier, lifter.unit()) !== null;
       if (!isDoubtful) last = { date, mass };
       return isDoubtful;
     });
@@ -35,11 +35,11 @@ export function doubtfulOf<Each extends Weighed>(
 const MOST_NAMED = 5;
 
 /** Which readings were left out, and how to take them all the same. */
-export function doubtText(doubtful: readonly Weighed[], workbench: Workbench): readonly string[] {
+export function doubtText(doubtful: readonly Weighed[], lifter: Lifter): readonly string[] {
   if (doubtful.length === 0) return [];
   const named = doubtful
     .slice(0, MOST_NAMED)
-    .map(({ on, mass }) => `${massText(mass, workbench.unit())} on ${on}`);
+    .map(({ on, mass }) => `${massText(mass, lifter.unit())} on ${on}`);
   const more = doubtful.length > MOST_NAMED ? ' and more' : '';
   return [
     `${doubtful.length} unlikely ${doubtful.length === 1 ? 'weigh-in was' : 'weigh-ins were'} left out: ${named.join(', ')}${more}; --doubtful takes them too.`,

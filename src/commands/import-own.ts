@@ -1,4 +1,5 @@
 import { basename } from 'node:path';
+import type { Lifter } from '../lifter/open-lifter.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import { findLifts, namedLift } from '../program/find-lifts.ts';
 import type { Program } from '../program/program.ts';
@@ -13,7 +14,6 @@ import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
 import type { Lift } from '../training/lift.ts';
-import type { Workbench } from '../workbench/open-workbench.ts';
 import { askYesNo } from './ask-yes-no.ts';
 import type { Call, ExitStatus } from './call.ts';
 import { KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
@@ -23,24 +23,20 @@ import { longWork } from './long-work.ts';
 import { textSize } from './text-size.ts';
 
 /** Reads a table of the lifter's own: shows what it understood, and takes it in once that is right. */
-export async function importOwn(
-  text: string,
-  call: Call,
-  workbench: Workbench,
-): Promise<ExitStatus> {
+export async function importOwn(text: string, call: Call, lifter: Lifter): Promise<ExitStatus> {
   const { options, ports, print, args } = call;
-  const program = programOf(workbench);
+  const program = programOf(lifter);
   const lifts = program?.lifts ?? CATALOGUE;
   const unit = typeof options.unit === 'string' ? readAnswer.unit(options.unit) : null;
   const named = toldLifts(options.lift, lifts);
   const table = readOwnTable(text, {
     columns: typeof options.columns === 'string' ? options.columns : null,
     dayFirst: dayFirstOf(options.dates),
-    unit: unit ?? workbench.unit(),
-    liftOf: (name) => named.get(name.toLowerCase()) ?? liftFor(name, lifts, workbench),
-    until: workbench.today().add({ days: 1 }),
+    unit: unit ?? lifter.unit(),
+    liftOf: (name) => named.get(name.toLowerCase()) ?? liftFor(name, lifts, lifter),
+    until: lifter.today().add({ days: 1 }),
   });
-  const history = workbench.journal().history();
+  const history = lifter.journal().history();
   const own = ownSessions(table.sets, {
     results: history.results,
     program,
@@ -57,7 +53,7 @@ export async function importOwn(
     const key = weighInKey(on, mass);
     return !there.has(key) && there.add(key);
   });
-  const doubtful = options.doubtful === true ? [] : doubtfulOf(unseen, workbench);
+  const doubtful = options.doubtful === true ? [] : doubtfulOf(unseen, lifter);
   const weighIns = unseen.filter((each) => !doubtful.includes(each));
   const counts = {
     sessions: sessions.length,
@@ -74,7 +70,7 @@ export async function importOwn(
     return 0;
   };
   const isUnitGuessed = unit === null && table.columns.unit === null;
-  const doubts = doubtText(doubtful, workbench).flatMap((each) => wrapped(each, width));
+  const doubts = doubtText(doubtful, lifter).flatMap((each) => wrapped(each, width));
   say([...shownTable(table, isUnitGuessed, width), ...doubts, ''].join('\n'));
   const what = [
     ...(sessions.length > 0
@@ -91,7 +87,7 @@ export async function importOwn(
     const tried = `Nothing is written yet: ${what} would be added.${knownText} --take takes them in.`;
     return answer(tried, false, null);
   }
-  const journal = workbench.journal();
+  const journal = lifter.journal();
   const steps = [
     ...sessions.map((session) => () => {
       journal.importSession(session);
@@ -119,9 +115,9 @@ async function mayTake(call: Call, question: string): Promise<boolean> {
 }
 
 /** Null where it cannot be read: then the table gives the ranges itself. */
-function programOf(workbench: Workbench): Program | null {
+function programOf(lifter: Lifter): Program | null {
   try {
-    return workbench.program();
+    return lifter.program();
   } catch (error) {
     if (error instanceof Refusal) return null;
     throw error;
@@ -150,10 +146,10 @@ function toldLifts(
 }
 
 /** The lift of that name, of an everyday name, or the only one that the words fit. */
-function liftFor(name: string, lifts: ReadonlyMap<string, Lift>, workbench: Workbench) {
+function liftFor(name: string, lifts: ReadonlyMap<string, Lift>, lifter: Lifter) {
   const exact = namedLift(lifts, name);
   if (exact) return exact;
-  const found = findLifts(lifts, name, workbench.gear());
+  const found = findLifts(lifts, name, lifter.gear());
   return found.length === 1 ? (found[0] ?? null) : null;
 }
 

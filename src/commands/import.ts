@@ -2,11 +2,11 @@ import { resolve } from 'node:path';
 import { onDisk } from '../journal/disk/disk-trouble.ts';
 import type { JournalEvent } from '../journal/records.ts';
 import { readEvent } from '../journal/records.ts';
+import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { importCsv, isExportedCsv } from '../report/import-csv.ts';
 import { importJson, weighInKey } from '../report/import-json.ts';
 import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
-import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
 import { doubtfulOf, doubtText } from './import-doubts.ts';
 import { importOwn } from './import-own.ts';
@@ -17,10 +17,10 @@ import { isStdin, readStdin } from './read-stdin.ts';
 /** Reads an exported file back, or a table of the lifter's own, without doubles; says what came in. */
 export const run: Run = async (call) => {
   const text = isStdin(call.args[0]) ? await readStdin(call) : textOf(call);
-  const workbench = openWorkbench(call.ports, call.global);
+  const lifter = openLifter(call.ports, call.global);
   const isJson = /^\s*\{/.test(text);
-  if (!isJson && !isExportedCsv(text)) return importOwn(text, call, workbench);
-  const found = (isJson ? eventsOf : rowsOf)(text, workbench, call.options.doubtful === true);
+  if (!isJson && !isExportedCsv(text)) return importOwn(text, call, lifter);
+  const found = (isJson ? eventsOf : rowsOf)(text, lifter, call.options.doubtful === true);
   const isTried = call.options.dryRun === true;
   const answer = (said: readonly string[], id: string | null): void => {
     const json: ImportJson = { schema: 1, written: !isTried, id, ...found.counts };
@@ -41,7 +41,7 @@ export const run: Run = async (call) => {
     answer(said, null);
     return isStopped ? 130 : 0;
   }
-  const { id } = workbench.journal().record({ type: 'imported', of });
+  const { id } = lifter.journal().record({ type: 'imported', of });
   answer([...said, `"holdfast amend ${id} --delete" takes all of it back.`], id);
   return isStopped ? 130 : 0;
 };
@@ -69,17 +69,17 @@ function textOf({ args: [file = ''], ports }: Call): string {
 /** A clock that is a little ahead, or a zone further east, is no mistake. */
 const A_DAY_MS = 86_400_000;
 
-function eventsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Found {
-  const journal = workbench.journal();
+function eventsOf(text: string, lifter: Lifter, takesDoubtful: boolean): Found {
+  const journal = lifter.journal();
   const { events, sessions, open, weighIns, deletions } = journal.history();
   const found = importJson(text, readEvent, {
     events: new Set(events().map(({ id }) => id)),
     sessions: new Set([...sessions, ...open].map(({ session }) => session)),
     weighIns: new Set(weighIns.map(({ date, mass }) => weighInKey(date.toString(), mass))),
-    until: workbench.ports.clock.read().wall + A_DAY_MS,
+    until: lifter.ports.clock.read().wall + A_DAY_MS,
   });
   const weighed = found.files.flatMap(({ events: of }) => of).filter(isWeighed);
-  const doubtful = takesDoubtful ? [] : doubtfulOf(weighed, workbench);
+  const doubtful = takesDoubtful ? [] : doubtfulOf(weighed, lifter);
   const files = found.files
     .map(({ events: of }) => of.filter((event) => !(doubtful as JournalEvent[]).includes(event)))
     .filter((of) => of.length > 0);
@@ -95,7 +95,7 @@ function eventsOf(text: string, workbench: Workbench, takesDoubtful: boolean): F
         : []),
       ...(found.ahead > 0 ? [`${found.ahead} of days still to come were left out.`] : []),
       ...deletedText(deletions.map(({ of }) => of).filter((id) => told.has(id))),
-      ...doubtText(doubtful, workbench),
+      ...doubtText(doubtful, lifter),
     ],
     counts: {
       sessions: files.flat().filter(({ type }) => type === 'session-opened').length,
@@ -136,22 +136,22 @@ function byMonth<T>(of: readonly T[], dayOf: (each: T) => string): ReadonlyMap<s
 const isWeighed = (event: JournalEvent): event is Extract<JournalEvent, { type: 'weighed' }> =>
   event.type === 'weighed';
 
-function rowsOf(text: string, workbench: Workbench, takesDoubtful: boolean): Found {
-  const journal = workbench.journal();
+function rowsOf(text: string, lifter: Lifter, takesDoubtful: boolean): Found {
+  const journal = lifter.journal();
   const { weighIns, sessions, open, deletions } = journal.history();
   const deleted = deletions.map(({ of }) => of);
   const found = importCsv(text, {
     sessions: new Set([...[...sessions, ...open].map(({ session }) => session), ...deleted]),
     weighIns: new Set(weighIns.map(({ date, mass }) => weighInKey(date.toString(), mass))),
-    until: workbench.today().add({ days: 1 }),
+    until: lifter.today().add({ days: 1 }),
   });
-  const doubtful = takesDoubtful ? [] : doubtfulOf(found.weighIns, workbench);
+  const doubtful = takesDoubtful ? [] : doubtfulOf(found.weighIns, lifter);
   const weighed = found.weighIns.filter((each) => !doubtful.includes(each));
   return {
     said: [
       `${found.sessions.length} sessions and ${weighed.length} weigh-ins added, ${found.known} were here already.`,
       ...deletedText(deleted.filter((id) => found.told.includes(id))),
-      ...doubtText(doubtful, workbench),
+      ...doubtText(doubtful, lifter),
     ],
     counts: {
       sessions: found.sessions.length,

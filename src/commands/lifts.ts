@@ -1,3 +1,4 @@
+import { openLifter } from '../lifter/open-lifter.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import { missingFor } from '../program/check/rules/gear.ts';
 import { keyWords } from '../program/check/words.ts';
@@ -9,16 +10,15 @@ import { Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
 import type { Gear } from '../training/gear.ts';
 import { directMuscles, type Lift } from '../training/lift.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
 import type { Run } from './call.ts';
 import type { LiftsJson } from './lifts-schema.ts';
 import { textSize } from './text-size.ts';
 
 /** Lists the lifts that fit some words: what programs call them, what they train and need. */
 export const run: Run = ({ args, global, ports, print, tell }) => {
-  const workbench = openWorkbench(ports, global);
-  const lifts = global.program ? workbench.program().lifts : CATALOGUE;
-  const gear = workbench.gear();
+  const lifter = openLifter(ports, global);
+  const lifts = global.program ? lifter.program().lifts : CATALOGUE;
+  const gear = lifter.gear();
   const query = args.join(' ');
   const found = findLifts(lifts, query, gear);
   const near = found.length === 0 ? nearestLift(lifts, query) : null;

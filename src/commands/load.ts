@@ -1,3 +1,4 @@
+import { plateWords } from '../lifter/gear.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
@@ -5,7 +6,6 @@ import { type Bar, barOf, type Gear } from '../training/gear.ts';
 import { inUnit, massNumber, massOf, massText, readsAs, type Unit } from '../training/mass.ts';
 import { platePicture } from '../training/plate-picture.ts';
 import { type LoadedBar, loadBar, nearestBelowAndAbove } from '../training/plates.ts';
-import { plateWords } from '../workbench/gear.ts';
 import type { Call, Run } from './call.ts';
 import { gearInUse } from './gear-in-use.ts';
 import type { LoadJson } from './load-schema.ts';

@@ -1,8 +1,8 @@
 import { Command, CommanderError } from 'commander';
+import type { Ports } from '../lifter/ports.ts';
 import { isPlainLocale, plainText } from '../text/plain.ts';
 import { problemText, Refusal, WrongUse } from '../text/problem.ts';
 import { safeOutput } from '../text/safe-text.ts';
-import type { Ports } from '../workbench/ports.ts';
 import type { Call, CommandRow, ExitStatus, GlobalOptions } from './call.ts';
 import { COMMANDS, GLOBAL_OPTIONS, unknownCommand } from './command-table.ts';
 import { VERSION } from './version.ts';

@@ -1,3 +1,5 @@
+import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
+import { reasonWords } from '../lifter/rules.ts';
 import type { Program } from '../program/program.ts';
 import { type Draw, drawAt, type Lifters, middleOf } from '../rehearsal/draws.ts';
 import { knownStrengths } from '../rehearsal/known-strengths.ts';
@@ -7,8 +9,6 @@ import type { RehearsalOptions } from '../rehearsal/rehearse.ts';
 import { jsonText } from '../text/json-text.ts';
 import { type Problem, WrongUse } from '../text/problem.ts';
 import { kilograms, type Mass, massText } from '../training/mass.ts';
-import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
-import { reasonWords } from '../workbench/rules.ts';
 import type { Call, Run } from './call.ts';
 import { compareText } from './compare-text.ts';
 import { longWork } from './long-work.ts';
@@ -36,12 +36,12 @@ type Options = Omit<RehearsalOptions, 'model'>;
 
 /** Plays the program forward with simulated lifters, from next Monday on; two side by side where asked. */
 export const run: Run = async (call) => {
-  const workbench = openWorkbench(call.ports, call.global);
-  const advised = workbench.settings().settings.weightAdvice === 'yes';
-  const program = trainedAs(workbench.program(), advised);
-  tellProblems(call, workbench);
-  const before = workbench.journal().history();
-  const today = workbench.today();
+  const lifter = openLifter(call.ports, call.global);
+  const advised = lifter.settings().settings.weightAdvice === 'yes';
+  const program = trainedAs(lifter.program(), advised);
+  tellProblems(call, lifter);
+  const before = lifter.journal().history();
+  const today = lifter.today();
   const minutes = minutesOption(call);
   const bodyMass = before.bodyMassOn(today) ?? BODY_MASS;
   const weeks = wholeNumber(String(call.options.weeks ?? WEEKS), '--weeks', 1, 104);
@@ -51,7 +51,7 @@ export const run: Run = async (call) => {
     weeks,
     loss: lossOption(call, advised) ?? (program.aim === 'cut' ? LOSS : 0),
     seed: wholeNumber(String(call.options.seed ?? 1), '--seed', 0, 2 ** 31 - 1),
-    gear: workbench.gear(),
+    gear: lifter.gear(),
     bodyMass,
     strengths: knownStrengths(before, today),
     before,
@@ -60,8 +60,8 @@ export const run: Run = async (call) => {
   const own = call.options.lifter === undefined ? ownGrowth(before, today) : null;
   const lifters: Lifters = { kind: kindOption(call), own };
   const count = wholeNumber(String(call.options.draws ?? DRAWS), '--draws', 1, 200);
-  const sides = comparedSides(call, workbench, { program, options }, advised);
-  for (const side of sides) refuseTooFar(side, workbench.unit());
+  const sides = comparedSides(call, lifter, { program, options }, advised);
+  for (const side of sides) refuseTooFar(side, lifter.unit());
   const steps = sides.flatMap((side) =>
     Array.from({ length: count }, (_, at) => () => ({
       side,
@@ -115,7 +115,7 @@ const trainedAs = (program: Program, advised: boolean): Program =>
 /** What `--compare` names: rates, or programs. */
 function comparedSides(
   { options: { compare }, ports, global }: Call,
-  workbench: Workbench,
+  lifter: Lifter,
   own: Omit<Side, 'name'>,
   advised: boolean,
 ): readonly Side[] {
@@ -134,7 +134,7 @@ function comparedSides(
       const loss = checkedLoss(name, rate, '--compare', advised);
       return { name: `${rate} % a week`, program: own.program, options: { ...own.options, loss } };
     }
-    const other = openWorkbench(ports, { ...global, data: workbench.folders.data, program: name });
+    const other = openLifter(ports, { ...global, data: lifter.folders.data, program: name });
     const program = trainedAs(other.program(), advised);
     return { ...own, name: program.name, program };
   });

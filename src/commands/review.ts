@@ -2,13 +2,13 @@ import type { ReviewFinding } from '../cut/finding.ts';
 import type { LiftKept } from '../cut/kept.ts';
 import type { CutPlan } from '../cut/plan.ts';
 import type { Review } from '../cut/review.ts';
+import { reviewOf } from '../lifter/look-back.ts';
+import { openLifter } from '../lifter/open-lifter.ts';
+import { type ReasonShown, reasonWords } from '../lifter/rules.ts';
 import { reviewText } from '../report/review-text.ts';
 import { jsonText } from '../text/json-text.ts';
 import { WEIGHT_QUESTION } from '../training/cautions.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
-import { reviewOf } from '../workbench/look-back.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
-import { type ReasonShown, reasonWords } from '../workbench/rules.ts';
 import type { Run } from './call.ts';
 import type { ReviewJson } from './review-schema.ts';
 import { tellProblems } from './tell-problems.ts';
@@ -19,12 +19,12 @@ type Words = (reason: ReviewFinding['reason']) => ReasonShown;
 
 /** Prints the weekly review: work done, strength kept, rate of loss, and one verdict. */
 export const run: Run = (call) => {
-  const workbench = openWorkbench(call.ports, call.global);
+  const lifter = openLifter(call.ports, call.global);
   const weeks = wholeNumber(String(call.options.weeks ?? '4'), '--weeks', 1, 520);
-  const found = reviewOf(workbench, weeks);
-  const { unit } = workbench.program();
+  const found = reviewOf(lifter, weeks);
+  const { unit } = lifter.program();
   const words: Words = (reason) => reasonWords(reason, unit);
-  tellProblems(call, workbench);
+  tellProblems(call, lifter);
   if (call.global.json) {
     call.print(jsonText(reviewJson(found, words, unit)));
     return 0;
@@ -35,7 +35,7 @@ export const run: Run = (call) => {
       sources: call.options.why === true,
     }).join('\n'),
   );
-  if (workbench.settings().settings.weightAdvice === 'ask') call.tell(WEIGHT_QUESTION);
+  if (lifter.settings().settings.weightAdvice === 'ask') call.tell(WEIGHT_QUESTION);
   return 0;
 };
 

@@ -1,6 +1,6 @@
+import type { Ports } from '../lifter/ports.ts';
 import { environment } from '../terminal/environment.ts';
 import { safeOutput } from '../text/safe-text.ts';
-import type { Ports } from '../workbench/ports.ts';
 
 /**
  * Runs the command line on these ports and leaves the exit status to the process, so that what is

@@ -1,11 +1,11 @@
+import { openLifter } from '../lifter/open-lifter.ts';
+import { rememberedProgram } from '../lifter/program-choice.ts';
 import { textTable } from '../report/table.ts';
 import type { Settings } from '../settings/settings.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { WrongUse } from '../text/problem.ts';
 import { WEIGHT_QUESTION } from '../training/cautions.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
-import { rememberedProgram } from '../workbench/program-choice.ts';
 import type { Call, Run } from './call.ts';
 import { SETTING_ROWS, type SettingRow } from './setting-rows.ts';
 import type { SettingsJson } from './settings-schema.ts';
@@ -15,18 +15,18 @@ import { textSize } from './text-size.ts';
 /** Shows the settings of this machine, or one of them, or changes one. */
 export const run: Run = async (call) => {
   const [name, value] = call.args;
-  const workbench = openWorkbench(call.ports, call.global);
+  const lifter = openLifter(call.ports, call.global);
   const rows = name === undefined ? SETTING_ROWS : [rowNamed(name)];
   const [row] = rows;
   if (row && value !== undefined) {
     const change = row.change(allowed(row, value));
     const { writeSettings } = await import('../settings/write-settings.ts');
-    show(call, rows, writeSettings(workbench.folders.config, change));
+    show(call, rows, writeSettings(lifter.folders.config, change));
     if (row.name === 'weight-advice' && value === 'yes') call.tell(ADVICE_IS_ON);
     return 0;
   }
-  tellProblems(call, workbench);
-  const { settings } = workbench.settings();
+  tellProblems(call, lifter);
+  const { settings } = lifter.settings();
   show(call, rows, settings);
   const asks = settings.weightAdvice === 'ask' && rows.some((one) => one.name === 'weight-advice');
   if (asks) call.tell(WEIGHT_QUESTION);
@@ -59,7 +59,7 @@ function show({ global, print, ports }: Call, rows: readonly SettingRow[], setti
   if (global.json) {
     const json: SettingsJson = {
       schema: 1,
-      program: rememberedProgram(settings, openWorkbench(ports, global).folders),
+      program: rememberedProgram(settings, openLifter(ports, global).folders),
       settings: Object.fromEntries(rows.map(({ name, read }) => [name, read(settings)])),
     };
     print(jsonText(json));

@@ -1,5 +1,5 @@
+import type { Ports } from '../lifter/ports.ts';
 import type { TextSize } from '../report/review-text.ts';
-import type { Ports } from '../workbench/ports.ts';
 
 const USUAL = 80;
 const MOST = 120;

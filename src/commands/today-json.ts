@@ -1,3 +1,6 @@
+import type { Coach } from '../lifter/coach.ts';
+import type { Today } from '../lifter/prepare.ts';
+import { ruleOf } from '../lifter/rules.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import { pairedWith } from '../session/pairs.ts';
 import { loadHandle } from '../training/equipment.ts';
@@ -5,15 +8,12 @@ import { barOf, type Gear, type PlateKind } from '../training/gear.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 import { loadBar } from '../training/plates.ts';
 import type { Reason } from '../training/rule.ts';
-import type { Bench } from '../workbench/bench.ts';
-import type { Today } from '../workbench/prepare.ts';
-import { ruleOf } from '../workbench/rules.ts';
 import type { TodayJson } from './today-schema.ts';
 
 type ExerciseJson = TodayJson['exercises'][number];
 
 /** What `today --json` prints. */
-export function todayJson(today: Today, gear: Gear, reasonWords: Bench['reasonWords']): TodayJson {
+export function todayJson(today: Today, gear: Gear, reasonWords: Coach['reasonWords']): TodayJson {
   const { prescription } = today;
   const text = (reason: Reason) => reasonWords(reason).text;
   return {

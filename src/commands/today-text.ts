@@ -1,3 +1,5 @@
+import type { Coach } from '../lifter/coach.ts';
+import type { Today } from '../lifter/prepare.ts';
 import { countsWords } from '../progression/counts-words.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type {
@@ -8,11 +10,9 @@ import type {
 import { inTurnWords } from '../session/pairs.ts';
 import { dayWords } from '../text/day-words.ts';
 import { durationRangeText, rangeText } from '../text/durations.ts';
-import type { Bench } from '../workbench/bench.ts';
-import type { Today } from '../workbench/prepare.ts';
 
 /** Today as plain lines, for a pipe or a terminal that cannot show screens. */
-export function todayText(today: Today, bench: Pick<Bench, 'madeUp' | 'reasonWords'>): string {
+export function todayText(today: Today, coach: Pick<Coach, 'madeUp' | 'reasonWords'>): string {
   const { prescription, minutes, state } = today;
   const head = [
     prescription.program,
@@ -22,15 +22,15 @@ export function todayText(today: Today, bench: Pick<Bench, 'madeUp' | 'reasonWor
   ].join(' · ');
   const standing =
     state === 'open' ? ['A session is open: "holdfast train" goes on where it stopped.'] : [];
-  const warnings = prescription.warnings.map((reason) => `! ${bench.reasonWords(reason).text}`);
+  const warnings = prescription.warnings.map((reason) => `! ${coach.reasonWords(reason).text}`);
   const short = prescription.short
     ? [
         `Cut to ${prescription.short.minutes} min:`,
-        ...prescription.short.cut.map((reason) => `  ${bench.reasonWords(reason).text}`),
+        ...prescription.short.cut.map((reason) => `  ${coach.reasonWords(reason).text}`),
       ]
     : [];
   const exercises = prescription.exercises.map((exercise) =>
-    exerciseLines(exercise, prescription, bench).join('\n'),
+    exerciseLines(exercise, prescription, coach).join('\n'),
   );
   return [[head, ...standing, ...warnings, ...short].join('\n'), ...exercises].join('\n\n');
 }
@@ -38,13 +38,13 @@ export function todayText(today: Today, bench: Pick<Bench, 'madeUp' | 'reasonWor
 function exerciseLines(
   exercise: PrescribedExercise,
   { unit, exercises }: Prescription,
-  bench: Pick<Bench, 'madeUp' | 'reasonWords'>,
+  coach: Pick<Coach, 'madeUp' | 'reasonWords'>,
 ): string[] {
   const { load, last, warmUp } = exercise;
   const inTurn = inTurnWords(exercises, exercise);
   const words = (mass: typeof load) =>
     mass === null ? 'load to be chosen' : loadWords(mass, exercise.basis, unit);
-  const madeUp = load === null ? null : bench.madeUp(exercise, load);
+  const madeUp = load === null ? null : coach.madeUp(exercise, load);
   return [
     `${exercise.name}  ${words(load)}${madeUp ? `  (${madeUp.words})` : ''}`,
     `  ${setsText(exercise)}, ${rangeText(exercise.reserve)} in reserve, rest ${durationRangeText([exercise.rest.from, exercise.rest.to])}`,
@@ -59,7 +59,7 @@ function exerciseLines(
       : []),
     ...exercise.why.map((reason, at) => {
       const lead = at === 0 ? `${exercise.move}: ` : ' '.repeat(exercise.move.length + 2);
-      return `  ${lead}${bench.reasonWords(reason).text}`;
+      return `  ${lead}${coach.reasonWords(reason).text}`;
     }),
   ];
 }

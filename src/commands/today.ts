@@ -1,8 +1,8 @@
+import { madeUp } from '../lifter/gear.ts';
+import { openLifter } from '../lifter/open-lifter.ts';
+import { todayOf } from '../lifter/prepare.ts';
+import { reasonWords } from '../lifter/rules.ts';
 import { jsonText } from '../text/json-text.ts';
-import { madeUp } from '../workbench/gear.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
-import { todayOf } from '../workbench/prepare.ts';
-import { reasonWords } from '../workbench/rules.ts';
 import type { Run } from './call.ts';
 import { dayOption } from './day-option.ts';
 import { minutesOption } from './minutes-option.ts';
@@ -12,17 +12,17 @@ import { todayText } from './today-text.ts';
 
 /** Prints today's prescription. An open session and a rest day are answers too: exit 0. */
 export const run: Run = (call) => {
-  const workbench = openWorkbench(call.ports, call.global);
-  const today = todayOf(workbench, dayOption(call), minutesOption(call));
+  const lifter = openLifter(call.ports, call.global);
+  const today = todayOf(lifter, dayOption(call), minutesOption(call));
   const words = (reason: Parameters<typeof reasonWords>[0]) =>
     reasonWords(reason, today.prescription.unit);
-  tellProblems(call, workbench);
+  tellProblems(call, lifter);
   call.print(
     call.global.json
-      ? jsonText(todayJson(today, workbench.gear(), words))
+      ? jsonText(todayJson(today, lifter.gear(), words))
       : todayText(today, {
           reasonWords: words,
-          madeUp: (exercise, load) => madeUp(exercise, load, workbench.gear()),
+          madeUp: (exercise, load) => madeUp(exercise, load, lifter.gear()),
         }),
   );
   return 0;

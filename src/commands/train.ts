@@ -1,12 +1,12 @@
+import type { Coach } from '../lifter/coach.ts';
+import { openLifter } from '../lifter/open-lifter.ts';
+import { openSessionOf } from '../lifter/prepare.ts';
+import { isStale, openWords } from '../lifter/run-session.ts';
+import { hasProgram } from '../lifter/system-ports.ts';
 import { environment } from '../terminal/environment.ts';
 import { Refusal } from '../text/problem.ts';
 import { firstQuestion } from '../ui/first-question.ts';
 import type { Screen } from '../ui/ui-state.ts';
-import type { Bench } from '../workbench/bench.ts';
-import { openWorkbench } from '../workbench/open-workbench.ts';
-import { openSessionOf } from '../workbench/prepare.ts';
-import { isStale, openWords } from '../workbench/run-session.ts';
-import { hasProgram } from '../workbench/system-ports.ts';
 import type { Call, Run } from './call.ts';
 import { dayOption } from './day-option.ts';
 import { minutesOption } from './minutes-option.ts';
@@ -23,22 +23,22 @@ export const run: Run = async (call) => {
     stdoutIsTerminal: ports.stdout.isTTY === true,
   });
   if (!around.interactive || call.global.json) return printToday(call);
-  const workbench = openWorkbench(ports, call.global);
+  const lifter = openLifter(ports, call.global);
   // What is wrong is best said before the screens take over.
-  tellProblems(call, workbench);
-  const [{ writeSettings }, { openBench }, { runApp }] = await Promise.all([
+  tellProblems(call, lifter);
+  const [{ writeSettings }, { openCoach }, { runApp }] = await Promise.all([
     import('../settings/write-settings.ts'),
-    import('../workbench/open-bench.ts'),
+    import('../lifter/open-coach.ts'),
     import('../ui/run-app.tsx'),
   ]);
-  const bench = openBench(
-    workbench,
-    (change) => writeSettings(workbench.folders.config, change),
+  const coach = openCoach(
+    lifter,
+    (change) => writeSettings(lifter.folders.config, change),
     minutesOption(call),
   );
-  const start = startScreen(bench, call, workbench);
+  const start = startScreen(coach, call, lifter);
   try {
-    const { status, onto } = await runApp(start, bench, {
+    const { status, onto } = await runApp(start, coach, {
       ...ports,
       hasProgram: (command) => hasProgram(command, ports.env),
       signals: {
@@ -48,42 +48,38 @@ export const run: Run = async (call) => {
       screenReader: around.screenReader,
     });
     if (onto === 'demo') {
-      workbench.journal().release();
+      lifter.journal().release();
       const { run: runDemo } = await import('./demo.ts');
       await runDemo({ ...call, argv: ['demo'], global: { ...call.global, data: null } });
       // Back where it was opened from.
       return run(call);
     }
-    const left = bench.live()?.state();
+    const left = coach.live()?.state();
     if (status === 0 && left && left.stage.kind !== 'closed') {
       call.tell(`The session stays open. ${openWords(left)} "holdfast" goes on with it.`);
     }
     return status;
   } finally {
-    workbench.journal().release();
+    lifter.journal().release();
   }
 };
 
-function startScreen(
-  bench: Bench,
-  call: Call,
-  workbench: ReturnType<typeof openWorkbench>,
-): Screen {
+function startScreen(coach: Coach, call: Call, lifter: ReturnType<typeof openLifter>): Screen {
   const day = dayOption(call);
-  const open = openSessionOf(workbench);
+  const open = openSessionOf(lifter);
   if (!open) {
-    if (bench.choices().cautions === 'unread') return { kind: 'cautions', scroll: 0 };
+    if (coach.choices().cautions === 'unread') return { kind: 'cautions', scroll: 0 };
     return (
-      firstQuestion(bench) ?? {
+      firstQuestion(coach) ?? {
         kind: 'preview',
-        today: bench.today(day ?? undefined),
+        today: coach.today(day ?? undefined),
         chosen: 0,
       }
     );
   }
   // Another device may still be at it: nothing is written before the lifter says so.
-  if (!open.own) return { kind: 'preview', today: bench.today(), chosen: 0 };
-  const live = bench.begin();
+  if (!open.own) return { kind: 'preview', today: coach.today(), chosen: 0 };
+  const live = coach.begin();
   if ('what' in live) throw new Refusal(live);
   const idle = isStale(open.state, call.ports.clock.read());
   return idle ? { kind: 'stale', chosen: 0 } : { kind: 'runner', draft: null };

@@ -1,12 +1,12 @@
 import { Temporal } from 'temporal-polyfill';
 import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
+import { keepWeighIn, rateAsked, replacedWords, trendWords } from '../lifter/keep-weigh-in.ts';
+import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { MOST } from '../session/decisions/lifting.ts';
 import { dayWords } from '../text/day-words.ts';
 import { jsonText } from '../text/json-text.ts';
 import { problemText, Refusal, WrongUse } from '../text/problem.ts';
 import { inUnit, massOf, massText, type Unit } from '../training/mass.ts';
-import { keepWeighIn, rateAsked, replacedWords, trendWords } from '../workbench/keep-weigh-in.ts';
-import { openWorkbench, type Workbench } from '../workbench/open-workbench.ts';
 import type { Call, Run } from './call.ts';
 import { massOperand } from './mass-operand.ts';
 import { readDay } from './read-day.ts';
@@ -14,8 +14,8 @@ import type { WeighJson } from './weigh-schema.ts';
 
 /** Records a weigh-in and says what the trend makes of it. Exit 1 for a reading in doubt, which is not recorded. */
 export const run: Run = (call) => {
-  const workbench = openWorkbench(call.ports, call.global);
-  const unit = unitAsked(call, workbench);
+  const lifter = openLifter(call.ports, call.global);
+  const unit = unitAsked(call, lifter);
   const mass = massOf(massOperand(call.args[0] ?? '', unit));
   if (mass <= 0 || mass > MOST.load) {
     throw new Refusal({
@@ -23,17 +23,17 @@ export const run: Run = (call) => {
       fix: 'Type what the scales say.',
     });
   }
-  const date = dateAsked(call, workbench.today());
-  const { weighIns } = workbench.journal().history();
+  const date = dateAsked(call, lifter.today());
+  const { weighIns } = lifter.journal().history();
   const doubt = weighInDoubt(mass, date, weighIns, unit);
   if (doubt && call.options.sure !== true) {
     call.warn(`${problemText(doubt.problem)} With --sure it is recorded as it is.`);
     return 1;
   }
-  const { replaced } = keepWeighIn(workbench.journal(), mass, date);
-  const history = workbench.journal().history();
+  const { replaced } = keepWeighIn(lifter.journal(), mass, date);
+  const history = lifter.journal().history();
   const trend = history.bodyMassOn(date);
-  const asked = rateAsked(workbench, date, workbench.settings().settings);
+  const asked = rateAsked(lifter, date, lifter.settings().settings);
   const words = trendWords(history, date, unit, asked);
   const json: WeighJson = {
     schema: 1,
@@ -56,9 +56,9 @@ export const run: Run = (call) => {
   return 0;
 };
 
-function unitAsked({ options }: Call, workbench: Workbench): Unit {
+function unitAsked({ options }: Call, lifter: Lifter): Unit {
   const asked = options.unit;
-  if (asked === undefined) return workbench.unit();
+  if (asked === undefined) return lifter.unit();
   if (asked === 'kg' || asked === 'lb') return asked;
   throw new WrongUse({ what: `--unit is "${asked}".`, why: 'It is kg or lb.' });
 }

@@ -25,10 +25,10 @@ const MAY_IMPORT = {
   version: [],
   settings: ['text', 'training'],
   terminal: ['text'],
-  workbench: EDGES,
-  ui: [...EDGES, 'workbench'],
-  commands: [...EDGES, 'workbench', 'ui'],
-  cli: [...EDGES, 'workbench', 'ui', 'commands'],
+  lifter: EDGES,
+  ui: [...EDGES, 'lifter'],
+  commands: [...EDGES, 'lifter', 'ui'],
+  cli: [...EDGES, 'lifter', 'ui', 'commands'],
   tooling: [],
 };
 
@@ -41,7 +41,7 @@ const TOUCHES_NODE = {
   journal: ['disk/'],
   settings: true,
   terminal: true,
-  workbench: true,
+  lifter: true,
   commands: true,
   cli: true,
   tooling: true,
@@ -64,7 +64,7 @@ const CONFINED = {
 };
 
 /** Rooms that may read a clock; all others are told the time. */
-const READS_CLOCK = ['workbench', 'tooling'];
+const READS_CLOCK = ['lifter', 'tooling'];
 
 /**
  * @param {string} root the folder that holds `src/`

@@ -1,6 +1,6 @@
 import { Box, useIsScreenReaderEnabled } from 'ink';
 import { useSyncExternalStore } from 'react';
-import type { Bench } from '../workbench/bench.ts';
+import type { Coach } from '../lifter/coach.ts';
 import { frameOf } from './frame.ts';
 import { line } from './line.ts';
 import { Lines } from './parts/lines.tsx';
@@ -11,7 +11,7 @@ import { marginOf } from './window.ts';
 
 export interface AppProps {
   readonly store: Store;
-  readonly bench: Bench;
+  readonly coach: Coach;
 }
 
 /** The whole screen: a view of the store and nothing else. */
@@ -19,10 +19,10 @@ export function App(props: AppProps) {
   return useIsScreenReaderEnabled() ? <Spoken {...props} /> : <Drawn {...props} />;
 }
 
-function Drawn({ store, bench }: AppProps) {
+function Drawn({ store, coach }: AppProps) {
   const model = useSyncExternalStore(store.subscribe, store.model);
   const { theme } = model.choices;
-  const { lines, field } = frameOf(model, bench);
+  const { lines, field } = frameOf(model, coach);
   if (field === null) return <Lines lines={lines} theme={theme} />;
   const margin = marginOf(model.size.columns);
   return (
@@ -37,9 +37,9 @@ function Drawn({ store, bench }: AppProps) {
 }
 
 /** Sentences in place of a picture; drawn anew only when one of them changes. */
-function Spoken({ store, bench }: AppProps) {
+function Spoken({ store, coach }: AppProps) {
   const text = useSyncExternalStore(store.subscribe, () =>
-    spokenLines(store.model(), bench).join('\n'),
+    spokenLines(store.model(), coach).join('\n'),
   );
   const noting = useSyncExternalStore(
     store.subscribe,

@@ -1,5 +1,5 @@
+import type { Coach } from '../lifter/coach.ts';
 import { safeText } from '../text/safe-text.ts';
-import type { Bench } from '../workbench/bench.ts';
 import { type Line, line, paragraph } from './line.ts';
 import type { ScreenKind } from './ui-state.ts';
 
@@ -8,7 +8,7 @@ const NARROW = 60;
 
 /** What stands above a screen: whole on the first one where there is room, else in one line. */
 export function bannerLines(
-  { banner }: Pick<Bench, 'banner'>,
+  { banner }: Pick<Coach, 'banner'>,
   screen: ScreenKind,
   columns: number,
 ): Line[] {

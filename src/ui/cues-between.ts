@@ -1,6 +1,6 @@
+import type { Coach } from '../lifter/coach.ts';
 import type { Cue } from '../terminal/cue.ts';
 import { inUnit } from '../training/mass.ts';
-import type { Bench } from '../workbench/bench.ts';
 import { type Phase, phaseOf, placeOf } from './phase.ts';
 import { plannedSet } from './set-plan.ts';
 import type { Model } from './ui-state.ts';
@@ -10,7 +10,7 @@ import { countText } from './words.ts';
 const LONG_REST_S = 120;
 
 /** What is rung and said because the world went from `before` to `after`. */
-export function cuesBetween(before: Model, after: Model, madeUp: Bench['madeUp']): readonly Cue[] {
+export function cuesBetween(before: Model, after: Model, madeUp: Coach['madeUp']): readonly Cue[] {
   if (!after.session) return [];
   if (before.session?.session !== after.session.session) return nextCue(before, after, madeUp);
   const from = phaseOf(before.session, before.now);
@@ -59,7 +59,7 @@ function actCues(
   to: Phase,
   before: Model,
   after: Model,
-  madeUp: Bench['madeUp'],
+  madeUp: Coach['madeUp'],
 ): readonly Cue[] {
   const { session } = after;
   if (!session) return [];
@@ -75,7 +75,7 @@ function actCues(
 }
 
 /** What comes next, where the lift or the load is another than before. */
-function nextCue(before: Model, after: Model, madeUp: Bench['madeUp']): readonly Cue[] {
+function nextCue(before: Model, after: Model, madeUp: Coach['madeUp']): readonly Cue[] {
   const [was, is] = [nextOf(before), nextOf(after)];
   if (!is || !after.session) return [];
   const sameLift = was?.position === is.position && was.exercise.track === is.exercise.track;

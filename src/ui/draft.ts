@@ -1,5 +1,5 @@
+import type { Coach } from '../lifter/coach.ts';
 import { massNumber, massOf, readQuantity, type Unit } from '../training/mass.ts';
-import type { Bench } from '../workbench/bench.ts';
 import { type EntryTarget, fieldsOf, fieldText } from './entry.ts';
 import type { Field, Typing } from './ui-state.ts';
 
@@ -37,13 +37,13 @@ export function stepped(
   target: EntryTarget,
   unit: Unit,
   by: 1 | -1,
-  bench: Pick<Bench, 'nearestLoads'>,
+  coach: Pick<Coach, 'nearestLoads'>,
 ): Typing | string {
   const { field } = draft;
   const text = fieldText(target, draft, field, unit);
   if (field !== 'load') return typed(draft, field, String(Math.max(0, (Number(text) || 0) + by)));
   const quantity = readQuantity(text, unit);
-  const near = quantity && bench.nearestLoads(target.exercise, massOf(quantity));
+  const near = quantity && coach.nearestLoads(target.exercise, massOf(quantity));
   const next = near && (by > 0 ? near.above : near.below);
   if (next === null) return `No ${by > 0 ? 'heavier' : 'lighter'} load can be made.`;
   return typed(draft, field, massNumber(next, unit));

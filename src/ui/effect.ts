@@ -1,10 +1,10 @@
+import type { RecordChange } from '../lifter/change-past.ts';
+import type { Sheet } from '../lifter/change-program.ts';
+import type { Choices, PainAnswer } from '../lifter/coach.ts';
 import type { SessionCommand } from '../session/command.ts';
 import type { Answers } from '../settings/answers-schema.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import type { Gear } from '../training/gear.ts';
-import type { Choices, PainAnswer } from '../workbench/bench.ts';
-import type { RecordChange } from '../workbench/change-past.ts';
-import type { Sheet } from '../workbench/change-program.ts';
 import type { Destination } from './screen-after.ts';
 import type { Screen } from './ui-state.ts';
 

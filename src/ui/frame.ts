@@ -1,6 +1,6 @@
+import type { Coach } from '../lifter/coach.ts';
 import { isPlain } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
-import type { Bench } from '../workbench/bench.ts';
 import { bannerLines } from './banner.ts';
 import { footerLines, helpLines } from './footer.ts';
 import { indented, type Line, line } from './line.ts';
@@ -21,14 +21,14 @@ export interface Frame {
   readonly field: number | null;
 }
 
-export function frameOf(model: Model, bench: Bench): Frame {
+export function frameOf(model: Model, coach: Coach): Frame {
   const { size, ui } = model;
   if (isTooSmall(size)) return { lines: tooSmallLines(size), field: null };
-  const seen = seenOf(model, bench);
+  const seen = seenOf(model, coach);
   const margin = marginOf(size.columns);
   const columns = size.columns - 2 * margin;
   const foot = footLines(seen, columns);
-  const head = bannerLines(bench, ui.screen.kind, columns);
+  const head = bannerLines(coach, ui.screen.kind, columns);
   const rows = size.rows - foot.length - head.length;
   const body = ui.help
     ? windowOf(helpLines(seen, columns), rows, ui.help.scroll)

@@ -1,5 +1,6 @@
 import { type RenderOptions, render } from 'ink';
 import type { ReactElement } from 'react';
+import type { Clock } from '../lifter/ports.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import { type KeyStream, keySource } from '../terminal/key-source.ts';
 import { enterModes, leaveModes, REPEATS_OFF, REPEATS_ON, writeLast } from '../terminal/modes.ts';
@@ -7,7 +8,6 @@ import { plainStdout } from '../terminal/plain-stdout.ts';
 import { StandInStdin } from '../terminal/stand-in-stdin.ts';
 import { terminalKind } from '../terminal/terminal-kind.ts';
 import { type SignalSource, waysOut } from '../terminal/ways-out.ts';
-import type { Clock } from '../workbench/ports.ts';
 import { keyBytes } from './key-bytes.ts';
 import type { Size } from './ui-state.ts';
 

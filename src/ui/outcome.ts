@@ -1,5 +1,5 @@
+import type { Coach } from '../lifter/coach.ts';
 import type { SessionCommand } from '../session/command.ts';
-import type { Bench } from '../workbench/bench.ts';
 import type { Effect } from './effect.ts';
 import type { Phase } from './phase.ts';
 import type { Model, Screen, Typing, UiState } from './ui-state.ts';
@@ -15,7 +15,7 @@ export interface Seen<S extends Screen = Screen> {
   readonly screen: S;
   readonly model: Model;
   readonly phase: Phase | null;
-  readonly bench: Bench;
+  readonly coach: Coach;
 }
 
 /** `name`: the key that was pressed. */

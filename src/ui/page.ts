@@ -71,7 +71,7 @@ export const isAtEnd = <S extends Scrolled>(seen: Seen<S>, all: Contents<S>): bo
 function mostScroll<S extends Scrolled>(seen: Seen<S>, all: Contents<S>): number {
   const { columns, rows } = seen.model.size;
   const inner = columns - 2 * marginOf(columns);
-  const banner = bannerLines(seen.bench, seen.screen.kind, inner).length;
+  const banner = bannerLines(seen.coach, seen.screen.kind, inner).length;
   return Math.max(0, all(seen, inner).length - (rows - footRows(seen.model) - banner));
 }
 

@@ -1,7 +1,7 @@
+import type { Coach } from '../lifter/coach.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { rangeText } from '../text/durations.ts';
 import { massNumber, type Unit } from '../training/mass.ts';
-import type { Bench } from '../workbench/bench.ts';
 import { loadText, secondsText } from './words.ts';
 
 /** What is asked for, in one sentence: `80 kg · 3 sets of 6 reps · 1–2 in reserve`. */
@@ -35,10 +35,10 @@ function restText({ rest, minis }: PrescribedExercise): string {
 }
 
 /** What is good to know beside the plan: rest, warm-up, how the load is made, the program's note. */
-export function detailTexts(exercise: PrescribedExercise, unit: Unit, bench: Bench): string[] {
+export function detailTexts(exercise: PrescribedExercise, unit: Unit, coach: Coach): string[] {
   const { warmUp, load, note } = exercise;
   const steps = warmUp.map((set) => `${massNumber(set.load, unit)} × ${set.reps}`);
-  const made = load === null ? null : bench.madeUp(exercise, load);
+  const made = load === null ? null : coach.madeUp(exercise, load);
   return [
     restText(exercise),
     steps.length > 0 ? `warm-up ${steps.join(', ')}` : null,

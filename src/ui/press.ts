@@ -1,6 +1,6 @@
+import type { Coach } from '../lifter/coach.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import { elapsedMs } from '../training/reading.ts';
-import type { Bench } from '../workbench/bench.ts';
 import { type Acting, ask, type Outcome, show, tell } from './outcome.ts';
 import { DIGITS, type KeyRow, keyName, mayNow, seenOf } from './screen.ts';
 import { keysOf, moduleOf } from './screens.ts';
@@ -9,13 +9,13 @@ import { isTooSmall } from './too-small.ts';
 import type { Model } from './ui-state.ts';
 
 /** What a key leads to: the next state of the screens, and what is asked of the world. */
-export function press(model: Model, key: Key, bench: Bench): Outcome {
-  const { ui, effects } = outcomeOf(model, key, bench);
+export function press(model: Model, key: Key, coach: Coach): Outcome {
+  const { ui, effects } = outcomeOf(model, key, coach);
   return { ui: { ...ui, lastKey: { name: keyName(key) ?? '', at: model.now } }, effects };
 }
 
-function outcomeOf(model: Model, key: Key, bench: Bench): Outcome {
-  const acting: Acting = { ...seenOf(model, bench), name: keyName(key) ?? '' };
+function outcomeOf(model: Model, key: Key, coach: Coach): Outcome {
+  const acting: Acting = { ...seenOf(model, coach), name: keyName(key) ?? '' };
   if (model.ui.help && acting.name !== 'ctrl-c') return closeHelp(acting);
   if (key.kind === 'tap') return tapped(acting, key.column, key.row);
   const { isTyping, otherKey } = moduleOf(acting.screen);

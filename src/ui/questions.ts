@@ -1,3 +1,4 @@
+import type { Coach } from '../lifter/coach.ts';
 import { DRAFT_LIMITS } from '../program/draft/draft-limits.ts';
 import { loadWords } from '../progression/load-words.ts';
 import { type Answers, QUESTIONS, type Question } from '../settings/answers-schema.ts';
@@ -5,7 +6,6 @@ import { hasStation, STATIONS } from '../training/gear.ts';
 import { KITS } from '../training/kits.ts';
 import { BASIS, JOINTS, type Lift, MUSCLES } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
-import type { Bench } from '../workbench/bench.ts';
 import { formOf } from './gear/form-state.ts';
 import type { QuestionScreen, Screen } from './ui-state.ts';
 
@@ -24,9 +24,9 @@ export interface AnswerRow {
 interface AskedQuestion {
   readonly asks: string;
   readonly words: string | null;
-  readonly rows: (answers: Answers, bench: Bench) => readonly AnswerRow[];
+  readonly rows: (answers: Answers, coach: Coach) => readonly AnswerRow[];
   /** Is there anything to ask? Always, where left out. */
-  readonly applies?: (answers: Answers, bench: Bench) => boolean;
+  readonly applies?: (answers: Answers, coach: Coach) => boolean;
 }
 
 /** A row for each of some values, one of which is the answer. */
@@ -193,7 +193,7 @@ function gearRows(answers: Answers): readonly AnswerRow[] {
   ];
 }
 
-function bestRows(answers: Answers, { drafting }: Bench): readonly AnswerRow[] {
+function bestRows(answers: Answers, { drafting }: Coach): readonly AnswerRow[] {
   const { lifts, bests } = drafting.draft(answers);
   const known = lifts.filter(({ key }) => bests.some(({ lift }) => lift === key));
   return [
@@ -225,10 +225,10 @@ const bestText = (
 ): string => `${loadWords(load as Mass, BASIS[loading], unit)} × ${reps}`;
 
 /** The question of now, its rows, and which of them is the usual answer. */
-export function askedOf(answers: Answers, bench: Bench) {
+export function askedOf(answers: Answers, coach: Coach) {
   const at = answers.at === 'program' ? 'bests' : answers.at;
   const { asks, words, rows } = ASKED[at];
-  const all = rows(answers, bench);
+  const all = rows(answers, coach);
   const same = all.findIndex((row) => !row.isMark && !row.to && isSame(row.answers, answers));
   return { asks, words, rows: all, usual: Math.max(0, same) };
 }
@@ -238,10 +238,10 @@ const isSame = (one: Answers, other: Answers): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
 
 /** The question after or before the one that is asked; null where there is none. */
-export function questionBeside(answers: Answers, by: 1 | -1, bench: Bench): Question | null {
+export function questionBeside(answers: Answers, by: 1 | -1, coach: Coach): Question | null {
   for (let at = QUESTIONS.indexOf(answers.at) + by; ; at += by) {
     const question = QUESTIONS[at];
     if (question === undefined || question === 'program') return question ?? null;
-    if (ASKED[question].applies?.(answers, bench) ?? true) return question;
+    if (ASKED[question].applies?.(answers, coach) ?? true) return question;
   }
 }

@@ -1,9 +1,9 @@
+import type { Coach } from '../lifter/coach.ts';
+import type { Clock, Spawn } from '../lifter/ports.ts';
 import { cuePlayer } from '../terminal/cue-player.ts';
 import { progressCode, tapMode, titleCode } from '../terminal/modes.ts';
 import { speechProgram } from '../terminal/speech.ts';
 import { terminalKind } from '../terminal/terminal-kind.ts';
-import type { Bench } from '../workbench/bench.ts';
-import type { Clock, Spawn } from '../workbench/ports.ts';
 import { App } from './app.tsx';
 import { onScreen, type ScreenPorts } from './on-screen.ts';
 import { createStore } from './store.ts';
@@ -25,7 +25,7 @@ export interface Left {
 }
 
 /** Runs the screens until the lifter leaves, and gives back how. */
-export async function runApp(start: Screen, bench: Bench, ports: AppPorts): Promise<Left> {
+export async function runApp(start: Screen, coach: Coach, ports: AppPorts): Promise<Left> {
   let next: Left['onto'] = null;
   const { clock, screenReader } = ports;
   const { progress, notice } = terminalKind(ports.env);
@@ -41,9 +41,9 @@ export async function runApp(start: Screen, bench: Bench, ports: AppPorts): Prom
       notice,
     );
     const store = createStore(start, size, {
-      bench,
+      coach,
       clock,
-      play: (cue) => player.play(cue, bench.choices()),
+      play: (cue) => player.play(cue, coach.choices()),
       type,
       leave: (status, onto) => {
         next = onto ?? null;
@@ -51,7 +51,7 @@ export async function runApp(start: Screen, bench: Bench, ports: AppPorts): Prom
       },
     });
     return {
-      view: <App store={store} bench={bench} />,
+      view: <App store={store} coach={coach} />,
       taps: store.model().choices.taps,
       opened: () => {
         const outside = outsideWriter(write, progress, screenReader);

@@ -1,4 +1,4 @@
-import type { Bench } from '../workbench/bench.ts';
+import type { Coach } from '../lifter/coach.ts';
 import { reviewScreen } from './review-screen.ts';
 import type { Screen } from './ui-state.ts';
 
@@ -6,53 +6,53 @@ import type { Screen } from './ui-state.ts';
 export type Destination = 'preview' | 'review' | 'results' | 'readings' | 'here';
 
 /** The screen after a change, read anew from what is recorded now. */
-export function screenAfter(to: Destination, screen: Screen, bench: Bench): Screen {
+export function screenAfter(to: Destination, screen: Screen, coach: Coach): Screen {
   switch (to) {
     case 'preview':
-      return { kind: 'preview', today: bench.today(), chosen: 0 };
+      return { kind: 'preview', today: coach.today(), chosen: 0 };
     case 'review':
-      return reviewScreen(bench);
+      return reviewScreen(coach);
     case 'results':
-      return resultsAnew(screen, bench);
+      return resultsAnew(screen, coach);
     case 'readings':
-      return readingsScreen(bench);
+      return readingsScreen(coach);
     case 'here':
-      return hereAnew(screen, bench);
+      return hereAnew(screen, coach);
   }
 }
 
 /** All weigh-ins, as they are now. */
-export function readingsScreen(bench: Bench, chosen = 0): Extract<Screen, { kind: 'readings' }> {
-  const readings = bench.watch.readings();
+export function readingsScreen(coach: Coach, chosen = 0): Extract<Screen, { kind: 'readings' }> {
+  const readings = coach.lookBack.readings();
   const last = Math.max(0, readings.length - 1);
   return { kind: 'readings', readings, chosen: Math.min(chosen, last) };
 }
 
-function hereAnew(screen: Screen, bench: Bench): Screen {
+function hereAnew(screen: Screen, coach: Coach): Screen {
   switch (screen.kind) {
     case 'preview':
-      return screenAfter('preview', screen, bench);
+      return screenAfter('preview', screen, coach);
     case 'weigh':
-      return { ...screen, weighing: bench.watch.weighing(screen.weighing.instead) };
+      return { ...screen, weighing: coach.lookBack.weighing(screen.weighing.instead) };
     case 'readings':
-      return readingsScreen(bench, screen.chosen);
+      return readingsScreen(coach, screen.chosen);
     case 'lifts':
-      return { ...screen, lifts: bench.watch.lifts(screen.query) };
+      return { ...screen, lifts: coach.lookBack.lifts(screen.query) };
     default:
-      return resultsAnew(screen, bench);
+      return resultsAnew(screen, coach);
   }
 }
 
 /** From a screen behind the results of a lift: those again, or all lifts once it has no more. */
-function resultsAnew(screen: Screen, bench: Bench): Screen {
+function resultsAnew(screen: Screen, coach: Coach): Screen {
   const before = resultsBefore(screen);
   if (!before) return screen;
   const { lift, query } = before;
-  const results = bench.watch.results(lift, query);
+  const results = coach.lookBack.results(lift, query);
   if (results.length > 0) {
     return { ...before, results, chosen: Math.min(before.chosen, results.length - 1) };
   }
-  return { kind: 'lifts', lifts: bench.watch.lifts(query), query, chosen: 0 };
+  return { kind: 'lifts', lifts: coach.lookBack.lifts(query), query, chosen: 0 };
 }
 
 function resultsBefore(screen: Screen) {

@@ -1,5 +1,5 @@
+import type { Coach } from '../lifter/coach.ts';
 import type { Key } from '../terminal/key-decoder.ts';
-import type { Bench } from '../workbench/bench.ts';
 import type { Line } from './line.ts';
 import { type Act, type Acting, ask, type Outcome, RUNNER, type Seen, show } from './outcome.ts';
 import { phaseOf } from './phase.ts';
@@ -46,9 +46,9 @@ export interface ScreenModule<S extends Screen = Screen> {
 }
 
 /** The screen that is shown, with all that it may look at. */
-export function seenOf(model: Model, bench: Bench): Seen {
+export function seenOf(model: Model, coach: Coach): Seen {
   const { session, now, ui } = model;
-  return { screen: ui.screen, model, phase: session ? phaseOf(session, now) : null, bench };
+  return { screen: ui.screen, model, phase: session ? phaseOf(session, now) : null, coach };
 }
 
 const INTERRUPTED = 130;
@@ -97,7 +97,7 @@ export const BACK: KeyRow<Extract<Screen, { back: Screen }>> = backBy((acting) =
 export const TO_RUNNER: KeyRow = backBy((acting) => show(acting, RUNNER));
 
 export const TO_PREVIEW: KeyRow = backBy((acting) =>
-  show(acting, { kind: 'preview', today: acting.bench.today(), chosen: 0 }),
+  show(acting, { kind: 'preview', today: acting.coach.today(), chosen: 0 }),
 );
 
 /** Out of holdfast. */

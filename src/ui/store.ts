@@ -1,11 +1,11 @@
+import type { Coach } from '../lifter/coach.ts';
+import { orProblem } from '../lifter/once.ts';
+import type { Clock } from '../lifter/ports.ts';
+import { isStale } from '../lifter/run-session.ts';
 import type { SessionCommand } from '../session/command.ts';
 import type { Cue } from '../terminal/cue.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import { type Problem, problemText } from '../text/problem.ts';
-import type { Bench } from '../workbench/bench.ts';
-import { orProblem } from '../workbench/once.ts';
-import type { Clock } from '../workbench/ports.ts';
-import { isStale } from '../workbench/run-session.ts';
 import { cuesBetween } from './cues-between.ts';
 import type { Effect } from './effect.ts';
 import { nextWake } from './next-wake.ts';
@@ -20,7 +20,7 @@ import { atStart, type Model, type Screen, type Size } from './ui-state.ts';
 
 /** The world outside the screens, as far as they act on it. */
 export interface StorePorts {
-  readonly bench: Bench;
+  readonly coach: Coach;
   readonly clock: Pick<Clock, 'read' | 'after'>;
   readonly play: (cue: Cue) => void;
   /** Hands a key to the text field that has the focus. */
@@ -42,24 +42,24 @@ export interface Store {
 
 /** The one store of the screens: keys and time go in, models come out, effects are carried out here. */
 export function createStore(start: Screen, size: Size, ports: StorePorts): Store {
-  const { bench, clock } = ports;
+  const { coach, clock } = ports;
   const listeners = new Set<() => void>();
   let callOff = () => {};
   let stopped = false;
   let model: Model = {
     ui: atStart(start),
-    session: bench.live()?.state() ?? null,
+    session: coach.live()?.state() ?? null,
     now: clock.read(),
     size,
-    choices: bench.choices(),
+    choices: coach.choices(),
     offer: null,
   };
-  model = { ...model, offer: offerOf(model, bench) };
+  model = { ...model, offer: offerOf(model, coach) };
 
   const set = (next: Model) => {
     const before = model;
     model = next;
-    for (const cue of cuesBetween(before, next, bench.madeUp)) ports.play(cue);
+    for (const cue of cuesBetween(before, next, coach.madeUp)) ports.play(cue);
     schedule();
     for (const listener of listeners) listener();
   };
@@ -86,10 +86,10 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
   const perform = (effect: Effect): string | null => {
     switch (effect.do) {
       case 'begin': {
-        const begun = bench.begin(effect.day, effect.within);
+        const begun = coach.begin(effect.day, effect.within);
         if ('what' in begun) {
           // What the program asks for now, where that is why; it may be another day.
-          const screen = screenAfter('preview', model.ui.screen, bench);
+          const screen = screenAfter('preview', model.ui.screen, coach);
           set({ ...model, ui: { ...model.ui, screen } });
           return problemText(begun);
         }
@@ -100,43 +100,43 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
         return sendAll(chosen, idle ? { kind: 'stale', chosen: 0 } : RUNNER);
       }
       case 'answer-pain': {
-        const problem = bench.answerPain(effect.track, effect.answer);
+        const problem = coach.answerPain(effect.track, effect.answer);
         return problem && problemText(problem);
       }
       case 'send':
         return sendAll(effect.commands, effect.to);
       case 'keep': {
-        const problem = bench.keep(effect.choices);
+        const problem = coach.keep(effect.choices);
         if (problem) return problemText(problem);
-        set({ ...model, choices: bench.choices() });
+        set({ ...model, choices: coach.choices() });
         if (effect.to) set({ ...model, ui: { ...model.ui, screen: effect.to } });
         return null;
       }
       case 'change': {
-        const changed = bench.watch.change(effect.change);
+        const changed = coach.lookBack.change(effect.change);
         if ('what' in changed) return problemText(changed);
-        const screen = screenAfter(effect.to, model.ui.screen, bench);
+        const screen = screenAfter(effect.to, model.ui.screen, coach);
         set({ ...model, ui: { ...model.ui, screen, message: changed.said } });
         return null;
       }
       case 'save-program': {
-        const saved = bench.desk.save(effect.sheet);
+        const saved = coach.editor.save(effect.sheet);
         if ('what' in saved) return problemText(saved);
-        const screen = screenAfter('preview', model.ui.screen, bench);
+        const screen = screenAfter('preview', model.ui.screen, coach);
         set({ ...model, ui: { ...model.ui, screen, message: `Written to ${saved.path}.` } });
         return null;
       }
       case 'keep-answers': {
-        const problem = bench.drafting.keep(effect.answers);
+        const problem = coach.drafting.keep(effect.answers);
         return problem && problemText(problem);
       }
       case 'take-draft':
         return toPreview(
-          bench.drafting.take(effect.answers),
+          coach.drafting.take(effect.answers),
           'This is your program from now on: e changes it, o what you own.',
         );
       case 'keep-gear':
-        return toPreview(bench.drafting.keepGear(effect.gear), 'Kept: this is what you own.');
+        return toPreview(coach.drafting.keepGear(effect.gear), 'Kept: this is what you own.');
       case 'type':
         ports.type(effect.key);
         return null;
@@ -147,11 +147,11 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
   };
   const toPreview = (problem: Problem | null, message: string): string | null => {
     if (problem) return problemText(problem);
-    set({ ...model, ui: { ...model.ui, screen: beforeTraining(bench), message } });
+    set({ ...model, ui: { ...model.ui, screen: beforeTraining(coach), message } });
     return null;
   };
   const sendAll = (commands: readonly SessionCommand[], to?: Screen): string | null => {
-    const live = bench.live();
+    const live = coach.live();
     if (!live) return 'No session is open.';
     const before = live.state();
     for (const command of commands) {
@@ -167,10 +167,10 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
     return null;
   };
   const refresh = (to?: Screen) => {
-    const session = bench.live()?.state() ?? null;
+    const session = coach.live()?.state() ?? null;
     const ui = to ? { ...model.ui, screen: to } : model.ui;
     const next = { ...model, ui, session, now: clock.read() };
-    set({ ...next, offer: offerOf(next, bench) });
+    set({ ...next, offer: offerOf(next, coach) });
   };
   schedule();
   return {
@@ -182,7 +182,7 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
     key: (key) => {
       // The program file may be gone, or hold mistakes, at any moment: that is said, and all stays.
       const problem = orProblem(() => {
-        const { ui, effects } = press({ ...model, now: clock.read() }, key, bench);
+        const { ui, effects } = press({ ...model, now: clock.read() }, key, coach);
         if (ui !== model.ui) set({ ...model, ui, now: clock.read() });
         carryOut(effects);
         return null;
@@ -220,7 +220,7 @@ function startsByItself(before: Model, after: Model): boolean {
   return from.kind === 'resting' && to.kind === 'lifting' && to.byItself;
 }
 
-function offerOf({ session, now }: Model, bench: Bench) {
+function offerOf({ session, now }: Model, coach: Coach) {
   const place = session && placeOf(phaseOf(session, now));
-  return place ? bench.offer(place.exercise) : null;
+  return place ? coach.offer(place.exercise) : null;
 }

@@ -1,4 +1,9 @@
 import type { WeighIn } from '../journal/history.ts';
+import type { ProgramEdit, Sheet } from '../lifter/change-program.ts';
+import type { Choices, Offer } from '../lifter/coach.ts';
+import type { Advice, PastSession, ReviewPage, Weighing } from '../lifter/look-back.ts';
+import type { Today } from '../lifter/prepare.ts';
+import type { FindingWords } from '../lifter/rules.ts';
 import type { SetResult } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { LiftSummary } from '../report/lift-rows.ts';
@@ -9,11 +14,6 @@ import type { Lift } from '../training/lift.ts';
 import type { Quantity, Unit } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
 import type { Reason } from '../training/rule.ts';
-import type { Choices, Offer } from '../workbench/bench.ts';
-import type { ProgramEdit, Sheet } from '../workbench/change-program.ts';
-import type { Advice, PastSession, ReviewPage, Weighing } from '../workbench/look-back.ts';
-import type { Today } from '../workbench/prepare.ts';
-import type { FindingWords } from '../workbench/rules.ts';
 import type { FormState } from './gear/form-state.ts';
 
 export interface Size {
@@ -84,7 +84,7 @@ export type Screen =
   | { readonly kind: 'discard'; readonly chosen: number; readonly back: Screen }
   | { readonly kind: 'settings'; readonly back: Screen; readonly chosen: number }
   | { readonly kind: 'summary'; readonly scroll: number }
-  | WatchScreen
+  | LookBackScreen
   | ProgramScreen
   | SetUpScreen;
 
@@ -157,7 +157,7 @@ export interface WholeSessionScreen {
 }
 
 /** Screens that look at the past: the weekly review, weigh-ins and results. */
-export type WatchScreen =
+export type LookBackScreen =
   /** Asked once, before anything is said about losing weight; `to`: what the answer leads to. */
   | {
       readonly kind: 'weight-question';

@@ -14,7 +14,7 @@ const player = new Player(size).atFirstSet().keys('  ');
 const pictures = Array.from({ length: TICKS + 1 }, (_, second) => {
   if (process.argv.at(-1) !== 'screen') return [`rest ${second}`];
   player.wait(1);
-  return frameOf(player.store.model(), player.scene.bench).lines.map(textOf);
+  return frameOf(player.store.model(), player.scene.coach).lines.map(textOf);
 });
 
 const listeners = new Set<() => void>();

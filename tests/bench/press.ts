@@ -35,12 +35,12 @@ function timesOf(weeks: number): number[] {
     program: null,
     past: [],
     weighIns: [],
-    before: (workbench) => {
+    before: (lifter) => {
       for (const events of past) {
         const [opened] = events;
         const session = opened?.type === 'session-opened' ? opened.session : '';
         const named = events.map((event, index) => ({ ...event, id: `${session}:${index}` }));
-        workbench.journal().importEvents(named);
+        lifter.journal().importEvents(named);
       }
     },
   });

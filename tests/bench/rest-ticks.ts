@@ -12,9 +12,9 @@ class Keyboard extends EventEmitter implements KeyStream {
   pause() {}
 }
 
-const { bench, clock } = scene();
+const { coach, clock } = scene();
 const keyboard = new Keyboard();
-runApp({ kind: 'preview', today: bench.today(), chosen: 0 }, bench, {
+runApp({ kind: 'preview', today: coach.today(), chosen: 0 }, coach, {
   stdin: keyboard,
   stdout: sink,
   clock,

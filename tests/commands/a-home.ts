@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { main } from '../../src/commands/main.ts';
 import { nodeFiles } from '../../src/journal/disk/files.ts';
-import type { Ports } from '../../src/workbench/ports.ts';
+import type { Ports } from '../../src/lifter/ports.ts';
 
 const PROGRAMS = fileURLToPath(new URL('../../programs/', import.meta.url));
 

@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { openWorkbench, type Workbench } from '../../src/workbench/open-workbench.ts';
-import { todayOf } from '../../src/workbench/prepare.ts';
-import { runSession } from '../../src/workbench/run-session.ts';
+import { type Lifter, openLifter } from '../../src/lifter/open-lifter.ts';
+import { todayOf } from '../../src/lifter/prepare.ts';
+import { runSession } from '../../src/lifter/run-session.ts';
 import { TINY_PROGRAM } from '../terminal/tiny-program.ts';
 import type { AHome } from './a-home.ts';
 
@@ -13,15 +13,15 @@ export function withTinyProgram(home: AHome): void {
   home.writeSettings({ program, cautions: 'read' });
 }
 
-export const workbenchOf = (home: AHome): Workbench =>
-  openWorkbench(home.ports(), { data: null, program: null });
+export const lifterOf = (home: AHome): Lifter =>
+  openLifter(home.ports(), { data: null, program: null });
 
 /** Does today's session as planned; all of it, or only its first sets, and closes it unless told not to. */
 export function doSession(home: AHome, { sets = 99, close = true } = {}): void {
-  const workbench = workbenchOf(home);
-  const { prescription } = todayOf(workbench, null);
+  const lifter = lifterOf(home);
+  const { prescription } = todayOf(lifter, null);
   const ports = home.ports();
-  const live = runSession(workbench.journal().beginSession(prescription), () => ports.clock.read());
+  const live = runSession(lifter.journal().beginSession(prescription), () => ports.clock.read());
   const send = (command: Parameters<typeof live.send>[0]) => {
     const problem = live.send(command);
     if (problem) throw new Error(problem.what);
@@ -34,5 +34,5 @@ export function doSession(home: AHome, { sets = 99, close = true } = {}): void {
     send({ do: 'confirm' });
     send({ do: 'close', how: live.state().stage.kind === 'all-done' ? 'finished' : 'as-it-is' });
   }
-  workbench.journal().release();
+  lifter.journal().release();
 }

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { AHome } from './a-home.ts';
-import { doSession, withTinyProgram, workbenchOf } from './a-session.ts';
+import { doSession, lifterOf, withTinyProgram } from './a-session.ts';
 
 let home: AHome;
 beforeEach(() => {
@@ -167,7 +167,7 @@ test('a set of a deleted session is not corrected unseen: the session is named',
 
 test('a load of 0 on a barbell is asked about, for a bar weighs something', async () => {
   doSession(home);
-  const [set] = workbenchOf(home).journal().history().results[0]?.sets ?? [];
+  const [set] = lifterOf(home).journal().history().results[0]?.sets ?? [];
   const { status, err } = await home.run('amend', set?.id ?? '', '--load', '0');
   expect([status, err]).toEqual([
     2,

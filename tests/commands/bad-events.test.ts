@@ -5,7 +5,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { crc32 } from '../../src/journal/disk/crc32.ts';
 import { readCsvText } from '../../src/report/csv-text.ts';
 import { AHome } from './a-home.ts';
-import { doSession, withTinyProgram, workbenchOf } from './a-session.ts';
+import { doSession, lifterOf, withTinyProgram } from './a-session.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -60,10 +60,10 @@ const COMMANDS = [
 
 test('one event with an absurd value stops nothing, and the file is named', async () => {
   doSession(home);
-  const workbench = workbenchOf(home);
-  const desk = workbench.journal();
-  desk.record({ type: 'gear-set', gear: workbench.gear() });
-  desk.record({ type: 'weighed', mass: 80e9 as never, on: '2026-11-20' });
+  const lifter = lifterOf(home);
+  const journal = lifter.journal();
+  journal.record({ type: 'gear-set', gear: lifter.gear() });
+  journal.record({ type: 'weighed', mass: 80e9 as never, on: '2026-11-20' });
   const month = join(home.data, 'journal', '2026-11');
   const files = readdirSync(month).map((name) => join(month, name));
   const lines = files.flatMap((file) =>
@@ -118,9 +118,9 @@ test.each([
 );
 
 test('nothing is written that would not be understood when it is read again', () => {
-  const desk = workbenchOf(home).journal();
+  const journal = lifterOf(home).journal();
   const absurd = { type: 'weighed', mass: 5e12 as never, on: '2026-11-20' } as const;
-  expect(() => desk.record(absurd)).toThrow(/Nothing was saved/);
+  expect(() => journal.record(absurd)).toThrow(/Nothing was saved/);
   expect(readdirSync(home.folder)).not.toContain('data');
 });
 

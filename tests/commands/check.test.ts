@@ -1,8 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { openBench } from '../../src/workbench/open-bench.ts';
-import { openWorkbench } from '../../src/workbench/open-workbench.ts';
+import { openCoach } from '../../src/lifter/open-coach.ts';
+import { openLifter } from '../../src/lifter/open-lifter.ts';
 import { AHome } from './a-home.ts';
 
 let home: AHome;
@@ -65,9 +65,9 @@ test('a file that cannot be read is exit 2', async () => {
 });
 
 test('an error stops a new session with a sentence', () => {
-  const workbench = openWorkbench(home.ports(), { data: null, program: file(BENCH_ONLY) });
-  const bench = openBench(workbench, () => workbench.settings().settings);
-  expect(bench.begin()).toMatchObject({ what: expect.stringContaining('27 hard sets') });
-  expect(bench.live()).toBeNull();
-  workbench.journal().release();
+  const lifter = openLifter(home.ports(), { data: null, program: file(BENCH_ONLY) });
+  const coach = openCoach(lifter, () => lifter.settings().settings);
+  expect(coach.begin()).toMatchObject({ what: expect.stringContaining('27 hard sets') });
+  expect(coach.live()).toBeNull();
+  lifter.journal().release();
 });

@@ -2,10 +2,10 @@ import { existsSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { Temporal } from 'temporal-polyfill';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { demoHistory } from '../../src/workbench/demo.ts';
-import { reviewOf } from '../../src/workbench/look-back.ts';
+import { demoHistory } from '../../src/lifter/demo.ts';
+import { reviewOf } from '../../src/lifter/look-back.ts';
 import { AHome } from './a-home.ts';
-import { workbenchOf } from './a-session.ts';
+import { lifterOf } from './a-session.ts';
 import { withDemoWeeks } from './demo-weeks.ts';
 
 const DAY = Temporal.PlainDate.from('2026-11-25');
@@ -67,7 +67,7 @@ describe('the story of the demo', () => {
   afterAll(() => home.throwAway());
 
   test('is the same whenever it is told, whatever day it is', () => {
-    const program = workbenchOf(home).program();
+    const program = lifterOf(home).program();
     const moved = demoHistory(program, DAY.add({ days: 3 }), 60);
     const told = demoHistory(program, DAY, 60);
     const sets = (files: typeof told) =>
@@ -79,8 +79,8 @@ describe('the story of the demo', () => {
   });
 
   test('is read without a fault, ends at the present day, and misses a week', () => {
-    const workbench = workbenchOf(home);
-    const { sessions, weighIns, unreadable, closed } = workbench.journal().history();
+    const lifter = lifterOf(home);
+    const { sessions, weighIns, unreadable, closed } = lifter.journal().history();
     expect(unreadable).toEqual([]);
     expect(sessions).toHaveLength(3 * 11);
     expect(sessions.every(({ foreign, how }) => !foreign && how === 'closed')).toBe(true);
@@ -97,7 +97,7 @@ describe('the story of the demo', () => {
   });
 
   test('shows what there is to show: loss as planned, strength that holds, advice to take', () => {
-    const { evidence, verdict } = reviewOf(workbenchOf(home), 12);
+    const { evidence, verdict } = reviewOf(lifterOf(home), 12);
     const rate = evidence.rate?.now;
     expect(rate?.kind).toBe('known');
     if (rate?.kind !== 'known') return;

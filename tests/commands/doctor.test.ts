@@ -12,9 +12,9 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { main } from '../../src/commands/main.ts';
 import { nodeFiles } from '../../src/journal/disk/files.ts';
-import type { Ports } from '../../src/workbench/ports.ts';
+import type { Ports } from '../../src/lifter/ports.ts';
 import { AHome } from './a-home.ts';
-import { doSession, withTinyProgram, workbenchOf } from './a-session.ts';
+import { doSession, lifterOf, withTinyProgram } from './a-session.ts';
 
 let home: AHome;
 beforeEach(() => {
@@ -71,7 +71,7 @@ test('while another holdfast is at work nothing is repaired, and that is said', 
   const [file = ''] = journalFiles();
   appendFileSync(file, '0123abcd {"v":1,"seq":99');
   const torn = readFileSync(file, 'utf8');
-  const other = workbenchOf(home).journal();
+  const other = lifterOf(home).journal();
   expect(other.lock()).toBe(true);
   const { status, out } = await home.run('doctor');
   other.release();
@@ -125,8 +125,8 @@ test('a file where the folder of programs should be is told, and stops nothing',
   });
   home.writeSettings({ program: null, cautions: 'read' });
   expect((await home.run('today')).status).toBe(0);
-  const workbench = workbenchOf(home);
-  expect(() => workbench.ownProgramPath()).toThrow(/copy of the program/);
+  const lifter = lifterOf(home);
+  expect(() => lifter.ownProgramPath()).toThrow(/copy of the program/);
 });
 
 test.skipIf(process.platform === 'win32')(

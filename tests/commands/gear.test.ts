@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { openLifter } from '../../src/lifter/open-lifter.ts';
+import { todayOf } from '../../src/lifter/prepare.ts';
 import { missingFor } from '../../src/program/check/rules/gear.ts';
 import type { PrescribedExercise } from '../../src/progression/prescription.ts';
 import { readSettings } from '../../src/settings/read-settings.ts';
@@ -7,8 +9,6 @@ import { defaultGear } from '../../src/training/default-gear.ts';
 import type { Gear } from '../../src/training/gear.ts';
 import { loadsFor } from '../../src/training/loads.ts';
 import { kilograms } from '../../src/training/mass.ts';
-import { openWorkbench } from '../../src/workbench/open-workbench.ts';
-import { todayOf } from '../../src/workbench/prepare.ts';
 import { AHome } from './a-home.ts';
 
 let home: AHome;
@@ -186,7 +186,7 @@ test('no load is told as if it could be made where nothing makes it', async () =
         const theirs = new AHome();
         try {
           theirs.writeSettings({ gear: given, cautions: 'read' });
-          const { days } = todayOf(openWorkbench(theirs.ports(), { data: null, program }), null);
+          const { days } = todayOf(openLifter(theirs.ports(), { data: null, program }), null);
           const { exercises, warnings } = (await theirs.json(
             'today',
             ...['--program', program, '--day', days[day % days.length] ?? 'A'],

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { COMMANDS } from '../../src/commands/command-table.ts';
 import { AHome } from './a-home.ts';
-import { doSession, withTinyProgram, workbenchOf } from './a-session.ts';
+import { doSession, lifterOf, withTinyProgram } from './a-session.ts';
 
 let home: AHome;
 beforeEach(() => {
@@ -29,10 +29,10 @@ test.each(COMMANDS.map(({ name }) => name).filter((name) => name !== 'train' && 
 
 test('notes, bars and file names come out without raw codes, by whatever way', async () => {
   doSession(home);
-  const bench = workbenchOf(home);
-  const journal = bench.journal();
+  const lifter = lifterOf(home);
+  const journal = lifter.journal();
   const [session] = journal.history().closed();
-  const gear = bench.gear();
+  const gear = lifter.gear();
   journal.record({
     type: 'gear-set',
     gear: { ...gear, bars: gear.bars.map((bar) => ({ ...bar, name: RAW })) },

@@ -2,9 +2,9 @@ import { copyFileSync, cpSync, readFileSync, rmSync, writeFileSync } from 'node:
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { todaySchema } from '../../src/commands/today-schema.ts';
+import { openCoach } from '../../src/lifter/open-coach.ts';
+import { openLifter } from '../../src/lifter/open-lifter.ts';
 import { writeSettings } from '../../src/settings/write-settings.ts';
-import { openBench } from '../../src/workbench/open-bench.ts';
-import { openWorkbench } from '../../src/workbench/open-workbench.ts';
 import { AHome } from './a-home.ts';
 import { doSession } from './a-session.ts';
 
@@ -70,14 +70,12 @@ test.each(['9', '181', 'half an hour', '-20'])('%s minutes are refused', async (
 
 /** Begins a session as the screens do, and closes it: its program is remembered. */
 function trainBy(asked: { readonly data: string | null; readonly program: string | null }): void {
-  const workbench = openWorkbench(home.ports(), asked);
-  const live = openBench(workbench, (change) =>
-    writeSettings(workbench.folders.config, change),
-  ).begin();
+  const lifter = openLifter(home.ports(), asked);
+  const live = openCoach(lifter, (change) => writeSettings(lifter.folders.config, change)).begin();
   if ('what' in live) throw new Error(live.what);
   for (const command of ['start', 'put-down', 'confirm'] as const) live.send({ do: command });
   live.send({ do: 'close', how: 'as-it-is' });
-  workbench.journal().release();
+  lifter.journal().release();
 }
 
 const programNow = async (...args: string[]) => (await home.json('today', ...args)).program;
@@ -102,10 +100,10 @@ test('a program that is gone is said, with the one in its place, and doctor ends
       `The program of the last session is gone: ${path}. four-day.yaml is used`,
     ),
   ]);
-  const bench = openBench(openWorkbench(home.ports(), { data: null, program: null }), (change) =>
+  const coach = openCoach(openLifter(home.ports(), { data: null, program: null }), (change) =>
     writeSettings(home.config, change),
   );
-  expect(bench.today().troubles).toEqual([expect.stringContaining('is gone')]);
+  expect(coach.today().troubles).toEqual([expect.stringContaining('is gone')]);
   const checked = await home.run('doctor');
   expect([checked.status, checked.out]).toEqual([1, expect.stringContaining(path)]);
 });

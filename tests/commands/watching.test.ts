@@ -7,7 +7,7 @@ import { historySchema } from '../../src/commands/history-schema.ts';
 import { reviewSchema } from '../../src/commands/review-schema.ts';
 import { weighSchema } from '../../src/commands/weigh-schema.ts';
 import { AHome } from './a-home.ts';
-import { workbenchOf } from './a-session.ts';
+import { lifterOf } from './a-session.ts';
 import { withDemoWeeks } from './demo-weeks.ts';
 
 let home: AHome;
@@ -266,7 +266,7 @@ describe('export', () => {
     const other = new AHome();
     try {
       await other.run('import', file);
-      const [session] = workbenchOf(other).journal().history().sessions;
+      const [session] = lifterOf(other).journal().history().sessions;
       await other.run('amend', session?.session ?? '', '--delete');
       const files = () => readdirSync(join(other.data, 'journal'), { recursive: true }).length;
       const before = files();
@@ -308,7 +308,7 @@ describe('export', () => {
     const other = new AHome();
     try {
       await other.run('import', csv);
-      const [session] = workbenchOf(other).journal().history().closed();
+      const [session] = lifterOf(other).journal().history().closed();
       expect(session?.notes).toEqual(['slow today', 'knee fine']);
       const { out } = await other.run('export', '--as', 'csv');
       expect(parse(out, { columns: true })).toMatchObject([

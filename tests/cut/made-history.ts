@@ -1,12 +1,12 @@
 import type { ReviewQuestion } from '../../src/cut/evidence.ts';
 import { review } from '../../src/cut/review.ts';
 import { bodyMassOn } from '../../src/journal/history.ts';
+import { reasonWords } from '../../src/lifter/rules.ts';
 import type { Decision, Past } from '../../src/progression/past.ts';
 import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
 import { reviewText } from '../../src/report/review-text.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { repsToFailureAt } from '../../src/training/strength.ts';
-import { reasonWords } from '../../src/workbench/rules.ts';
 import {
   day,
   LIFTS,

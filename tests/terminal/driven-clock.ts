@@ -1,5 +1,5 @@
+import type { Clock } from '../../src/lifter/ports.ts';
 import type { Reading } from '../../src/training/reading.ts';
-import type { Clock } from '../../src/workbench/ports.ts';
 
 interface Waiting {
   readonly at: number;

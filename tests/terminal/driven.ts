@@ -7,7 +7,7 @@ import { createConnection } from 'node:net';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import { runCli } from '../../src/commands/run-cli.ts';
-import { systemPorts } from '../../src/workbench/system-ports.ts';
+import { systemPorts } from '../../src/lifter/system-ports.ts';
 import { DrivenClock } from './driven-clock.ts';
 import { drivenFiles } from './driven-files.ts';
 import type { Order } from './order.ts';

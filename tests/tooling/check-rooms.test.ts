@@ -59,7 +59,7 @@ test.each([
   ['program/draft.ts', `import { readFileSync } from 'node:fs';`],
   ['journal/fold.ts', `import { readFileSync } from 'node:fs';`],
   ['ui/store.ts', `import { readFileSync } from 'node:fs';`],
-  ['workbench/run.ts', `const ink = () => import('ink');`],
+  ['lifter/run.ts', `const ink = () => import('ink');`],
   ['program/bad.ts', `import Conf from 'conf';`],
   ['report/bad.ts', `import ink from 'ink';`],
   ['training/bad.ts', `import { it } from '../../tests/it.ts';`],
@@ -78,7 +78,7 @@ test.each([
 test.each([
   ['program/read-file.ts', `import { readFileSync } from 'node:fs';`],
   ['journal/disk/append.ts', `import { writeSync } from 'node:fs';`],
-  ['workbench/clock.ts', 'export const at = () => Date.now();'],
+  ['lifter/clock.ts', 'export const at = () => Date.now();'],
   ['training/day.ts', '/** Never Date.now(). */\nexport const at = (ms: number) => new Date(ms);'],
   ['report/chart.ts', `import { renderToString } from 'preact-render-to-string';`],
   ['ui/train.ts', `import { clean } from '../text/clean.ts';`],

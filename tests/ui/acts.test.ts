@@ -164,7 +164,7 @@ describe('pain', () => {
     const player = new Player(undefined, { past }).keys('  ');
     expect(player.screen()).toMatch(/Go on as planned +80 kg/);
     player.keys('<up> ');
-    const { decisions } = player.scene.workbench.journal().history();
+    const { decisions } = player.scene.lifter.journal().history();
     expect(decisions).toMatchObject([
       { rule: 'pain-asked', answer: 'go-on', subject: 'back-squat straight 5-8' },
     ]);
@@ -301,15 +301,15 @@ describe('before and after', () => {
     });
     player.keys('<down>'.repeat(30)).keys(' ');
     expect(player.screen()).toContain('Your health');
-    expect(player.scene.bench.choices().cautions).toBe('unread');
+    expect(player.scene.coach.choices().cautions).toBe('unread');
     player.keys('<down>'.repeat(30)).keys('y');
-    expect(player.scene.bench.choices().cautions).toBe('doctor-first');
+    expect(player.scene.coach.choices().cautions).toBe('doctor-first');
     expect(player.screen()).toContain('see a doctor first');
     player.keys(' ');
     expect(player.screen()).toMatch(/see a doctor before you\s+train/);
     expect(player.store.model().ui.screen.kind).toBe('preview');
     player.keys('y');
-    expect(player.scene.bench.choices().cautions).toBe('read');
+    expect(player.scene.coach.choices().cautions).toBe('read');
     expect(player.screen()).not.toContain('doctor');
     player.keys(' ');
     expect(player.store.model().ui.screen.kind).toBe('runner');
@@ -325,8 +325,8 @@ describe('before and after', () => {
     expect(player.screen()).toContain('eating disorder');
     player.keys('n');
     expect(player.store.model().ui.screen.kind).toBe('preview');
-    expect(player.scene.bench.today().prescription.aim).toBe('cut');
-    expect(asked().keys('y').scene.bench.today().prescription.aim).toBe('maintain');
+    expect(player.scene.coach.today().prescription.aim).toBe('cut');
+    expect(asked().keys('y').scene.coach.today().prescription.aim).toBe('maintain');
   });
 
   it('one key reads a page at a time, to the end', () => {
@@ -407,7 +407,7 @@ describe('before and after', () => {
 
   it('sounds are switched and kept', () => {
     const player = new Player().keys('g ');
-    expect(player.scene.bench.choices().bell).toBe(false);
+    expect(player.scene.coach.choices().bell).toBe(false);
     expect(player.screen()).toContain('[ ] Bell');
     expect(player.keys('<esc>').screen()).toContain('Lean spring');
   });
@@ -415,7 +415,7 @@ describe('before and after', () => {
 
 describe('the time there is', () => {
   const minutes = (player: Player) =>
-    player.scene.bench.live()?.state().prescription.short?.minutes;
+    player.scene.coach.live()?.state().prescription.short?.minutes;
 
   it('k cuts the day on the preview shorter each time, says what was cut, and makes it whole again', () => {
     const player = new Player(WIDE);

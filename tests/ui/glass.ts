@@ -64,7 +64,7 @@ export class Glass {
     this.#stdout = stdout;
     const first = start?.(this.scene) ?? {
       kind: 'preview',
-      today: this.scene.bench.today(),
+      today: this.scene.coach.today(),
       chosen: 0,
     };
     const ports: AppPorts = {
@@ -78,7 +78,7 @@ export class Glass {
       signals: this.signals,
       screenReader,
     };
-    this.end = runApp(first, this.scene.bench, ports).then(({ status }) => status);
+    this.end = runApp(first, this.scene.coach, ports).then(({ status }) => status);
   }
 
   /** Everything written so far. */

@@ -1,5 +1,5 @@
+import type { Clock } from '../../src/lifter/ports.ts';
 import type { Reading } from '../../src/training/reading.ts';
-import type { Clock } from '../../src/workbench/ports.ts';
 
 /** A clock that moves only when told to, and fires what has come due on the way. */
 export class HeldClock implements Clock {

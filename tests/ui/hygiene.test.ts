@@ -45,7 +45,7 @@ describe('the terminal is as it was before', () => {
   it('after a bug while drawing, which comes back to the caller', async () => {
     const glass = new Glass({ settings: { taps: true } });
     await glass.until('BEGIN');
-    Object.assign(glass.scene.bench, {
+    Object.assign(glass.scene.coach, {
       reasonWords: () => {
         throw new Error('a bug');
       },

@@ -81,7 +81,7 @@ test('the questions go on where they were left, at any of them', () => {
   let { scene: home } = player;
   for (let page = 0; page < 10; page++) {
     home = home.again();
-    const start = firstQuestion(home.bench);
+    const start = firstQuestion(home.coach);
     if (!start) throw new Error('Nothing is asked any more.');
     const next = new Player(LAPTOP, { over: home, start });
     seen.push(at(next));
@@ -110,7 +110,7 @@ test('a joint that is marked keeps every lift that loads it hard out of the prog
   asked.keys('p');
   const { screen } = asked.store.model().ui;
   if (screen.kind !== 'drafted') throw new Error(screen.kind);
-  const { program } = asked.scene.bench.drafting.draft(screen.question.answers);
+  const { program } = asked.scene.coach.drafting.draft(screen.question.answers);
   const lifts = program.days.flatMap(({ exercises }) => exercises.map(({ lift }) => lift));
   expect(lifts.filter(({ joints }) => joints.includes('shoulder'))).toEqual([]);
 });
@@ -129,13 +129,13 @@ test('a best that is told gives the first load, and its lift is known afterwards
   player.keys('<right>');
   expect(player.screen()).toMatch(/take it/);
   player.keys('<enter>');
-  const [first] = player.scene.bench.today().prescription.exercises;
+  const [first] = player.scene.coach.today().prescription.exercises;
   expect(first?.load).toBeGreaterThan(0);
 });
 
 test('the program is only written once it is taken, and another one never in its place', () => {
   const player = readCautions(newcomer());
-  const folder = join(player.scene.workbench.folders.data, 'programs');
+  const folder = join(player.scene.lifter.folders.data, 'programs');
   player.keys('p');
   expect(existsSync(folder)).toBe(false);
   player.keys('<enter>');
@@ -146,8 +146,8 @@ test('the program is only written once it is taken, and another one never in its
   expect(readdirSync(folder)).toContain('my-three-days-2.yaml');
   expect(player.screen()).toContain('My three days 2');
   const next = player.scene.again();
-  expect(next.bench.today().prescription.program).toBe('My three days 2');
-  expect(firstQuestion(next.bench)).toBeNull();
+  expect(next.coach.today().prescription.program).toBe('My three days 2');
+  expect(firstQuestion(next.coach)).toBeNull();
 });
 
 test('from the preview escape leads back to it, and what is owned is opened and kept', () => {
@@ -156,11 +156,11 @@ test('from the preview escape leads back to it, and what is owned is opened and 
   player.keys('o');
   expect(player.screen()).toContain('Your gear');
   player.keys('<down>'.repeat(40)).keys('<up><up>');
-  const before = player.scene.workbench.gear().freeStep.amount;
+  const before = player.scene.lifter.gear().freeStep.amount;
   player.keys('<up>'.repeat(40)).keys('<right>s');
   expect(player.screen()).toContain('Kept: this is what you own.');
-  expect(player.scene.workbench.gear().bars[0]?.mass.amount).toBe(20.5);
-  expect(player.scene.workbench.gear().freeStep.amount).toBe(before);
+  expect(player.scene.lifter.gear().bars[0]?.mass.amount).toBe(20.5);
+  expect(player.scene.lifter.gear().freeStep.amount).toBe(before);
 });
 
 test('letters that are typed into the gear are letters, not keys', () => {
@@ -179,8 +179,8 @@ test('the demo is a key of the first page', () => {
 });
 
 test('whoever has trained here is asked nothing', () => {
-  expect(firstQuestion(scene().bench)).toBeNull();
-  expect(firstQuestion(scene({ program: null }).bench)).toBeNull();
+  expect(firstQuestion(scene().coach)).toBeNull();
+  expect(firstQuestion(scene({ program: null }).coach)).toBeNull();
 });
 
 test('the pages are spoken with their question, their marks and their keys', () => {

@@ -2,31 +2,31 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Lifter } from '../../src/lifter/open-lifter.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { widthOf } from '../../src/ui/line.ts';
 import { LEAST } from '../../src/ui/too-small.ts';
-import type { Workbench } from '../../src/workbench/open-workbench.ts';
 import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
 import { demoScene, type Scene } from './scene.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
 let over: Scene;
-let workbench: Workbench;
+let lifter: Lifter;
 
 /** The screens over the demo's twelve weeks. */
 beforeEach(() => {
   over = demoScene();
-  workbench = over.workbench;
+  lifter = over.lifter;
 });
 
 const player = (size = LAPTOP) => new Player(size, { over });
 /** The question about weight was not answered yet. */
 function asked() {
   over = demoScene({ settings: { weightAdvice: 'ask' } });
-  workbench = over.workbench;
+  lifter = over.lifter;
 }
-const decisions = () => workbench.journal().history().decisions;
+const decisions = () => lifter.journal().history().decisions;
 
 describe('the weekly review', () => {
   it('gives the verdict first, and goes back to the session', () => {
@@ -60,14 +60,14 @@ describe('the weekly review', () => {
   });
 
   it('writes it with one key more, keeps the comments, and remembers the answer', () => {
-    const shipped = workbench.programPath();
+    const shipped = lifter.programPath();
     const before = readFileSync(shipped, 'utf8');
     const at = atAdvice();
     const { screen } = at.store.model().ui;
     const change =
       screen.kind === 'review' ? screen.page.advice[screen.chosen]?.finding.changes[0] : undefined;
     at.keys('o ');
-    const own = join(workbench.folders.data, 'programs', 'three-day.yaml');
+    const own = join(lifter.folders.data, 'programs', 'three-day.yaml');
     expect(at.screen()).toContain('Written to');
     const after = readFileSync(own, 'utf8').split('\n');
     const differing = before.split('\n').filter((line, at) => line !== after[at]);
@@ -77,7 +77,7 @@ describe('the weekly review', () => {
     expect(readFileSync(shipped, 'utf8')).toBe(before);
     expect(decisions()).toMatchObject([{ answer: 'yes' }]);
     // The review is made of the changed program from now on.
-    const { exercises } = workbench.program().days.find(({ name }) => name === change?.day) ?? {};
+    const { exercises } = lifter.program().days.find(({ name }) => name === change?.day) ?? {};
     const exercise = exercises?.[change?.index ?? -1];
     expect(exercise?.style === 'straight' ? exercise.sets : exercise?.mostSets).toBe(change?.to);
   });
@@ -102,7 +102,7 @@ describe('the weekly review', () => {
     at.keys('y');
     expect(at.screen()).toContain('nothing is said about losing weight');
     expect(at.screen()).not.toContain('Rate of loss');
-    expect(over.bench.watch.weightAdvice()).toBe('no');
+    expect(over.coach.lookBack.weightAdvice()).toBe('no');
     expect(player().keys('t').screen()).not.toContain('eating disorder');
   });
 
@@ -111,13 +111,13 @@ describe('the weekly review', () => {
     const at = player().keys('t<esc>');
     expect(at.screen()).toContain('Strength kept');
     expect(at.screen()).not.toContain('Rate of loss');
-    expect(over.bench.watch.weightAdvice()).toBe('ask');
+    expect(over.coach.lookBack.weightAdvice()).toBe('ask');
     expect(player().keys('t').screen()).toContain('eating disorder');
   });
 });
 
 describe('what is said to the review', () => {
-  const aim = () => over.bench.today().prescription.aim;
+  const aim = () => over.coach.today().prescription.aim;
 
   it('a pause is taken, trains as maintenance, says so, and can be ended', () => {
     const at = player(WIDE).keys('tp');
@@ -138,7 +138,7 @@ describe('what is said to the review', () => {
   it('a lighter week is asked for once in four weeks', () => {
     const at = player(WIDE).keys('tl');
     expect(at.screen()).toContain('A lighter week begins with the next session');
-    expect(over.bench.today().prescription.lighter).toBe(true);
+    expect(over.coach.today().prescription.lighter).toBe(true);
     expect(at.keys('l').screen()).toContain('one lighter week in four');
     expect(decisions()).toMatchObject([{ rule: 'lighter-week-proposed', answer: 'yes' }]);
   });
@@ -154,10 +154,10 @@ describe('what is said to the review', () => {
 describe('a cut that was not answered for', () => {
   it('is trained as maintenance, and says so', () => {
     asked();
-    expect(over.bench.today().prescription.aim).toBe('maintain');
+    expect(over.coach.today().prescription.aim).toBe('maintain');
     expect(player(WIDE).screen()).toContain('Trained as maintenance until one question');
     player(WIDE).keys('tn');
-    expect(over.bench.today().prescription.aim).toBe('cut');
+    expect(over.coach.today().prescription.aim).toBe('cut');
     expect(player(WIDE).screen()).not.toContain('Trained as maintenance');
   });
 
@@ -165,12 +165,12 @@ describe('a cut that was not answered for', () => {
     asked();
     player(WIDE).keys('ty');
     expect(player(WIDE).screen()).not.toMatch(/lighter|lost|cut/i);
-    expect(over.bench.today().prescription.aim).toBe('maintain');
+    expect(over.coach.today().prescription.aim).toBe('maintain');
   });
 });
 
 describe('a weigh-in', () => {
-  const weighIns = () => workbench.journal().history().weighIns;
+  const weighIns = () => lifter.journal().history().weighIns;
 
   it('takes the number and enter, and goes back to the session with the trend', () => {
     const before = weighIns().length;
@@ -201,7 +201,7 @@ describe('a weigh-in', () => {
 
 describe('the history', () => {
   const squats = () =>
-    workbench
+    lifter
       .journal()
       .history()
       .results.filter(({ exercise }) => exercise.lift === 'back-squat');

@@ -152,7 +152,7 @@ class PlayedGym {
 
 /** Plays a day by its own instructions; gives how many loads were made. */
 function play(at: Scene, gear: Gear, each: readonly string[]): number {
-  const live = at.bench.begin();
+  const live = at.coach.begin();
   if ('what' in live) throw new Error(live.what);
   const gym = new PlayedGym(gear);
   let made = 0;
@@ -160,17 +160,17 @@ function play(at: Scene, gear: Gear, each: readonly string[]): number {
     const place = placeOf(phaseOf(live.state(), at.clock.read()));
     const exercise = place && live.state().exercises[place.exercise]?.prescribed;
     if (!place || !exercise) break;
-    const near = at.bench.nearestLoads(exercise, aimOf(live.state(), place)?.load ?? (0 as Mass));
+    const near = at.coach.nearestLoads(exercise, aimOf(live.state(), place)?.load ?? (0 as Mass));
     const other = act === 'heavier' ? near.above : act === 'lighter' ? near.below : null;
     if (other !== null) {
-      const by = at.bench.withLoad(exercise, other);
+      const by = at.coach.withLoad(exercise, other);
       live.send({ do: 'replace', exercise: place.exercise, by, because: 'other-load' });
     }
     const next = placeOf(phaseOf(live.state(), at.clock.read()));
     const wanted = next && live.state().exercises[next.exercise]?.prescribed;
     const load = next && aimOf(live.state(), next)?.load;
     if (!next || !wanted || load === null || load === undefined) break;
-    const words = at.bench.madeUp(wanted, load);
+    const words = at.coach.madeUp(wanted, load);
     const carrier = carrierOf(wanted.loading, wanted.bar);
     if (words) {
       if (words.change) gym.obey(carrier, words.change);
@@ -187,7 +187,7 @@ function play(at: Scene, gear: Gear, each: readonly string[]): number {
     live.send({ do: 'put-down' });
     expect(live.state().loaded.at(-1)?.load).toBe(load);
   }
-  at.workbench.journal().release();
+  at.lifter.journal().release();
   return made;
 }
 

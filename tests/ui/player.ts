@@ -22,10 +22,10 @@ export class Player {
 
   constructor(size: Size = LAPTOP, options: SceneOptions & { start?: Screen; over?: Scene } = {}) {
     this.scene = options.over ?? scene(options);
-    const { bench, clock } = this.scene;
-    const start = options.start ?? { kind: 'preview', today: bench.today(), chosen: 0 };
+    const { coach, clock } = this.scene;
+    const start = options.start ?? { kind: 'preview', today: coach.today(), chosen: 0 };
     this.store = createStore(start, size, {
-      bench,
+      coach,
       clock,
       play: (cue) => this.cues.push(cue),
       type: () => {},
@@ -64,7 +64,7 @@ export class Player {
   }
 
   frame(): Frame {
-    return frameOf(this.store.model(), this.scene.bench);
+    return frameOf(this.store.model(), this.scene.coach);
   }
 
   screen(): string {
@@ -74,7 +74,7 @@ export class Player {
   }
 
   spoken(): readonly string[] {
-    return spokenLines(this.store.model(), this.scene.bench);
+    return spokenLines(this.store.model(), this.scene.coach);
   }
 
   /** The work sets of an exercise as `count@reserve`. */

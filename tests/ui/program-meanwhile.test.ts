@@ -25,7 +25,7 @@ describe('advice is written only onto the lift that was shown', () => {
     }
     throw new Error('No advice of the demo changes its program.');
   }
-  const own = (over: Scene) => join(over.workbench.folders.data, 'programs', 'three-day.yaml');
+  const own = (over: Scene) => join(over.lifter.folders.data, 'programs', 'three-day.yaml');
   const changed = (at: Player) => {
     const { screen } = at.store.model().ui;
     return screen.kind === 'review' ? screen.page.advice[screen.chosen]?.finding.changes[0] : null;
@@ -41,8 +41,8 @@ describe('advice is written only onto the lift that was shown', () => {
 
   it('refuses a file in which another lift stands there by now', () => {
     const over = demoScene();
-    const path = over.workbench.ownProgramPath();
-    over.workbench.forgetProgram();
+    const path = over.lifter.ownProgramPath();
+    over.lifter.forgetProgram();
     const at = atAdvice(over);
     // Every day turned round: the place that the advice names is another lift's.
     const text = readFileSync(path, 'utf8');
@@ -74,13 +74,13 @@ describe('advice is written only onto the lift that was shown', () => {
     writeFileSync(own(over), text);
     expect(at.keys(' ').screen()).toMatch(/nothing was written/);
     expect(readFileSync(own(over), 'utf8')).toBe(text);
-    expect(over.workbench.journal().history().decisions).toEqual([]);
+    expect(over.lifter.journal().history().decisions).toEqual([]);
   });
 
   it('refuses where the own copy of a shipped program holds another text', () => {
     const over = demoScene();
     const at = atAdvice(over);
-    const path = over.workbench.ownProgramPath();
+    const path = over.lifter.ownProgramPath();
     const text = swapped(readFileSync(path, 'utf8'));
     writeFileSync(path, text);
     expect(at.keys('o').screen()).toContain('holds another text');
@@ -115,7 +115,7 @@ describe('a program that is edited in another window', () => {
     const at = player(over);
     writeFileSync(over.program, LEAN_SPRING.replace('sets:', 'stes:'));
     expect(at.keys('  ').screen()).toContain('stes');
-    expect(over.bench.live()).toBeNull();
+    expect(over.coach.live()).toBeNull();
     writeFileSync(over.program, LEAN_SPRING);
     expect(kind(at.keys('  '))).toBe('runner');
   });
@@ -208,7 +208,7 @@ it('a week of editing by hand beside the open program: every line is as the last
   // Friday: half a line saved by the editor, then the whole again.
   byHand((text) => text.replace('sets:', 'set'));
   expect(at.keys('  ').left).toEqual([]);
-  expect(over.bench.live()).toBeNull();
+  expect(over.coach.live()).toBeNull();
   byHand(() => `# Friday\r\n${LEAN_SPRING.replaceAll('\n', '\r\n')}`);
   // Saturday: with the other line ends; Sunday it is trained by what stands there.
   at.keys('e<down>+s<enter>');
@@ -222,10 +222,10 @@ it('a week of editing by hand beside the open program: every line is as the last
 it('gear that was given away in the middle of a session is said when it goes on', () => {
   const begun = new Player().atFirstSet();
   const plates = GEAR.plates.filter(({ stamped }) => stamped.amount >= 10);
-  begun.scene.workbench.journal().record({ type: 'gear-set', gear: { ...GEAR, plates } });
-  begun.scene.workbench.journal().release();
+  begun.scene.lifter.journal().record({ type: 'gear-set', gear: { ...GEAR, plates } });
+  begun.scene.lifter.journal().release();
   const over = begun.scene.again();
-  over.bench.begin();
+  over.coach.begin();
   const player = new Player(WIDE, { over, start: { kind: 'runner', draft: null } });
   expect(player.screen()).toMatch(
     /82\.5 kg cannot be made with your gear: \d+ kg or \d+ kg can be; c/,
@@ -237,7 +237,7 @@ describe('gear that is changed in another window', () => {
   const withoutPlates = (over: Scene) =>
     over
       .again()
-      .workbench.journal()
+      .lifter.journal()
       .record({ type: 'gear-set', gear: { ...GEAR, plates: [] } });
 
   it('is seen before the session is begun by what was shown', () => {

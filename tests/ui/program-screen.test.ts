@@ -15,7 +15,7 @@ beforeEach(() => {
 });
 
 const atProgram = (size = LAPTOP) => new Player(size, { over }).keys('e');
-const ownPath = () => join(over.workbench.folders.data, 'programs/three-day.yaml');
+const ownPath = () => join(over.lifter.folders.data, 'programs/three-day.yaml');
 const own = () => readFileSync(ownPath(), 'utf8');
 const shipped = readFileSync('programs/three-day.yaml', 'utf8');
 

@@ -21,7 +21,7 @@ it('what Ink draws is the frame, row by row, and follows the window as it is res
   ] as const) {
     glass.resize(columns, rows);
     const player = new Player({ columns, rows }).atFirstSet().keys('  ');
-    const wanted = frameOf(player.store.model(), player.scene.bench)
+    const wanted = frameOf(player.store.model(), player.scene.coach)
       .lines.map((line) => textOf(line).trimEnd())
       .join('\n')
       .trimEnd();

@@ -2,6 +2,11 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { Coach } from '../../src/lifter/coach.ts';
+import { demoHistory } from '../../src/lifter/demo.ts';
+import { openCoach } from '../../src/lifter/open-coach.ts';
+import { type Lifter, openLifter } from '../../src/lifter/open-lifter.ts';
+import type { Ports } from '../../src/lifter/ports.ts';
 import type { SessionFact } from '../../src/session/events.ts';
 import type { SessionState } from '../../src/session/state.ts';
 import type { Settings } from '../../src/settings/settings.ts';
@@ -9,11 +14,6 @@ import { writeSettings } from '../../src/settings/write-settings.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import type { Gear } from '../../src/training/gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
-import type { Bench } from '../../src/workbench/bench.ts';
-import { demoHistory } from '../../src/workbench/demo.ts';
-import { openBench } from '../../src/workbench/open-bench.ts';
-import { openWorkbench, type Workbench } from '../../src/workbench/open-workbench.ts';
-import type { Ports } from '../../src/workbench/ports.ts';
 import { type MemoryDisk, memoryDisk } from '../journal/memory-files.ts';
 import { HeldClock } from './held-clock.ts';
 import { LEAN_SPRING } from './lean-spring.ts';
@@ -64,12 +64,12 @@ export interface SceneOptions {
   /** Changes the ports before anything is opened. */
   readonly ports?: (ports: Ports) => Ports;
   /** What else is recorded before the scene begins. */
-  readonly before?: (workbench: Workbench) => void;
+  readonly before?: (lifter: Lifter) => void;
 }
 
 export interface Scene {
-  readonly bench: Bench;
-  readonly workbench: Workbench;
+  readonly coach: Coach;
+  readonly lifter: Lifter;
   readonly clock: HeldClock;
   readonly disk: MemoryDisk;
   /** Path of the program file. */
@@ -89,9 +89,9 @@ export const demoScene = (options: SceneOptions = {}): Scene =>
     program: null,
     past: [],
     weighIns: [],
-    before: (workbench) => {
-      demoEvents ??= demoHistory(workbench.program(), workbench.today(), 0);
-      for (const events of demoEvents) workbench.journal().importEvents(events);
+    before: (lifter) => {
+      demoEvents ??= demoHistory(lifter.program(), lifter.today(), 0);
+      for (const events of demoEvents) lifter.journal().importEvents(events);
     },
     ...options,
   });
@@ -101,7 +101,7 @@ process.on('exit', () => {
   for (const folder of folders) rmSync(folder, { recursive: true, force: true });
 });
 
-/** The real workbench over a disk in memory, a clock held by the test, and a made past. */
+/** The real coach over a disk in memory, a clock held by the test, and a made past. */
 export function scene(options: SceneOptions = {}): Scene {
   const folder = mkdtempSync(join(tmpdir(), 'holdfast-scene-'));
   folders.push(folder);
@@ -124,14 +124,14 @@ export function scene(options: SceneOptions = {}): Scene {
   const made = openScene(folder, clock, disk, options);
   const { past = LAST_DAYS, weighIns = [[6, 82]], gear = GEAR } = options;
   const first = Math.max(1, ...past.map(({ ago }) => ago), ...weighIns.map(([ago]) => ago));
-  if (gear) at(clock, first + 1, () => made.workbench.journal().record({ type: 'gear-set', gear }));
+  if (gear) at(clock, first + 1, () => made.lifter.journal().record({ type: 'gear-set', gear }));
   const days = [
     ...past.map((day) => ({ ago: day.ago, act: () => playPast(made, day) })),
     ...weighIns.map(([ago, kg]) => ({ ago, act: () => weigh(made, ago, kg) })),
   ].toSorted((a, b) => b.ago - a.ago);
   for (const { ago, act } of days) at(clock, ago, act);
-  options.before?.(made.workbench);
-  made.workbench.journal().release();
+  options.before?.(made.lifter);
+  made.lifter.journal().release();
   // The screens see the past as a start of the program does.
   return openScene(folder, clock, disk, options);
 }
@@ -162,23 +162,23 @@ function openScene(
     spawn: () => {},
   };
   const ports = options.ports?.(own) ?? own;
-  const workbench = openWorkbench(ports, { data: null, program: null });
-  const bench = openBench(workbench, (change) => writeSettings(workbench.folders.config, change));
+  const lifter = openLifter(ports, { data: null, program: null });
+  const coach = openCoach(lifter, (change) => writeSettings(lifter.folders.config, change));
   const session = () => {
-    const live = bench.live();
+    const live = coach.live();
     if (!live) throw new Error('No session was begun in this scene.');
     return live.state();
   };
   return {
-    bench,
-    workbench,
+    coach,
+    lifter,
     clock,
     disk,
     program: join(folder, 'program.yaml'),
     session,
     facts: () => session().events,
     again: () => {
-      workbench.journal().release();
+      lifter.journal().release();
       return openScene(folder, clock, disk, options);
     },
   };
@@ -193,14 +193,14 @@ function at(clock: HeldClock, ago: number, act: () => void): void {
   clock.set(NOW);
 }
 
-function weigh({ workbench }: Scene, ago: number, kg: number): void {
+function weigh({ lifter }: Scene, ago: number, kg: number): void {
   const on = new Date(NOW - ago * DAY_MS).toISOString().slice(0, 10);
-  workbench.journal().record({ type: 'weighed', mass: kilograms(kg), on });
+  lifter.journal().record({ type: 'weighed', mass: kilograms(kg), on });
 }
 
 /** Trains a day of the past set by set, as a lifter would have. */
-function playPast({ bench, workbench, clock }: Scene, { day, sets }: PastDay): void {
-  const live = bench.begin(day);
+function playPast({ coach, lifter, clock }: Scene, { day, sets }: PastDay): void {
+  const live = coach.begin(day);
   if ('what' in live) throw new Error(live.what);
   const send = (command: Parameters<typeof live.send>[0]) => {
     const problem = live.send(command);
@@ -230,5 +230,5 @@ function playPast({ bench, workbench, clock }: Scene, { day, sets }: PastDay): v
     if (text.endsWith('!')) send({ do: 'mark-pain', exercise });
   }
   send({ do: 'close', how: live.state().stage.kind === 'all-done' ? 'finished' : 'as-it-is' });
-  workbench.journal().release();
+  lifter.journal().release();
 }

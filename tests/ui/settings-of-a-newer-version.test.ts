@@ -6,9 +6,9 @@ import { scene } from './scene.ts';
 
 it('a choice on the screen leaves a setting alone that this version does not understand', () => {
   const over = scene({ settings: { theme: 'sepia' as 'plain', cautions: 'unread' } });
-  const { bench, workbench } = over;
-  expect(bench.keep({ ...bench.choices(), bell: false })).toBeNull();
-  const kept = JSON.parse(readFileSync(join(workbench.folders.config, 'settings.json'), 'utf8'));
+  const { coach, lifter } = over;
+  expect(coach.keep({ ...coach.choices(), bell: false })).toBeNull();
+  const kept = JSON.parse(readFileSync(join(lifter.folders.config, 'settings.json'), 'utf8'));
   expect(kept).toMatchObject({ theme: 'sepia', bell: false });
   expect(new Player(undefined, { over }).screen()).not.toBe('');
 });

@@ -6,15 +6,15 @@ import { type Scene, scene } from './scene.ts';
 /** Twelve days of readings about 82 kg. */
 const made = () =>
   scene({ weighIns: Array.from({ length: 12 }, (_, at) => [13 - at, 82.4 - at / 20] as const) });
-const readings = ({ workbench }: Scene) =>
-  workbench
+const readings = ({ lifter }: Scene) =>
+  lifter
     .journal()
     .history()
     .weighIns.slice(12)
     .map(({ mass }) => massText(mass, 'kg'));
-const trendOf = ({ workbench }: Scene) => {
-  const { bodyMassOn } = workbench.journal().history();
-  return (bodyMassOn(workbench.today()) ?? 0) / 1e9;
+const trendOf = ({ lifter }: Scene) => {
+  const { bodyMassOn } = lifter.journal().history();
+  return (bodyMassOn(lifter.today()) ?? 0) / 1e9;
 };
 const player = (over: Scene) => new Player(WIDE, { over });
 
@@ -91,14 +91,14 @@ describe('the list of all weigh-ins', () => {
     expect(at.screen()).toContain('In place of 81.95 kg');
     at.keys('82.1<enter>');
     expect(at.screen()).toContain('Weigh-ins');
-    const { weighIns } = over.workbench.journal().history();
+    const { weighIns } = over.lifter.journal().history();
     expect(weighIns).toHaveLength(12);
     expect(massText(weighIns.at(-3)!.mass, 'kg')).toBe('82.1 kg');
   });
 
   it('deletes one, and u brings it back', () => {
     const over = made();
-    const count = () => over.workbench.journal().history().weighIns.length;
+    const count = () => over.lifter.journal().history().weighIns.length;
     const at = player(over).keys('ih<down>d');
     expect(at.screen()).toContain('Deleted: Weigh-in of');
     expect(count()).toBe(11);

@@ -72,8 +72,8 @@ const stepKey = (key: 'up' | 'down', label: string, by: 1 | -1): KeyRow => ({
   footer: 4,
   pair: 'more, less',
   tap: by > 0 ? { at: 3, says: '+' } : { at: 2, says: '−' },
-  press: onNumbers(({ draft, target, session }, { bench }) =>
-    stepped(draft, target, session.prescription.unit, by, bench),
+  press: onNumbers(({ draft, target, session }, { coach }) =>
+    stepped(draft, target, session.prescription.unit, by, coach),
   ),
 });
 

@@ -1,8 +1,8 @@
+import type { Coach } from '../../lifter/coach.ts';
 import type { PrescribedExercise } from '../../progression/prescription.ts';
 import type { SessionState } from '../../session/state.ts';
 import { columnsOf } from '../../text/columns.ts';
 import type { Mass } from '../../training/mass.ts';
-import type { Bench } from '../../workbench/bench.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
@@ -13,32 +13,32 @@ import { loadText } from '../words.ts';
 export function implementLines(
   session: SessionState,
   phase: Phase,
-  bench: Bench,
+  coach: Coach,
   columns: number,
 ): Line[] {
-  const next = toChange(session, phase, bench);
+  const next = toChange(session, phase, coach);
   if (!next) return [];
   const { made } = next;
-  if (!made) return unmadeLines(next, session, bench, columns);
+  if (!made) return unmadeLines(next, session, coach, columns);
   return made.change
     ? paragraph(made.change, columns, 'strong')
     : paragraph(`as it is: ${made.words}`, columns, 'plain', 2);
 }
 
 /** The next load and how it is made up; null while a set is being lifted, when nothing is changed. */
-function toChange(session: SessionState, phase: Phase, bench: Bench) {
+function toChange(session: SessionState, phase: Phase, coach: Coach) {
   const next = phase.kind === 'lifting' ? null : nextLoad(session, phase);
-  return next && { ...next, made: bench.madeUp(next.exercise, next.load) };
+  return next && { ...next, made: coach.madeUp(next.exercise, next.load) };
 }
 
 /** The plates to change in block digits, to be read from the rack; none where they do not fit. */
 export function plateDigits(
   session: SessionState,
   phase: Phase,
-  bench: Bench,
+  coach: Coach,
   columns: number,
 ): Line[] {
-  const digits = toChange(session, phase, bench)?.made?.digits ?? '';
+  const digits = toChange(session, phase, coach)?.made?.digits ?? '';
   return (blockDigits(digits, columns, PLATE_ROWS) ?? []).map((row) => line(row));
 }
 
@@ -49,11 +49,11 @@ const PLATE_ROWS = 5;
 function unmadeLines(
   { exercise, load }: Wanted,
   session: SessionState,
-  bench: Bench,
+  coach: Coach,
   columns: number,
 ): Line[] {
   if (exercise.step !== null || !MADE_OF_PIECES.has(exercise.loading)) return [];
-  const { below, exact, above } = bench.nearestLoads(exercise, load);
+  const { below, exact, above } = coach.nearestLoads(exercise, load);
   if (exact !== null) return [];
   const { unit } = session.prescription;
   const near = [below, above].filter((each) => each !== null);
@@ -72,12 +72,12 @@ const MADE_OF_PIECES: ReadonlySet<string> = new Set(['barbell', 'dumbbell']);
 export function pictureLines(
   session: SessionState,
   phase: Phase,
-  bench: Bench,
+  coach: Coach,
   columns: number,
 ): Line[] {
   const next = nextLoad(session, phase);
   if (!next) return [];
-  const picture = bench.madeUp(next.exercise, next.load)?.picture(Math.min(columns, 72)) ?? [];
+  const picture = coach.madeUp(next.exercise, next.load)?.picture(Math.min(columns, 72)) ?? [];
   // A picture that does not fit would be a wrong one.
   const fits = picture.every((row) => columnsOf(row) <= columns);
   return fits ? picture.map((row) => line(row, 'drawn')) : [];

@@ -22,7 +22,7 @@ const inSession = ({ model }: Seen): true | string =>
 export function swapScreen(acting: Acting, exercise: number): Outcome {
   const state = acting.model.session?.exercises[exercise];
   if (!state) return tell(acting, NO_EXERCISE);
-  const lifts = acting.bench.alternatives(state.prescribed);
+  const lifts = acting.coach.alternatives(state.prescribed);
   return show(acting, { kind: 'swap', exercise, lifts, chosen: 0, back: acting.screen });
 }
 

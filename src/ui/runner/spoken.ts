@@ -15,12 +15,12 @@ import { nextLines } from './next-lines.ts';
  * The runner as sentences. They change when something happens, never because a second went by: a
  * screen reader would read out every one.
  */
-export function runnerTexts({ model, phase, bench }: Seen): readonly string[] {
+export function runnerTexts({ model, phase, coach }: Seen): readonly string[] {
   const { session } = model;
   if (!session || !phase) return [];
   const { word, title, place, caption } = headline(model, phase);
   const name = [title, place].filter(Boolean).join(', ');
-  const change = implementLines(session, phase, bench, OPEN).map(textOf);
+  const change = implementLines(session, phase, coach, OPEN).map(textOf);
   if (session.pausedSince) return [`Paused. ${name}.`, 'Space goes on.'];
   if (phase.kind === 'all-done') {
     const planned = asPlannedTexts(session);

@@ -49,9 +49,9 @@ function dayName({ sheet, chosen }: SheetScreen): string {
 const LONGEST_NAME = 40;
 
 function typed(acting: Acting<AddLift>, text: string): Outcome {
-  const { screen, bench } = acting;
+  const { screen, coach } = acting;
   const name = text.slice(0, LONGEST_NAME);
-  const lifts = bench.desk.lifts(screen.back.sheet, name);
+  const lifts = coach.editor.lifts(screen.back.sheet, name);
   return show(acting, { ...screen, typed: name, lifts, chosen: 0 });
 }
 

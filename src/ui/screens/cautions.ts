@@ -61,7 +61,7 @@ const answer =
       return tell(acting, 'Read to the end of the questions first: space goes on.');
     }
     const choices = { ...acting.model.choices, cautions };
-    return ask(acting, { do: 'keep', choices, to: afterCautions(acting.bench) });
+    return ask(acting, { do: 'keep', choices, to: afterCautions(acting.coach) });
   };
 
 export const HEALTH_SCREEN = pageScreen<Health>({

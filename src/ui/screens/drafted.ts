@@ -1,5 +1,5 @@
+import type { Drafted } from '../../lifter/drafting.ts';
 import { keyWords } from '../../program/check/words.ts';
-import type { Drafted } from '../../workbench/drafting.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { ask, type Seen } from '../outcome.ts';
 import { pageScreen } from '../page.ts';
@@ -11,9 +11,9 @@ import { doneLine } from './sheet-lines.ts';
 type DraftedScreen = Extract<Screen, { kind: 'drafted' }>;
 
 /** The program that the answers make: its days, its minutes, its work, and what it cost. */
-function all({ screen, bench }: Seen<DraftedScreen>, columns: number): Line[] {
+function all({ screen, coach }: Seen<DraftedScreen>, columns: number): Line[] {
   const { answers } = screen.question;
-  const drafted = bench.drafting.draft(answers);
+  const drafted = coach.drafting.draft(answers);
   const { program, figures, chosen, givenUp, advice } = drafted;
   const told = (title: string, texts: readonly string[]): Line[] =>
     texts.length === 0

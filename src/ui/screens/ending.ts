@@ -1,5 +1,5 @@
+import { openWords } from '../../lifter/run-session.ts';
 import type { SessionCommand } from '../../session/command.ts';
-import { openWords } from '../../workbench/run-session.ts';
 import { asPlannedTexts, confirming } from '../as-planned.ts';
 import { setsPutDown } from '../entry.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';

@@ -1,6 +1,6 @@
+import type { PainAnswer } from '../../lifter/coach.ts';
 import type { SessionCommand } from '../../session/command.ts';
 import type { SessionState } from '../../session/state.ts';
-import type { PainAnswer } from '../../workbench/bench.ts';
 import type { Effect } from '../effect.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import { type Act, RUNNER, type Seen, send, show } from '../outcome.ts';
@@ -78,8 +78,8 @@ export const EXERCISES_SCREEN = listScreen<Exercises>({
 const NOT_LISTED: ReadonlySet<string> = new Set(['space', '0', 'backspace', '?']);
 
 /** What the keys of the runner do now, for those who have only a finger. */
-function actsNow({ model, phase, bench }: Seen): readonly KeyRow[] {
-  const inRunner = { model, phase, bench, screen: RUNNER };
+function actsNow({ model, phase, coach }: Seen): readonly KeyRow[] {
+  const inRunner = { model, phase, coach, screen: RUNNER };
   return RUNNER_KEYS.filter(
     (row) => !NOT_LISTED.has(row.keys[0] ?? '') && mayNow(row, inRunner) === true,
   );
@@ -138,13 +138,13 @@ function swapList({ screen, model: { session } }: Seen<Swap>): ChoiceList {
 
 export const SWAP_SCREEN = listScreen<Swap>({ list: swapList, last: [BACK] });
 
-function painList({ screen, model, bench }: Seen<Pain>): ChoiceList {
+function painList({ screen, model, coach }: Seen<Pain>): ChoiceList {
   const { session } = model;
   const { exercise, moment } = screen;
   const state = session?.exercises[exercise];
   if (!state || !session) return { title: 'Pain', words: null, choices: [] };
   const { prescribed } = state;
-  const lighter = bench.lighter(prescribed);
+  const lighter = coach.lighter(prescribed);
   const { unit } = session.prescription;
   const now = moment === 'now';
   // Marked by the answer, so that going back marks nothing.
@@ -166,17 +166,17 @@ function painList({ screen, model, bench }: Seen<Pain>): ChoiceList {
       effects: answered('lighter', [{ do: 'replace', exercise, by: lighter, because: 'lighter' }]),
     });
   }
-  if (bench.hasAlternatives(prescribed)) {
+  if (coach.hasAlternatives(prescribed)) {
     rows.push({
       label: 'Another lift',
       effects: [],
       to: () => {
-        const lifts = bench.alternatives(prescribed);
+        const lifts = coach.alternatives(prescribed);
         return { kind: 'swap', exercise, lifts, chosen: 0, back: screen };
       },
     });
   }
-  const planned = now ? prescribed : bench.painGone(prescribed);
+  const planned = now ? prescribed : coach.painGone(prescribed);
   rows.push({
     label: 'Go on as planned',
     ...(planned.load !== null && { detail: loadText(planned.load, planned, unit) }),

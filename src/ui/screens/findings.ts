@@ -1,6 +1,6 @@
+import type { FindingWords } from '../../lifter/rules.ts';
 import { problemText } from '../../text/problem.ts';
 import { safeText } from '../../text/safe-text.ts';
-import type { FindingWords } from '../../workbench/rules.ts';
 import { BLANK, indented, type Line, line, paragraph } from '../line.ts';
 import { type ChoiceList, listScreen } from '../list.ts';
 import { ask, type Seen, show, tell } from '../outcome.ts';
@@ -17,8 +17,8 @@ export const FINDINGS_KEY: KeyRow = {
   keys: ['f'],
   label: 'findings',
   press: (acting) => {
-    const { screen: back, bench } = acting;
-    const open = back.kind === 'program' ? back.sheet : bench.desk.open();
+    const { screen: back, coach } = acting;
+    const open = back.kind === 'program' ? back.sheet : coach.editor.open();
     if ('what' in open) return tell(acting, problemText(open));
     const { findings, program } = open;
     return show(acting, { kind: 'findings', findings, file: program.file, back, scroll: 0 });

@@ -17,7 +17,7 @@ export const GEAR_KEY: KeyRow = {
   label: 'what you own',
   footer: 87,
   press: (acting) => {
-    const { gear } = acting.bench.drafting.again();
+    const { gear } = acting.coach.drafting.again();
     return show(acting, { kind: 'gear', form: formOf(gear), back: null });
   },
 };
@@ -33,7 +33,7 @@ function after(acting: Acting<GearScreen>, { state, effect }: FormOutcome): Outc
 }
 
 const leave = (acting: Acting<GearScreen>): Outcome =>
-  show(acting, acting.screen.back ?? { kind: 'preview', today: acting.bench.today(), chosen: 0 });
+  show(acting, acting.screen.back ?? { kind: 'preview', today: acting.coach.today(), chosen: 0 });
 
 /** Boxes for a finger. */
 const TAPS: Readonly<Partial<Record<FormAct, KeyRow['tap']>>> = {

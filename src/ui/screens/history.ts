@@ -1,8 +1,8 @@
+import type { PastSession } from '../../lifter/look-back.ts';
 import { countsText, e1rmPlot, loadsText } from '../../report/history-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { safeText } from '../../text/safe-text.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
-import type { PastSession } from '../../workbench/look-back.ts';
 import { BLANK, type Line, line, textOf } from '../line.ts';
 import { type Choice, type ChoiceList, listLines, listScreen, paging } from '../list.ts';
 import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';
@@ -26,7 +26,7 @@ export const HISTORY_KEY: KeyRow = {
   label: 'history',
   footer: 6,
   press: (acting) =>
-    show(acting, { kind: 'lifts', lifts: acting.bench.watch.lifts(''), query: '', chosen: 0 }),
+    show(acting, { kind: 'lifts', lifts: acting.coach.lookBack.lifts(''), query: '', chosen: 0 }),
 };
 
 const bestText = (best: number | null, unit: Unit): string | null =>
@@ -35,9 +35,9 @@ const bestText = (best: number | null, unit: Unit): string | null =>
 const joined = (parts: readonly (string | null | false)[]): string =>
   parts.filter((part) => part !== null && part !== false && part !== '').join(' · ');
 
-function liftList({ screen, bench }: Seen<LiftsScreen>): ChoiceList {
+function liftList({ screen, coach }: Seen<LiftsScreen>): ChoiceList {
   const { lifts, query } = screen;
-  const unit = bench.watch.unit();
+  const unit = coach.lookBack.unit();
   const wide = Math.max(0, ...lifts.map(({ name }) => name.length));
   return {
     title: query === '' ? 'History' : `History: ${safeText(query)}`,
@@ -62,7 +62,7 @@ const openLift: Act<LiftsScreen> = (acting) => {
   const { lifts, chosen, query } = acting.screen;
   const lift = lifts[chosen]?.lift;
   if (lift === undefined) return tell(acting, 'There is nothing to choose.');
-  const results = acting.bench.watch.results(lift, query);
+  const results = acting.coach.lookBack.results(lift, query);
   return show(acting, { kind: 'results', lift, results, query, chosen: 0 });
 };
 
@@ -148,7 +148,7 @@ function resultLines(seen: Seen<ResultsScreen>, columns: number, rows: number): 
 
 const backToLifts: Act<ResultsScreen> = (acting) => {
   const { query, lift } = acting.screen;
-  const lifts = acting.bench.watch.lifts(query);
+  const lifts = acting.coach.lookBack.lifts(query);
   const chosen = lifts.findIndex((each) => each.lift === lift);
   return show(acting, { kind: 'lifts', lifts, query, chosen: Math.max(0, chosen) });
 };
@@ -180,12 +180,12 @@ const typeSearch = (acting: Acting<Search>, typed: string): Outcome =>
 const find: Act<Search> = (acting) => {
   const { back, typed } = acting.screen;
   const query = typed.trim();
-  const { watch } = acting.bench;
+  const { lookBack } = acting.coach;
   if (back.kind === 'results') {
-    const results = watch.results(back.lift, query);
+    const results = lookBack.results(back.lift, query);
     if (results.length > 0) return show(acting, { ...back, results, query, chosen: 0 });
   }
-  return show(acting, { kind: 'lifts', lifts: watch.lifts(query), query, chosen: 0 });
+  return show(acting, { kind: 'lifts', lifts: lookBack.lifts(query), query, chosen: 0 });
 };
 
 export const SEARCH_SCREEN: ScreenModule<Search> = {

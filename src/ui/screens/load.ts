@@ -13,15 +13,15 @@ import { loadText } from '../words.ts';
 type Load = Extract<Screen, { kind: 'load' }>;
 
 /** Asks for the load of an exercise. */
-function lines({ model, screen, bench }: Seen<Load>, columns: number): Line[] {
+function lines({ model, screen, coach }: Seen<Load>, columns: number): Line[] {
   const { session, size } = model;
   const { exercise, typed, purpose } = screen;
   const prescribed = session?.exercises[exercise]?.prescribed;
   if (!session || !prescribed) return [];
   const { unit } = session.prescription;
   const quantity = readQuantity(typed, unit);
-  const near = quantity && bench.nearestLoads(prescribed, massOf(quantity));
-  const made = near?.exact !== null && near ? bench.madeUp(prescribed, near.exact) : null;
+  const near = quantity && coach.nearestLoads(prescribed, massOf(quantity));
+  const made = near?.exact !== null && near ? coach.madeUp(prescribed, near.exact) : null;
   const others = [near?.below, near?.above].filter((one) => one !== null && one !== undefined);
   const digits = blockDigits(typed, columns, size.rows >= 24 ? 7 : 5) ?? [typed];
   const state = session.exercises[exercise];
@@ -65,7 +65,7 @@ export const BASIS_WORDS = {
 
 /** The load that was typed, once it can be made; else the nearest ones are named. */
 const take: Act<Load> = (acting) => {
-  const { model, screen, bench } = acting;
+  const { model, screen, coach } = acting;
   const { session } = model;
   const { exercise, typed } = screen;
   const prescribed = session?.exercises[exercise]?.prescribed;
@@ -73,13 +73,13 @@ const take: Act<Load> = (acting) => {
   const { unit } = session.prescription;
   const quantity = readQuantity(typed, unit);
   if (!quantity) return tell(acting, 'Type a load first, such as 72.5.');
-  const { below, exact, above } = bench.nearestLoads(prescribed, massOf(quantity));
+  const { below, exact, above } = coach.nearestLoads(prescribed, massOf(quantity));
   if (exact === null) {
     const near = [below, above].filter((one) => one !== null).map((one) => massNumber(one, unit));
     const words = near.length > 0 ? `${near.join(' or ')} ${unit} can be` : 'change the gear first';
     return tell(acting, `${typed} ${unit} cannot be made with your gear; ${words}.`);
   }
-  const by = bench.withLoad(prescribed, exact);
+  const by = coach.withLoad(prescribed, exact);
   return send(acting, [{ do: 'replace', exercise, by, because: 'other-load' }], RUNNER);
 };
 
@@ -97,14 +97,14 @@ const { type, rubOut } = typing<Load>(
 const step =
   (by: 1 | -1): Act<Load> =>
   (acting) => {
-    const { model, screen, bench } = acting;
+    const { model, screen, coach } = acting;
     const state = model.session?.exercises[screen.exercise];
     if (!model.session || !state) return ask(acting);
     const { unit } = model.session.prescription;
     const present = presentLoad(state) ?? (0 as Mass);
     const quantity = readQuantity(screen.typed || massNumber(present, unit), unit);
     if (!quantity) return ask(acting);
-    const near = bench.nearestLoads(state.prescribed, massOf(quantity));
+    const near = coach.nearestLoads(state.prescribed, massOf(quantity));
     const next = by > 0 ? near.above : near.below;
     if (next === null)
       return tell(acting, `No ${by > 0 ? 'heavier' : 'lighter'} load can be made.`);

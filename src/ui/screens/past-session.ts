@@ -45,7 +45,7 @@ const chosenSet = ({ screen }: Seen<PastSessionScreen>) =>
 const open: Act<PastSessionScreen> = (acting) => {
   const set = chosenSet(acting);
   if (!set) {
-    const lifts = acting.bench.watch.session(acting.screen.past.session);
+    const lifts = acting.coach.lookBack.session(acting.screen.past.session);
     return show(acting, { kind: 'whole-session', lifts, back: acting.screen, scroll: 0 });
   }
   return show(acting, { kind: 'correct', set, field: 'count', typed: {}, back: acting.screen });
@@ -181,7 +181,7 @@ const stepKey = (key: 'up' | 'down', label: string, by: 1 | -1): KeyRow<Correct>
   pair: 'more, less',
   tap: by > 0 ? { at: 3, says: '+' } : { at: 2, says: '−' },
   press: onNumbers((draft, target, acting) =>
-    stepped(draft, target, unitOf(acting), by, acting.bench),
+    stepped(draft, target, unitOf(acting), by, acting.coach),
   ),
 });
 

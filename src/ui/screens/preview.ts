@@ -1,9 +1,9 @@
+import type { Coach } from '../../lifter/coach.ts';
+import type { Today } from '../../lifter/prepare.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import { inTurnWords } from '../../session/pairs.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
-import type { Bench } from '../../workbench/bench.ts';
-import type { Today } from '../../workbench/prepare.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { markedTexts, moving } from '../list.ts';
 import { type Act, ask, type Seen, show } from '../outcome.ts';
@@ -26,13 +26,13 @@ type Preview = Extract<Screen, { kind: 'preview' }>;
 const INDENT = 2;
 
 /** Before the session: what was done last time, what is due, what changes and why. */
-function lines({ model, screen, bench }: Seen<Preview>, columns: number, rows: number): Line[] {
+function lines({ model, screen, coach }: Seen<Preview>, columns: number, rows: number): Line[] {
   const { choices } = model;
   const { today, chosen } = screen;
-  const head = headLines(today, choices.cautions === 'doctor-first', bench, columns);
+  const head = headLines(today, choices.cautions === 'doctor-first', coach, columns);
   const blocks = today.prescription.exercises.map((exercise, index) => [
     BLANK,
-    ...exerciseLines(exercise, index === chosen, today.prescription, bench, columns),
+    ...exerciseLines(exercise, index === chosen, today.prescription, coach, columns),
   ]);
   const before = blocks.slice(0, chosen).reduce((sum, one) => sum + one.length, head.length);
   const end = before + (blocks[chosen]?.length ?? 0);
@@ -47,7 +47,7 @@ const STATES: Readonly<Record<Today['state'], string | null>> = {
   'done-today': 'You have trained today already. This is the session after it.',
 };
 
-function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: number): Line[] {
+function headLines(today: Today, doctorFirst: boolean, coach: Coach, columns: number): Line[] {
   const { prescription, minutes, state, elsewhere } = today;
   const title = [span(prescription.program), span(' · '), span(prescription.day, 'strong')];
   const facts = `${shortDayWords(prescription.date)} · ${Math.round(minutes)} min`;
@@ -61,8 +61,8 @@ function headLines(today: Today, doctorFirst: boolean, bench: Bench, columns: nu
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
     prescription.short ? shortText(prescription.short) : null,
     ...today.troubles,
-    ...prescription.warnings.map((reason) => bench.reasonWords(reason).text),
-    state === 'open' ? null : findingsText(bench, columns),
+    ...prescription.warnings.map((reason) => coach.reasonWords(reason).text),
+    state === 'open' ? null : findingsText(coach, columns),
   ].filter((text) => text !== null);
   const wide = spread(title, [span(facts)], columns);
   return [
@@ -90,8 +90,8 @@ function shortText({ minutes, cut }: NonNullable<Prescription['short']>): string
 const NARROW = 50;
 
 /** How much the check has to say of the program. */
-function findingsText({ desk }: Bench, columns: number): string | null {
-  const open = desk.findings().filter(({ accepted }) => accepted === null);
+function findingsText({ editor }: Coach, columns: number): string | null {
+  const open = editor.findings().filter(({ accepted }) => accepted === null);
   const errors = open.filter(({ severity }) => severity === 'error').length;
   if (open.length === 0) return null;
   const count = open.length === 1 ? '1 finding' : `${open.length} findings`;
@@ -105,7 +105,7 @@ function exerciseLines(
   exercise: PrescribedExercise,
   isChosen: boolean,
   { unit, exercises }: Prescription,
-  bench: Bench,
+  coach: Coach,
   columns: number,
 ): Line[] {
   const inner = columns - INDENT;
@@ -123,9 +123,9 @@ function exerciseLines(
     ...text(planText(exercise, unit), 'strong'),
     ...(inTurn ? text(inTurn) : []),
     ...text(lastText(exercise, unit)),
-    ...(reason ? text(bench.reasonWords(reason).text) : []),
+    ...(reason ? text(coach.reasonWords(reason).text) : []),
     ...(exercise.askPain ? text('Pain was marked last time; you will be asked first.') : []),
-    ...(isChosen ? detailTexts(exercise, unit, bench).flatMap((words) => text(words)) : []),
+    ...(isChosen ? detailTexts(exercise, unit, coach).flatMap((words) => text(words)) : []),
   ];
 }
 
@@ -158,7 +158,7 @@ const begin =
 const otherDay: Act<Preview> = (acting) => {
   const { days, prescription, within } = acting.screen.today;
   const next = days[(days.indexOf(prescription.day) + 1) % days.length];
-  return show(acting, { kind: 'preview', today: acting.bench.today(next, within), chosen: 0 });
+  return show(acting, { kind: 'preview', today: acting.coach.today(next, within), chosen: 0 });
 };
 
 /** Minutes to cut a day to, one after the other; then it is whole again. */
@@ -167,7 +167,7 @@ const TIMES = [60, 45, 30, 20, 15] as const;
 const lessTime: Act<Preview> = (acting) => {
   const { prescription, within, minutes } = acting.screen.today;
   const less = TIMES.find((time) => time < Math.min(minutes, within ?? Number.POSITIVE_INFINITY));
-  const today = acting.bench.today(prescription.day, less ?? null);
+  const today = acting.coach.today(prescription.day, less ?? null);
   return show(acting, { kind: 'preview', today, chosen: 0 });
 };
 

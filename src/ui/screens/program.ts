@@ -1,5 +1,5 @@
+import type { SheetEdit } from '../../lifter/change-program.ts';
 import { problemText } from '../../text/problem.ts';
-import type { SheetEdit } from '../../workbench/change-program.ts';
 import { markedTexts, moving } from '../list.ts';
 import { type Act, type Acting, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { OPEN } from '../page.ts';
@@ -14,7 +14,7 @@ export const PROGRAM_KEY: KeyRow = {
   label: 'the program',
   footer: 86,
   press: (acting) => {
-    const sheet = acting.bench.desk.open();
+    const sheet = acting.coach.editor.open();
     if ('what' in sheet) return tell(acting, problemText(sheet));
     return show(acting, { kind: 'program', sheet, chosen: 0, past: [], back: acting.screen });
   },
@@ -47,7 +47,7 @@ export function edited(
   edit: SheetEdit,
   to: { readonly day: number; readonly exercise: number | null },
 ): Outcome {
-  const sheet = acting.bench.desk.edit(screen.sheet, edit);
+  const sheet = acting.coach.editor.edit(screen.sheet, edit);
   if ('what' in sheet) return tell(acting, problemText(sheet));
   const rows = sheetRows(sheet);
   const found = rows.findIndex(({ day, exercise }) => day === to.day && exercise === to.exercise);
@@ -94,7 +94,7 @@ const addLift: Act<SheetScreen> = (acting) =>
     kind: 'add-lift',
     back: acting.screen,
     typed: '',
-    lifts: acting.bench.desk.lifts(acting.screen.sheet, ''),
+    lifts: acting.coach.editor.lifts(acting.screen.sheet, ''),
     chosen: 0,
   });
 
@@ -102,7 +102,7 @@ const showChanges: Act<SheetScreen> = (acting) =>
   show(acting, {
     kind: 'changes',
     back: acting.screen,
-    lines: acting.bench.desk.changes(acting.screen.sheet),
+    lines: acting.coach.editor.changes(acting.screen.sheet),
     scroll: 0,
   });
 

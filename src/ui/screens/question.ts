@@ -1,6 +1,6 @@
+import type { Coach } from '../../lifter/coach.ts';
 import type { Answers } from '../../settings/answers-schema.ts';
 import { QUESTIONS } from '../../settings/answers-schema.ts';
-import type { Bench } from '../../workbench/bench.ts';
 import { firstQuestion, questionAt, questionsAgain } from '../first-question.ts';
 import { listLines, listTexts, moving } from '../list.ts';
 import { type Act, type Acting, type Outcome, type Seen, show, tell } from '../outcome.ts';
@@ -14,32 +14,32 @@ export const NEW_PROGRAM_KEY: KeyRow = {
   keys: ['n'],
   label: 'new program',
   footer: 88,
-  press: (acting) => show(acting, questionsAgain(acting.bench)),
+  press: (acting) => show(acting, questionsAgain(acting.coach)),
 };
 
 /** After the cautions: the questions of a first program, or what is due. */
-export const afterCautions = (bench: Bench): Screen =>
-  firstQuestion(bench) ?? beforeTraining(bench);
+export const afterCautions = (coach: Coach): Screen =>
+  firstQuestion(coach) ?? beforeTraining(coach);
 
 /** Another question, remembered so that it can be gone on with after leaving. */
 export function goTo(acting: Acting, screen: QuestionScreen, answers: Answers): Outcome {
-  const shown = show(acting, questionAt(answers, screen, acting.bench));
+  const shown = show(acting, questionAt(answers, screen, acting.coach));
   return { ...shown, effects: [{ do: 'keep-answers', answers }] };
 }
 
 /** To the question before `screen`'s, or out of the questions where there is none. */
 export function goBack(acting: Acting, screen: QuestionScreen): Outcome {
   const { answers, from, again } = screen;
-  const before = answers.at === from ? null : questionBeside(answers, -1, acting.bench);
+  const before = answers.at === from ? null : questionBeside(answers, -1, acting.coach);
   if (before !== null) return goTo(acting, screen, { ...answers, at: before });
   if (!again)
     return tell(acting, 'This is the first question. q leaves; it goes on here next time.');
-  return show(acting, { kind: 'preview', today: acting.bench.today(), chosen: 0 });
+  return show(acting, { kind: 'preview', today: acting.coach.today(), chosen: 0 });
 }
 
-const listOf = ({ screen, bench }: Seen<QuestionScreen>) => {
+const listOf = ({ screen, coach }: Seen<QuestionScreen>) => {
   const { answers } = screen;
-  const { asks, words, rows } = askedOf(answers, bench);
+  const { asks, words, rows } = askedOf(answers, coach);
   // The last is the program itself.
   const count = QUESTIONS.length - 1;
   const title = `${QUESTIONS.indexOf(answers.at) + 1} of ${count} · ${asks}`;
@@ -52,8 +52,8 @@ const listOf = ({ screen, bench }: Seen<QuestionScreen>) => {
 
 /** On with the row that is chosen; a mark and a form of their own wait for the way on. */
 const choose: Act<QuestionScreen> = (acting) => {
-  const { screen, bench } = acting;
-  const row = askedOf(screen.answers, bench).rows[screen.chosen];
+  const { screen, coach } = acting;
+  const row = askedOf(screen.answers, coach).rows[screen.chosen];
   if (!row) return tell(acting, 'There is nothing to choose.');
   if (row.to) return show(acting, row.to(screen));
   if (!row.isMark) return goOn(acting, row.answers);
@@ -62,13 +62,13 @@ const choose: Act<QuestionScreen> = (acting) => {
 
 /** The next question; marks stay as they are. */
 const next: Act<QuestionScreen> = (acting) => {
-  const { screen, bench } = acting;
-  const row = askedOf(screen.answers, bench).rows[screen.chosen];
+  const { screen, coach } = acting;
+  const row = askedOf(screen.answers, coach).rows[screen.chosen];
   return goOn(acting, row && !row.isMark ? row.answers : screen.answers);
 };
 
 function goOn(acting: Acting<QuestionScreen>, answers: Answers): Outcome {
-  const at = questionBeside(answers, 1, acting.bench) ?? 'program';
+  const at = questionBeside(answers, 1, acting.coach) ?? 'program';
   return goTo(acting, acting.screen, { ...answers, at });
 }
 
@@ -78,8 +78,8 @@ export const QUESTION_SCREEN: ScreenModule<QuestionScreen> = {
   keys: [
     {
       keys: ['enter', 'space'],
-      label: ({ screen, bench }) =>
-        askedOf(screen.answers, bench).rows[screen.chosen]?.isMark ? 'mark' : 'choose',
+      label: ({ screen, coach }) =>
+        askedOf(screen.answers, coach).rows[screen.chosen]?.isMark ? 'mark' : 'choose',
       footer: 0,
       tap: { at: 0 },
       press: choose,

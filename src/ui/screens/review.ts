@@ -1,9 +1,9 @@
+import type { ProgramEdit } from '../../lifter/change-program.ts';
+import type { Advice, ReviewPage } from '../../lifter/look-back.ts';
 import { reviewSections, reviewTitle } from '../../report/review-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { problemText } from '../../text/problem.ts';
 import { safeText } from '../../text/safe-text.ts';
-import type { ProgramEdit } from '../../workbench/change-program.ts';
-import type { Advice, ReviewPage } from '../../workbench/look-back.ts';
 import { BLANK, indented, type Line, line, paragraph, span, widthOf } from '../line.ts';
 import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { pageScreen } from '../page.ts';
@@ -111,9 +111,9 @@ export const REVIEW_KEY: KeyRow = {
   label: "week's review",
   footer: 5,
   press: (acting) =>
-    acting.bench.watch.weightAdvice() === 'ask'
+    acting.coach.lookBack.weightAdvice() === 'ask'
       ? show(acting, { kind: 'weight-question', to: 'review', scroll: 0 })
-      : show(acting, reviewScreen(acting.bench)),
+      : show(acting, reviewScreen(acting.coach)),
 };
 
 const weightAnswer =
@@ -137,8 +137,8 @@ export const WEIGHT_QUESTION_SCREEN = pageScreen<WeightQuestion>({
       show(
         acting,
         acting.screen.to === 'review'
-          ? reviewScreen(acting.bench)
-          : { kind: 'preview', today: acting.bench.today(), chosen: 0 },
+          ? reviewScreen(acting.coach)
+          : { kind: 'preview', today: acting.coach.today(), chosen: 0 },
       ),
     ),
   ],
@@ -160,7 +160,7 @@ const take: Act<Review> = (acting) => {
   const advice = adviceOf(acting);
   if (!advice) return ask(acting);
   if (advice.finding.changes.length === 0) return answered(acting, advice, 'yes', null);
-  const edit = acting.bench.watch.programEdit(advice.finding);
+  const edit = acting.coach.lookBack.programEdit(advice.finding);
   if ('what' in edit) return tell(acting, problemText(edit));
   return show(acting, { kind: 'advice', advice, edit, back: acting.screen, scroll: 0 });
 };

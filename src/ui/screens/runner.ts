@@ -1,9 +1,9 @@
+import type { Offer } from '../../lifter/coach.ts';
 import { isOver } from '../../session/next-set.ts';
 import { stageNow } from '../../session/stage-now.ts';
 import type { SessionState } from '../../session/state.ts';
 import { columnsOf } from '../../text/columns.ts';
 import { elapsedMs } from '../../training/reading.ts';
-import type { Offer } from '../../workbench/bench.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
 import { messageLines } from '../message-lines.ts';
@@ -27,11 +27,11 @@ import { loadText, minutesText, secondsText } from '../words.ts';
 const digitRows = (rows: number): number => (rows >= 36 ? 14 : rows >= 24 ? 7 : 5);
 
 /** The runner: the one thing that matters now in block digits, everything else quiet. */
-function lines({ model, phase, bench }: Seen, columns: number, rows: number): Line[] {
+function lines({ model, phase, coach }: Seen, columns: number, rows: number): Line[] {
   const { session, size } = model;
   if (!session || !phase) return [];
   const head = headline(model, phase);
-  const plates = plateDigits(session, phase, bench, columns);
+  const plates = plateDigits(session, phase, coach, columns);
   // Where there is room for one of them, the plates come first: the load stands below in words.
   const platesOnly = size.rows < 24 && phase.kind !== 'resting' && plates.length > 0;
   const large = blockDigits(head.digits, columns, digitRows(size.rows)) ?? [head.digits];
@@ -48,10 +48,10 @@ function lines({ model, phase, bench }: Seen, columns: number, rows: number): Li
     block(resting, 5, 1),
     block(nextLines(session, phase, columns), 2, 1),
     block(waitingLines(session, phase, model.now, columns), 4),
-    block(implementLines(session, phase, bench, columns), 2),
+    block(implementLines(session, phase, coach, columns), 2),
     block(entryLines(model, phase, columns), 1, 1),
     block(platesOnly ? [] : plates, 5, 1),
-    block(pictureLines(session, phase, bench, columns), 6, 1),
+    block(pictureLines(session, phase, coach, columns), 6, 1),
     block(noteLines(model, phase, columns), 7, 1),
     block(isTight ? [] : laterLines(session, phase, columns), 8, 1),
   ];

@@ -1,4 +1,4 @@
-import type { Choices } from '../../workbench/bench.ts';
+import type { Choices } from '../../lifter/coach.ts';
 import type { Effect } from '../effect.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import type { Seen } from '../outcome.ts';

@@ -14,11 +14,11 @@ import { loadText, repsText, secondsText } from '../words.ts';
 type Summary = Extract<Screen, { kind: 'summary' }>;
 
 /** After the session: done against the plan, bests, time, and what comes next time. */
-function all({ model, bench }: Seen<Summary>, columns: number): Line[] {
+function all({ model, coach }: Seen<Summary>, columns: number): Line[] {
   const { session, now } = model;
   if (!session) return [];
   const { minutes, setsDone, setsPlanned } = summaryOf(session, now);
-  const { hardReps, clusters, bests, next } = bench.review();
+  const { hardReps, clusters, bests, next } = coach.review();
   const facts = [`${setsDone} of ${setsPlanned} sets`, `${Math.round(minutes)} min`];
   if (hardReps !== null) facts.push(`${hardReps} hard reps in clusters`);
   const inset = (text: string, role: 'plain' | 'strong' = 'plain') =>

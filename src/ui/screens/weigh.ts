@@ -21,7 +21,7 @@ export const WEIGH_KEY: KeyRow = {
   press: (acting) =>
     show(acting, {
       kind: 'weigh',
-      weighing: acting.bench.watch.weighing(null),
+      weighing: acting.coach.lookBack.weighing(null),
       typed: '',
       doubted: null,
     }),
@@ -62,12 +62,12 @@ const { type, rubOut } = typing<Weigh>(
 
 /** A reading that looks like a slip of the finger counts only once it was typed a second time. */
 const keep: Act<Weigh> = (acting) => {
-  const { screen, bench } = acting;
+  const { screen, coach } = acting;
   const { typed, doubted, weighing } = screen;
   const quantity = readQuantity(typed, weighing.unit);
   if (!quantity) return tell(acting, 'Type your body weight first, such as 82.4.');
   const mass = massOf(quantity);
-  const doubt = doubted?.amount === quantity.amount ? null : bench.watch.doubt(mass);
+  const doubt = doubted?.amount === quantity.amount ? null : coach.lookBack.doubt(mass);
   if (!doubt) {
     const { instead } = weighing;
     const change = { kind: 'weigh', mass, instead } as const;
@@ -103,7 +103,7 @@ export const WEIGH_SCREEN: ScreenModule<Weigh> = {
       keys: ['h'],
       label: 'all readings',
       footer: 2,
-      press: (acting) => show(acting, readingsScreen(acting.bench)),
+      press: (acting) => show(acting, readingsScreen(acting.coach)),
     },
     rubOut,
     HELP,
@@ -121,7 +121,7 @@ const chosenReading = ({ screen }: Seen<Readings>) => screen.readings[screen.cho
 const correctReading: Act<Readings> = (acting) => {
   const instead = chosenReading(acting);
   if (!instead) return tell(acting, 'There is nothing to correct.');
-  const weighing = acting.bench.watch.weighing(instead);
+  const weighing = acting.coach.lookBack.weighing(instead);
   return show(acting, { kind: 'weigh', weighing, typed: '', doubted: null });
 };
 
@@ -134,12 +134,12 @@ const removeReading: Act<Readings> = (acting) => {
 
 /** Every weigh-in, to be corrected or deleted. */
 export const READINGS_SCREEN = listScreen<Readings>({
-  list: ({ screen, bench }) => ({
+  list: ({ screen, coach }) => ({
     title: 'Weigh-ins',
     words: screen.readings.length > 0 ? null : 'None yet.',
     choices: screen.readings.map(({ date, mass }) => ({
       label: date.toString(),
-      detail: massText(mass, bench.watch.unit()),
+      detail: massText(mass, coach.lookBack.unit()),
       effects: [],
     })),
   }),

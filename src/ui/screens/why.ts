@@ -8,14 +8,14 @@ import type { Screen } from '../ui-state.ts';
 type Why = Extract<Screen, { kind: 'why' }>;
 
 /** Why each number is what it is: sentence, numbers used, source. */
-function all({ screen, bench }: Seen<Why>, columns: number): Line[] {
+function all({ screen, coach }: Seen<Why>, columns: number): Line[] {
   const { exercises, unit, cut } = screen;
   const asked = exercises.flatMap((exercise) => [
     line(exercise.name, 'strong'),
     ...paragraph(planText(exercise, unit), columns),
-    ...detailTexts(exercise, unit, bench).flatMap((text) => paragraph(text, columns, 'plain', 2)),
+    ...detailTexts(exercise, unit, coach).flatMap((text) => paragraph(text, columns, 'plain', 2)),
     ...exercise.why.flatMap((reason) => {
-      const { text, facts, source } = bench.reasonWords(reason);
+      const { text, facts, source } = coach.reasonWords(reason);
       return [
         BLANK,
         ...paragraph(text, columns, 'strong'),
@@ -31,7 +31,7 @@ function all({ screen, bench }: Seen<Why>, columns: number): Line[] {
   ]);
   if (cut.length === 0) return asked;
   const words = cut.flatMap((reason) =>
-    paragraph(bench.reasonWords(reason).text, columns, 'plain', 2),
+    paragraph(coach.reasonWords(reason).text, columns, 'plain', 2),
   );
   return [...asked, BLANK, line('Cut for want of time', 'strong'), ...words];
 }

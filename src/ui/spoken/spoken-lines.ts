@@ -1,5 +1,5 @@
+import type { Coach } from '../../lifter/coach.ts';
 import { safeText } from '../../text/safe-text.ts';
-import type { Bench } from '../../workbench/bench.ts';
 import { bannerLines } from '../banner.ts';
 import { footerHints, type HelpRow, helpRows } from '../footer.ts';
 import { textOf } from '../line.ts';
@@ -11,14 +11,14 @@ import type { Model } from '../ui-state.ts';
 import { spokenKeys, spokenWords } from './spoken-words.ts';
 
 /** A screen as sentences, in the order in which they should be spoken. */
-export function spokenLines(model: Model, bench: Bench): readonly string[] {
+export function spokenLines(model: Model, coach: Coach): readonly string[] {
   const { ui, offer } = model;
-  const now = seenOf(model, bench);
+  const now = seenOf(model, coach);
   // That a key does nothing for a second yet would be read out each time.
   const seen: Seen = { ...now, phase: now.phase && { ...now.phase, waitMs: 0 } };
   const body = ui.help ? helpTexts(seen) : moduleOf(ui.screen).spoken(seen);
   const said = ui.message ? [ui.message] : offer ? [`${offer.words} o takes it.`] : [];
-  const banner = bannerLines(bench, ui.screen.kind, OPEN).map(textOf);
+  const banner = bannerLines(coach, ui.screen.kind, OPEN).map(textOf);
   return [
     ...banner,
     ...[...body, ...said].map((text) => spokenWords(safeText(text))).filter(Boolean),

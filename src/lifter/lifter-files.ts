@@ -12,7 +12,7 @@ import { localDay, type Ports } from './ports.ts';
  * What is kept of the lifter, each opened when it is first asked for. Without the program, so that
  * a command that only asks for gear never loads what reads one.
  */
-export interface Records {
+export interface LifterFiles {
   readonly ports: Ports;
   readonly folders: Folders;
   readonly settings: () => SettingsRead;
@@ -33,7 +33,10 @@ function onDay<T extends { readonly date: Temporal.PlainDate }>(
 }
 
 /** Opens what is kept. `data` is the folder asked for on the command line. */
-export function openRecords(ports: Ports, { data }: { readonly data: string | null }): Records {
+export function openLifterFiles(
+  ports: Ports,
+  { data }: { readonly data: string | null },
+): LifterFiles {
   const folders = foldersFor({ ...ports, dataOption: data });
   const settings = once(() => readSettings(folders.config));
   const journal = once(() =>

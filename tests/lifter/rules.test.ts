@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { RULES, reasonWords } from '../../src/workbench/rules.ts';
+import { RULES, reasonWords } from '../../src/lifter/rules.ts';
 import { histories, stepsOf } from '../progression/random-history.ts';
 
 it('no two rules of any room share a key: the last would speak for both', () => {

@@ -45,7 +45,7 @@ export function localDay(clock: Clock): Temporal.PlainDate {
 export type KeepSettings = (change: Partial<Settings>) => Settings;
 
 /** Settings as they are now, and the way to change them. */
-export interface SettingsDesk {
+export interface SettingsKeeper {
   readonly now: () => Settings;
   readonly keep: KeepSettings;
 }

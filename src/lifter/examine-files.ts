@@ -5,12 +5,12 @@ import { readProgramFile } from '../program/read-file.ts';
 import { SETTINGS_NAME } from '../settings/read-settings.ts';
 import { type Problem, problemText, Refusal } from '../text/problem.ts';
 import { gearProblems } from '../training/check-gear.ts';
-import type { Workbench } from './open-workbench.ts';
+import type { Lifter } from './open-lifter.ts';
 import type { KeepSettings } from './ports.ts';
 import { programsFolder } from './program-choice.ts';
 
 /** What became of one thing that was checked. */
-export interface CheckUp {
+export interface Examined {
   readonly what: 'settings' | 'journal' | 'gear' | 'program';
   /** File or folder. */
   readonly place: string;
@@ -19,7 +19,7 @@ export interface CheckUp {
   readonly words: readonly string[];
 }
 
-type Checked = Pick<CheckUp, 'state' | 'words'>;
+type Checked = Pick<Examined, 'state' | 'words'>;
 
 const FINE: Checked = { state: 'fine', words: [] };
 
@@ -28,25 +28,25 @@ const FINE: Checked = { state: 'fine', words: [] };
  * written anew from the last good ones, half-written ends of this device's journal files are cut
  * off, and what was there before is kept beside it. Anything else is only told.
  */
-export function checkUp(workbench: Workbench, keepSettings: KeepSettings): CheckUp[] {
-  const { folders } = workbench;
+export function examineFiles(lifter: Lifter, keepSettings: KeepSettings): Examined[] {
+  const { folders } = lifter;
   return [
     {
       what: 'settings',
       place: join(folders.config, `${SETTINGS_NAME}.json`),
-      ...tried(() => checkSettings(workbench, keepSettings)),
+      ...tried(() => checkSettings(lifter, keepSettings)),
     },
     {
       what: 'journal',
       place: join(folders.data, 'journal'),
-      ...tried(() => checkJournal(workbench)),
+      ...tried(() => checkJournal(lifter)),
     },
     {
       what: 'gear',
       place: 'as last set',
-      ...tried(() => notRepaired(gearProblems(workbench.gear()).map(problemText))),
+      ...tried(() => notRepaired(gearProblems(lifter.gear()).map(problemText))),
     },
-    ...programsOf(workbench),
+    ...programsOf(lifter),
   ];
 }
 
@@ -63,7 +63,7 @@ function tried(check: () => Checked): Checked {
 const notRepaired = (words: readonly string[]): Checked =>
   words.length === 0 ? FINE : { state: 'not-repaired', words };
 
-function checkSettings({ settings }: Workbench, keepSettings: KeepSettings): Checked {
+function checkSettings({ settings }: Lifter, keepSettings: KeepSettings): Checked {
   const { problem } = settings();
   if (!problem) return FINE;
   keepSettings({});
@@ -79,7 +79,7 @@ function checkSettings({ settings }: Workbench, keepSettings: KeepSettings): Che
 /** The problem without its advice, which the repair has followed. */
 const toldAs = ({ what, why = '' }: Problem): string => `${what} ${why}`.trim();
 
-function checkJournal({ journal }: Workbench): Checked {
+function checkJournal({ journal }: Lifter): Checked {
   journal().readAnew();
   const isTorn = journal()
     .history()
@@ -93,22 +93,23 @@ function checkJournal({ journal }: Workbench): Checked {
 }
 
 /** The program in use, and those in the data folder. */
-function programsOf(workbench: Workbench): CheckUp[] {
-  const folder = programsFolder(workbench.folders.data);
+function programsOf(lifter: Lifter): Examined[] {
+  const folder = programsFolder(lifter.folders.data);
   let own: readonly string[] = [];
   const listed = tried(() => {
     own = onDisk(`The programs in ${folder} could not be read`, () =>
-      workbench.ports.files.list(folder),
+      lifter.ports.files.list(folder),
     )
       .filter(({ name, kind }) => kind !== 'folder' && name.endsWith('.yaml'))
       .map(({ name }) => join(folder, name));
     return FINE;
   });
-  const folders: CheckUp[] = listed === FINE ? [] : [{ what: 'program', place: folder, ...listed }];
-  const inUse = inUseOr(workbench);
-  const gone = workbench.programGone();
+  const folders: Examined[] =
+    listed === FINE ? [] : [{ what: 'program', place: folder, ...listed }];
+  const inUse = inUseOr(lifter);
+  const gone = lifter.programGone();
   if (gone) {
-    const lost: CheckUp = {
+    const lost: Examined = {
       what: 'program',
       place: 'of the last session',
       ...notRepaired([problemText(gone)]),
@@ -119,7 +120,7 @@ function programsOf(workbench: Workbench): CheckUp[] {
   return [...folders, ...[...new Set([inUse, ...own])].map(checkProgram)];
 }
 
-function inUseOr({ programPath }: Workbench): string | CheckUp {
+function inUseOr({ programPath }: Lifter): string | Examined {
   let path = '';
   const found = tried(() => {
     path = programPath();
@@ -128,7 +129,7 @@ function inUseOr({ programPath }: Workbench): string | CheckUp {
   return path === '' ? { what: 'program', place: 'in use', ...found } : path;
 }
 
-function checkProgram(path: string): CheckUp {
+function checkProgram(path: string): Examined {
   const read = readProgramFile(path);
   const words = read.ok
     ? []

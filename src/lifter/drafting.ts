@@ -14,8 +14,8 @@ import type { Reason } from '../training/rule.ts';
 import { keepGear } from './gear.ts';
 import { DRAFT_NAMES, programFileName, writeNewProgram } from './new-program.ts';
 import { lastOf, orProblem } from './once.ts';
-import type { Workbench } from './open-workbench.ts';
-import type { SettingsDesk } from './ports.ts';
+import type { Lifter } from './open-lifter.ts';
+import type { SettingsKeeper } from './ports.ts';
 import { programsFolder, toRemember } from './program-choice.ts';
 import { recentBests } from './recent-bests.ts';
 import { findingsOf, reasonWords } from './rules.ts';
@@ -56,18 +56,18 @@ export interface Drafting {
 /** Lifts that are asked for a best: the main ones. */
 const MOST_LIFTS = 6;
 
-export function openDrafting(workbench: Workbench, settings: SettingsDesk): Drafting {
+export function openDrafting(lifter: Lifter, settings: SettingsKeeper): Drafting {
   const isGearKnown = () =>
-    workbench.journal().history().gear !== null || settings.now().gear !== null;
+    lifter.journal().history().gear !== null || settings.now().gear !== null;
   const begun = (): Answers => {
     const isKnown = isGearKnown();
-    const unit = isKnown ? workbench.gear().unit : usualUnit(workbench.ports.env);
+    const unit = isKnown ? lifter.gear().unit : usualUnit(lifter.ports.env);
     const kit = KITS.length - 1;
     return {
       at: isKnown ? 'aim' : 'unit',
       unit,
       kit,
-      gear: isKnown ? workbench.gear() : KITS[kit]!.gear(unit),
+      gear: isKnown ? lifter.gear() : KITS[kit]!.gear(unit),
       aim: 'cut',
       days: 3,
       minutes: 60,
@@ -79,13 +79,13 @@ export function openDrafting(workbench: Workbench, settings: SettingsDesk): Draf
   /** Gear may have been changed since, at another place. */
   const left = (): Answers | null => {
     const { answers } = settings.now();
-    return answers && isGearKnown() ? { ...answers, gear: workbench.gear() } : answers;
+    return answers && isGearKnown() ? { ...answers, gear: lifter.gear() } : answers;
   };
-  const draft = lastOf((answers: Answers) => draftedFrom(wishesOf(answers, workbench)));
+  const draft = lastOf((answers: Answers) => draftedFrom(wishesOf(answers, lifter)));
   const keepGearOf = (gear: Answers['gear']) =>
-    orProblem(() => keepGear(workbench, gear, settings.keep));
+    orProblem(() => keepGear(lifter, gear, settings.keep));
   return {
-    first: () => (workbench.hasOwnProgram() ? null : (left() ?? begun())),
+    first: () => (lifter.hasOwnProgram() ? null : (left() ?? begun())),
     again: () => left() ?? begun(),
     isGearKnown,
     draft,
@@ -98,14 +98,14 @@ export function openDrafting(workbench: Workbench, settings: SettingsDesk): Draf
     take: (answers) =>
       orProblem(() => {
         const { text, program } = draft(answers);
-        const path = pathOf(program.name, workbench);
-        if (!isGearKnown() || !isSame(answers.gear, workbench.gear())) {
-          keepGear(workbench, answers.gear, settings.keep);
+        const path = pathOf(program.name, lifter);
+        if (!isGearKnown() || !isSame(answers.gear, lifter.gear())) {
+          keepGear(lifter, answers.gear, settings.keep);
         }
-        writeNewProgram(path, text, workbench.ports);
-        const { folders } = workbench;
+        writeNewProgram(path, text, lifter.ports);
+        const { folders } = lifter;
         settings.keep({ ...toRemember(path, settings.now(), folders), answers: null });
-        workbench.takeProgram(path);
+        lifter.takeProgram(path);
         return null;
       }),
   };
@@ -115,24 +115,24 @@ export function openDrafting(workbench: Workbench, settings: SettingsDesk): Draf
 const isSame = (one: Answers['gear'], other: Answers['gear']): boolean =>
   JSON.stringify(one) === JSON.stringify(other);
 
-const pathOf = (name: string, { folders }: Workbench): string =>
+const pathOf = (name: string, { folders }: Lifter): string =>
   join(programsFolder(folders.data), programFileName(name));
 
 /** The first of `My three days`, `My three days 2`, … whose file is not there yet. */
-function freeName({ days }: Answers, workbench: Workbench): string {
+function freeName({ days }: Answers, lifter: Lifter): string {
   for (let count = 1; ; count += 1) {
     const name = count === 1 ? DRAFT_NAMES[days] : `${DRAFT_NAMES[days]} ${count}`;
-    if (!existsSync(pathOf(name, workbench))) return name;
+    if (!existsSync(pathOf(name, lifter))) return name;
   }
 }
 
-function wishesOf(answers: Answers, workbench: Workbench): Wishes {
+function wishesOf(answers: Answers, lifter: Lifter): Wishes {
   const { days, minutes, gear, hurts, focus, unit, aim } = answers;
-  const history = workbench.journal().history();
+  const history = lifter.journal().history();
   const told = answers.bests.map((best): Best => ({ ...best, load: best.load as Mass }));
-  const seen = recentBests(history, workbench.today());
+  const seen = recentBests(history, lifter.today());
   return {
-    name: freeName(answers, workbench),
+    name: freeName(answers, lifter),
     days,
     minutes,
     gear,
@@ -143,7 +143,7 @@ function wishesOf(answers: Answers, workbench: Workbench): Wishes {
     bests: [...told, ...seen.filter(({ lift }) => !told.some((best) => best.lift === lift))],
     unit,
     aim,
-    bodyMass: history.bodyMassOn(workbench.today()),
+    bodyMass: history.bodyMassOn(lifter.today()),
     from: null,
   };
 }
@@ -171,6 +171,6 @@ function draftedFrom(wishes: Wishes): Drafted {
 /** Countries that weigh in pounds, by the locale's measurement or language (POSIX; CLDR, from memory). */
 const POUNDS = /^[a-z]{2,3}_(US|LR|MM)\b/;
 
-function usualUnit({ LC_ALL, LC_MEASUREMENT, LANG }: Workbench['ports']['env']): Unit {
+function usualUnit({ LC_ALL, LC_MEASUREMENT, LANG }: Lifter['ports']['env']): Unit {
   return POUNDS.test(LC_ALL || LC_MEASUREMENT || LANG || '') ? 'lb' : 'kg';
 }

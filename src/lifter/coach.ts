@@ -4,10 +4,10 @@ import type { Settings } from '../settings/settings.ts';
 import type { Problem } from '../text/problem.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
-import type { ProgramDesk } from './change-program.ts';
+import type { ProgramEditor } from './change-program.ts';
 import type { Drafting } from './drafting.ts';
 import type { MadeUp } from './gear.ts';
-import type { Watch } from './look-back.ts';
+import type { LookBack } from './look-back.ts';
 import type { Today } from './prepare.ts';
 import type { ReasonShown } from './rules.ts';
 import type { LiveSession } from './run-session.ts';
@@ -37,10 +37,10 @@ export type Choices = Pick<
 >;
 
 /**
- * What the screens ask of the workbench. Everything answers at once; only `begin`, `keep`, the
- * session's `send`, the watch's `change` and what desk and drafting name change anything.
+ * What the screens ask. Everything answers at once; only `begin`, `keep`, the
+ * session's `send`, the `change` of `lookBack`, and what `editor` and `drafting` name change anything.
  */
-export interface Bench {
+export interface Coach {
   /** The day that is due, or the one named, cut to the minutes there are (as asked for last where left out; null: whole). */
   readonly today: (day?: string, within?: number | null) => Today;
   /** Opens the session of a day (the one due by default), or goes on with the one that is open. */
@@ -70,8 +70,8 @@ export interface Bench {
   readonly choices: () => Choices;
   readonly keep: (choices: Choices) => Problem | null;
   /** The past: review, history, weigh-ins. */
-  readonly watch: Watch;
-  readonly desk: ProgramDesk;
+  readonly lookBack: LookBack;
+  readonly editor: ProgramEditor;
   /** A new program, by questions. */
   readonly drafting: Drafting;
   /** Stands above every screen, where what is on it is not the lifter's own; null otherwise. */

@@ -14,8 +14,8 @@ import { type Problem, Refusal } from '../text/problem.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { type ProgramEdit, writeProgram } from './change-program.ts';
 import { keepWeighIn, rateAsked, replacedWords, trendWords } from './keep-weigh-in.ts';
-import type { Workbench } from './open-workbench.ts';
-import type { SettingsDesk } from './ports.ts';
+import type { Lifter } from './open-lifter.ts';
+import type { SettingsKeeper } from './ports.ts';
 
 type Makers = {
   readonly [Kind in RecordChange['kind']]: (
@@ -30,21 +30,21 @@ type Makers = {
  * @throws Refusal when nothing was changed.
  */
 export function pastChanger(
-  workbench: Workbench,
-  settings: SettingsDesk,
+  lifter: Lifter,
+  settings: SettingsKeeper,
   unit: () => Unit,
 ): (change: RecordChange) => string {
-  const history = () => workbench.journal().history();
+  const history = () => lifter.journal().history();
   let last: readonly string[] = [];
-  const record = (...fact: Parameters<ReturnType<Workbench['journal']>['record']>) => {
-    last = [workbench.journal().record(...fact).id];
+  const record = (...fact: Parameters<ReturnType<Lifter['journal']>['record']>) => {
+    last = [lifter.journal().record(...fact).id];
   };
   const makers: Makers = {
     weigh: ({ mass, instead }) => {
-      const on = instead?.date ?? workbench.today();
-      const kept = keepWeighIn(workbench.journal(), mass, on, instead ? [instead] : []);
+      const on = instead?.date ?? lifter.today();
+      const kept = keepWeighIn(lifter.journal(), mass, on, instead ? [instead] : []);
       last = kept.ids;
-      const words = trendWords(history(), on, unit(), rateAsked(workbench, on, settings.now()));
+      const words = trendWords(history(), on, unit(), rateAsked(lifter, on, settings.now()));
       return [
         `Saved: ${massText(mass, unit())}.`,
         replacedWords(kept.replaced, unit()),
@@ -56,7 +56,7 @@ export function pastChanger(
     },
     answer: ({ finding: { reason, subject }, answer, edit }) => {
       const takes = answer === 'yes';
-      const path = takes && edit ? writeProgram(workbench, settings, edit) : null;
+      const path = takes && edit ? writeProgram(lifter, settings, edit) : null;
       record({ type: 'decided', rule: reason.rule, answer, subject });
       last = [];
       if (path !== null) return `Written to ${path}.`;
@@ -87,7 +87,7 @@ export function pastChanger(
     },
     'take-back': () => {
       if (last.length === 0) throw new Refusal({ what: 'There is nothing to take back.' });
-      for (const of of last.toReversed()) workbench.journal().record({ type: 'undone', of });
+      for (const of of last.toReversed()) lifter.journal().record({ type: 'undone', of });
       last = [];
       return 'Taken back.';
     },

@@ -13,7 +13,7 @@ import { problemText, Refusal } from '../text/problem.ts';
 import type { Reason } from '../training/rule.ts';
 import { ownPace } from '../training/set-clock.ts';
 import { aboutAim, programInForce } from './in-force.ts';
-import type { Workbench } from './open-workbench.ts';
+import type { Lifter } from './open-lifter.ts';
 
 /**
  * What today asks for: the session that is open, else the day named, else the day that is due, cut
@@ -21,18 +21,18 @@ import type { Workbench } from './open-workbench.ts';
  * @throws Refusal when the program has no day of that name, or cannot be read.
  */
 export function todayOf(
-  workbench: Workbench,
+  lifter: Lifter,
   dayName: string | null,
   within: number | null = null,
 ): Today {
-  const history = workbench.journal().history();
-  const open = openSessionOf(workbench);
+  const history = lifter.journal().history();
+  const open = openSessionOf(lifter);
   if (open) {
     const { prescription } = open.state;
     return {
       state: 'open',
       session: open.session,
-      elsewhere: open.own ? null : { device: open.device, since: sinceWords(open, workbench) },
+      elsewhere: open.own ? null : { device: open.device, since: sinceWords(open, lifter) },
       prescription,
       minutes: sessionMinutes(prescription, history),
       within: prescription.short?.minutes ?? null,
@@ -40,9 +40,9 @@ export function todayOf(
       troubles: [],
     };
   }
-  const program = programInForce(workbench);
-  const prescription = prescriptionFor(workbench, program, dayName, within);
-  const date = workbench.today();
+  const program = programInForce(lifter);
+  const prescription = prescriptionFor(lifter, program, dayName, within);
+  const date = lifter.today();
   return {
     state: history.sessions.some((done) => done.setsDone > 0 && done.date.equals(date))
       ? 'done-today'
@@ -53,27 +53,27 @@ export function todayOf(
     minutes: sessionMinutes(prescription, history),
     within,
     days: program.days.map(({ name }) => name),
-    troubles: goneWords(workbench),
+    troubles: goneWords(lifter),
   };
 }
 
-function goneWords(workbench: Workbench): readonly string[] {
-  const gone = workbench.programGone();
+function goneWords(lifter: Lifter): readonly string[] {
+  const gone = lifter.programGone();
   return gone ? [problemText(gone)] : [];
 }
 
 /** `17:40`, and the day before it where that is not today. */
-function sinceWords({ state }: OpenSession, workbench: Workbench): string {
+function sinceWords({ state }: OpenSession, lifter: Lifter): string {
   const { openedAt, zone } = state;
   const at = new Date(openedAt.wall + zone * 60_000).toISOString().slice(11, 16);
   const day = localDate(openedAt.wall, zone);
-  return day.equals(workbench.today()) ? at : `${dayWords(day)}, ${at}`;
+  return day.equals(lifter.today()) ? at : `${dayWords(day)}, ${at}`;
 }
 
 /** The session to go on with: the latest that is open and was fully understood. */
-export function openSessionOf(workbench: Workbench): OpenSession | null {
+export function openSessionOf(lifter: Lifter): OpenSession | null {
   return (
-    workbench
+    lifter
       .journal()
       .history()
       .open.findLast(({ foreign }) => !foreign) ?? null
@@ -81,13 +81,13 @@ export function openSessionOf(workbench: Workbench): OpenSession | null {
 }
 
 function prescriptionFor(
-  workbench: Workbench,
+  lifter: Lifter,
   program: Program,
   dayName: string | null,
   within: number | null,
 ): Prescription {
-  const history = workbench.journal().history();
-  const circumstances = workbench.circumstances();
+  const history = lifter.journal().history();
+  const circumstances = lifter.circumstances();
   const { today, gear } = circumstances;
   const prescribed = (day: Day): Prescription => prescribe(program, day, history, circumstances);
   const fitted = (whole: Prescription): Prescription => {
@@ -97,7 +97,7 @@ function prescriptionFor(
   };
   const due = dueDay(program, history, today);
   const named = dayName === null ? due.day : dayNamed(program, dayName);
-  const about = aboutAim(workbench);
+  const about = aboutAim(lifter);
   if (named !== due.day) return told(fitted(prescribed(named)), about);
   const prescription = prescribed(due.day);
   const { begun } = due;

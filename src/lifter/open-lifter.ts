@@ -8,8 +8,8 @@ import { type Problem, Refusal } from '../text/problem.ts';
 import { defaultGear } from '../training/default-gear.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Unit } from '../training/mass.ts';
+import { type LifterFiles, openLifterFiles } from './lifter-files.ts';
 import { once } from './once.ts';
-import { openRecords, type Records } from './open-records.ts';
 import type { Ports } from './ports.ts';
 import {
   chooseProgram,
@@ -26,7 +26,7 @@ export interface AskedFor {
 }
 
 /** Everything of the lifter's that the program works with, each opened when it is first asked for. */
-export interface Workbench extends Records {
+export interface Lifter extends LifterFiles {
   /** Path of the program in use. */
   readonly programPath: () => string;
   /** Was a program ever trained by here, or one asked for or taken? */
@@ -53,9 +53,9 @@ export interface Workbench extends Records {
   readonly circumstances: () => Circumstances;
 }
 
-export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
-  const records = openRecords(ports, wishes);
-  const { folders, settings, knownGear, today } = records;
+export function openLifter(ports: Ports, wishes: AskedFor): Lifter {
+  const files = openLifterFiles(ports, wishes);
+  const { folders, settings, knownGear, today } = files;
   /** Taken in this run: it beats what was asked for at its start. */
   let taken: string | null = null;
   const sources = (): ProgramSources => ({
@@ -63,7 +63,7 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
     last: taken ?? rememberedProgram(settings().settings, folders),
     // What a table of other origin brought names no program: its days are dates.
     lastName: () =>
-      records
+      files
         .journal()
         .history()
         .sessions.findLast(({ day, date }) => day !== date.toString())?.program ?? null,
@@ -103,7 +103,7 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
   const program = () => readProgram();
   const unit = (): Unit =>
     programUnit(program, programPath) ??
-    records.journal().history().latest.at(-1)?.planned.unit ??
+    files.journal().history().latest.at(-1)?.planned.unit ??
     knownGear()?.unit ??
     'kg';
   const forget = () => {
@@ -113,7 +113,7 @@ export function openWorkbench(ports: Ports, wishes: AskedFor): Workbench {
   };
   const gear = (): Gear => knownGear() ?? defaultGear(unit());
   return {
-    ...records,
+    ...files,
     programPath: () => programPath(),
     hasOwnProgram: () => {
       const { asked, last, lastName } = sources();

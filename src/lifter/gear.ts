@@ -8,7 +8,7 @@ import type { Gear, PlateKind } from '../training/gear.ts';
 import type { Mass } from '../training/mass.ts';
 import { platePicture } from '../training/plate-picture.ts';
 import { orProblem } from './once.ts';
-import type { Workbench } from './open-workbench.ts';
+import type { Lifter } from './open-lifter.ts';
 import type { KeepSettings } from './ports.ts';
 
 type Named = Pick<PrescribedExercise, 'loading' | 'bar' | 'step' | 'hands' | 'pattern'>;
@@ -95,13 +95,13 @@ export function plateWords(plates: readonly PlateKind[], gear: Gear): string {
  * @throws Refusal when the gear cannot be right or the journal cannot be written; then nothing changed.
  */
 export function keepGear(
-  workbench: Pick<Workbench, 'journal'>,
+  lifter: Pick<Lifter, 'journal'>,
   gear: Gear,
   keepSettings: KeepSettings,
 ): Problem | null {
   const problems = gearProblems(gear);
   if (problems.length > 0) throw new Refusal(...problems);
-  workbench.journal().record({ type: 'gear-set', gear: gearSchema.parse(gear) });
+  lifter.journal().record({ type: 'gear-set', gear: gearSchema.parse(gear) });
   return orProblem(() => {
     keepSettings({ gear });
     return null;

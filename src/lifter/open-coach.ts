@@ -15,14 +15,14 @@ import { type Problem, Refusal } from '../text/problem.ts';
 import { nextAbove, nextBelow } from '../training/loads.ts';
 import { type Mass, readsAs, type Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
-import type { Bench, Choices, NearLoads, Offer } from './bench.ts';
-import { openDesk } from './change-program.ts';
+import { openProgramEditor } from './change-program.ts';
+import type { Choices, Coach, NearLoads, Offer } from './coach.ts';
 import { openDrafting } from './drafting.ts';
 import { equipmentAfter, madeUp } from './gear.ts';
 import { programInForce } from './in-force.ts';
-import { openWatch } from './look-back.ts';
+import { openLookBack } from './look-back.ts';
 import { lastOf, orProblem } from './once.ts';
-import type { Workbench } from './open-workbench.ts';
+import type { Lifter } from './open-lifter.ts';
 import type { KeepSettings } from './ports.ts';
 import { openSessionOf, todayOf } from './prepare.ts';
 import { rememberedProgram, toRemember } from './program-choice.ts';
@@ -43,18 +43,18 @@ const MOVES_THE_PAST: ReadonlySet<SessionCommand['do']> = new Set([
 /** Lifts offered in place of one; more is no help to someone out of breath. */
 const ALTERNATIVES = 8;
 
-/** What the screens ask, answered by this workbench; with the minutes there are, where they were given at the start. */
-export function openBench(
-  opened: Workbench,
+/** What the screens ask, answered for this lifter; with the minutes there are, where they were given at the start. */
+export function openCoach(
+  opened: Lifter,
   keepSettings: KeepSettings,
   minutes: number | null = null,
-): Bench {
+): Coach {
   const { ports } = opened;
   let live: LiveSession | null = null;
   let asked = minutes;
   let settings = opened.settings().settings;
   // What is kept in this run counts at once.
-  const workbench: Workbench = {
+  const lifter: Lifter = {
     ...opened,
     settings: () => ({ ...opened.settings(), settings }),
   };
@@ -62,8 +62,8 @@ export function openBench(
   let behind: { readonly history: History; readonly circumstances: Circumstances } | null = null;
   const behindIt = () => {
     behind ??= {
-      history: workbench.journal().history(),
-      circumstances: workbench.circumstances(),
+      history: lifter.journal().history(),
+      circumstances: lifter.circumstances(),
     };
     return behind;
   };
@@ -72,7 +72,7 @@ export function openBench(
   };
   /** Another window may have changed the gear, or weighed in, at any moment. */
   const freshened = (): boolean => {
-    const journal = workbench.journal();
+    const journal = lifter.journal();
     if (!journal.changedElsewhere()) return false;
     journal.reload();
     changed();
@@ -81,7 +81,7 @@ export function openBench(
   const history = () => behindIt().history;
   const gear = () => behindIt().circumstances.gear;
   const bodyMass = () => history().bodyMassOn(behindIt().circumstances.today);
-  const unit = (): Unit => live?.state().prescription.unit ?? workbench.unit();
+  const unit = (): Unit => live?.state().prescription.unit ?? lifter.unit();
   /** An exercise of the live session at another load, lighter, or as another lift. */
   const anew = (exercise: PrescribedExercise, change: Anew): PrescribedExercise => {
     const session = live?.state();
@@ -125,7 +125,7 @@ export function openBench(
   /** A session that is open goes on whatever becomes of the program file. */
   const readable = (): Program | null => {
     try {
-      return programInForce(workbench);
+      return programInForce(lifter);
     } catch (error) {
       if (error instanceof Refusal) return null;
       throw error;
@@ -147,9 +147,9 @@ export function openBench(
     settings = keepSettings(change);
     return settings;
   };
-  const settingsDesk = { now: () => settings, keep: keepNow };
-  const drafting = openDrafting(workbench, settingsDesk);
-  const watch = openWatch(workbench, settingsDesk, unit);
+  const settingsKeeper = { now: () => settings, keep: keepNow };
+  const drafting = openDrafting(lifter, settingsKeeper);
+  const lookBack = openLookBack(lifter, settingsKeeper, unit);
   const withLoad = (exercise: PrescribedExercise, load: Mass) =>
     anew(exercise, { kind: 'load', load });
 
@@ -157,12 +157,12 @@ export function openBench(
     today: (day, within = asked) => {
       freshened();
       asked = within;
-      return todayOf(workbench, day ?? null, within);
+      return todayOf(lifter, day ?? null, within);
     },
     begin: (day, within = asked) =>
       orProblem(() => {
-        if (freshened() && !openSessionOf(workbench)) throw new Refusal(RECORDED_ELSEWHERE);
-        const writer = openWriter(workbench, day ?? null, within, keepNow);
+        if (freshened() && !openSessionOf(lifter)) throw new Refusal(RECORDED_ELSEWHERE);
+        const writer = openWriter(lifter, day ?? null, within, keepNow);
         changed();
         const run = runSession(writer, () => ports.clock.read());
         live = {
@@ -191,7 +191,7 @@ export function openBench(
     painGone: (exercise) => anew(exercise, { kind: 'go-on' }),
     answerPain: (subject, answer) =>
       orProblem(() => {
-        workbench.journal().record({ type: 'decided', rule: 'pain-asked', answer, subject });
+        lifter.journal().record({ type: 'decided', rule: 'pain-asked', answer, subject });
         changed();
         return null;
       }),
@@ -224,14 +224,14 @@ export function openBench(
       const kept = orProblem(() => keepNow(changed));
       return isProblem(kept) ? kept : null;
     },
-    watch: {
-      ...watch,
+    lookBack: {
+      ...lookBack,
       change: (change) => {
         changed();
-        return watch.change(change);
+        return lookBack.change(change);
       },
     },
-    desk: openDesk(workbench, settingsDesk),
+    editor: openProgramEditor(lifter, settingsKeeper),
     drafting: {
       ...drafting,
       take: (answers) => {
@@ -277,37 +277,37 @@ const RECORDED_ELSEWHERE: Problem = {
 };
 
 function openWriter(
-  workbench: Workbench,
+  lifter: Lifter,
   day: string | null,
   within: number | null,
   keepSettings: KeepSettings,
 ) {
-  const journal = workbench.journal();
-  const open = openSessionOf(workbench);
+  const journal = lifter.journal();
+  const open = openSessionOf(lifter);
   if (open) return journal.resumeSession(open.session);
-  if (workbench.programChanged()) {
-    workbench.forgetProgram();
+  if (lifter.programChanged()) {
+    lifter.forgetProgram();
     throw new Refusal({
       what: 'The program was changed in another window meanwhile.',
       fix: 'This is what it asks for now; space begins it.',
     });
   }
-  refuseErrors(workbench);
-  refuseDoctorFirst(workbench);
-  const { prescription } = todayOf(workbench, day, within);
+  refuseErrors(lifter);
+  refuseDoctorFirst(lifter);
+  const { prescription } = todayOf(lifter, day, within);
   // From now on the lifter's own copy of a shipped program is what is read and edited.
-  const program = workbench.ownProgramPath();
+  const program = lifter.ownProgramPath();
   const writer = journal.beginSession(prescription);
-  const { settings } = workbench.settings();
-  if (rememberedProgram(settings, workbench.folders) !== program) {
-    keepSettings(toRemember(program, settings, workbench.folders));
+  const { settings } = lifter.settings();
+  if (rememberedProgram(settings, lifter.folders) !== program) {
+    keepSettings(toRemember(program, settings, lifter.folders));
   }
   return writer;
 }
 
 /** A program with an error that its lifter has not accepted is not trained by. */
-function refuseErrors(workbench: Workbench): void {
-  const errors = findingsOf(workbench.program(), workbench.gear()).filter(
+function refuseErrors(lifter: Lifter): void {
+  const errors = findingsOf(lifter.program(), lifter.gear()).filter(
     ({ severity, accepted }) => severity === 'error' && accepted === null,
   );
   const problems = errors.map(({ text, fix }) => ({ what: text, fix }));
@@ -315,8 +315,8 @@ function refuseErrors(workbench: Workbench): void {
 }
 
 /** Who answered yes to a question about health says once that a doctor knows. */
-function refuseDoctorFirst(workbench: Workbench): void {
-  if (workbench.settings().settings.cautions !== 'doctor-first') return;
+function refuseDoctorFirst(lifter: Lifter): void {
+  if (lifter.settings().settings.cautions !== 'doctor-first') return;
   throw new Refusal({
     what: 'You answered yes to a question about your health: see a doctor before you train.',
     fix: 'y says that a doctor knows.',

@@ -19,13 +19,13 @@ import { type DiffLine, lineDiff } from '../text/line-diff.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import type { Lift } from '../training/lift.ts';
 import { lastOf, orProblem } from './once.ts';
-import type { Workbench } from './open-workbench.ts';
-import type { SettingsDesk } from './ports.ts';
+import type { Lifter } from './open-lifter.ts';
+import type { SettingsKeeper } from './ports.ts';
 import { rememberedProgram, toRemember } from './program-choice.ts';
 import { type FindingWords, findingsOf } from './rules.ts';
 
 /** The program file as the screens ask for it. */
-export function openDesk(workbench: Workbench, settings: SettingsDesk): ProgramDesk {
+export function openProgramEditor(lifter: Lifter, settings: SettingsKeeper): ProgramEditor {
   const sheetOf = (before: string, text: string, path: string): Sheet | Problem => {
     const read = readProgram(text, path);
     if (!read.ok) {
@@ -38,7 +38,7 @@ export function openDesk(workbench: Workbench, settings: SettingsDesk): ProgramD
       text,
       program,
       figures: programFigures(program),
-      findings: findingsOf(program, workbench.gear()),
+      findings: findingsOf(program, lifter.gear()),
       band: CHECK_LIMITS.weeklySets[program.aim],
     };
   };
@@ -46,7 +46,7 @@ export function openDesk(workbench: Workbench, settings: SettingsDesk): ProgramD
   return {
     findings: () => {
       try {
-        return known(workbench.program(), workbench.gear());
+        return known(lifter.program(), lifter.gear());
       } catch (error) {
         if (error instanceof Refusal) return [];
         throw error;
@@ -54,22 +54,22 @@ export function openDesk(workbench: Workbench, settings: SettingsDesk): ProgramD
     },
     open: () =>
       orProblem(() => {
-        const path = workbench.programPath();
+        const path = lifter.programPath();
         const text = programText(path);
         return sheetOf(text, text, path);
       }),
     edit: (sheet, edit) => {
-      const text = edited(sheet, edit, workbench);
+      const text = edited(sheet, edit, lifter);
       return typeof text === 'string' ? sheetOf(sheet.before, text, sheet.program.file) : text;
     },
-    lifts: ({ program }, query) => findLifts(program.lifts, query, workbench.gear()),
+    lifts: ({ program }, query) => findLifts(program.lifts, query, lifter.gear()),
     changes: ({ before, text }) => lineDiff(before, text),
     save: ({ before, text: after }) =>
-      orProblem(() => ({ path: writeProgram(workbench, settings, { before, after }) })),
+      orProblem(() => ({ path: writeProgram(lifter, settings, { before, after }) })),
   };
 }
 
-function edited({ text, program }: Sheet, edit: SheetEdit, workbench: Workbench) {
+function edited({ text, program }: Sheet, edit: SheetEdit, lifter: Lifter) {
   switch (edit.kind) {
     case 'sets': {
       const sets = setsAt(program, edit.at) + edit.by;
@@ -82,7 +82,7 @@ function edited({ text, program }: Sheet, edit: SheetEdit, workbench: Workbench)
     case 'add': {
       const lift = program.lifts.get(edit.lift);
       if (!lift) return { what: `There is no lift ${edit.lift}.` };
-      return addExercise(text, edit.at, usualExercise(lift, program.unit, workbench.gear().unit));
+      return addExercise(text, edit.at, usualExercise(lift, program.unit, lifter.gear().unit));
     }
     case 'remove':
       return removeExercise(text, edit.at);
@@ -115,7 +115,7 @@ export type SheetEdit =
   | { readonly kind: 'remove'; readonly at: ExerciseAt };
 
 /** What the screens ask of the program file. Only `save` writes. */
-export interface ProgramDesk {
+export interface ProgramEditor {
   /** What the check says of the program in use; none where it cannot be read. */
   readonly findings: () => readonly FindingWords[];
   readonly open: () => Sheet | Problem;
@@ -144,9 +144,9 @@ function programText(path: string): string {
  * What some changes do to the program in use. They are not written yet.
  * @throws Refusal when the text holds something else by now where a change belongs.
  */
-export function programEdit(workbench: Workbench, changes: readonly ProgramChange[]): ProgramEdit {
-  const before = programText(workbench.programPath());
-  const path = workbench.ownProgramPath();
+export function programEdit(lifter: Lifter, changes: readonly ProgramChange[]): ProgramEdit {
+  const before = programText(lifter.programPath());
+  const path = lifter.ownProgramPath();
   if (programText(path) !== before) throw new Refusal(otherCopy(path));
   const where: string[] = [];
   const after = changes.reduce((text, change) => {
@@ -155,7 +155,7 @@ export function programEdit(workbench: Workbench, changes: readonly ProgramChang
       throw new Refusal(...read.problems.map((each) => ({ what: fileProblemText(each) })));
     const at = placeOf(read.program, change);
     if (!at) {
-      workbench.forgetProgram();
+      lifter.forgetProgram();
       throw new Refusal(CHANGED_MEANWHILE);
     }
     where.push(`${change.day}, ${at.name}: ${change.from} → ${change.to} sets.`);
@@ -181,30 +181,26 @@ function placeOf({ days }: Program, { day: name, index: exercise, lift, from }: 
  * @throws Refusal when nothing was written.
  */
 export function writeProgram(
-  workbench: Workbench,
-  settings: SettingsDesk,
+  lifter: Lifter,
+  settings: SettingsKeeper,
   { before, after }: { readonly before: string; readonly after: string },
 ): string {
-  const shown = workbench.programPath();
-  const path = workbench.ownProgramPath();
+  const shown = lifter.programPath();
+  const path = lifter.ownProgramPath();
   if (programText(path) !== before) {
-    workbench.forgetProgram();
+    lifter.forgetProgram();
     throw new Refusal(path === shown ? CHANGED_MEANWHILE : otherCopy(path));
   }
   refuseReadOnly(path);
-  const problem = writeWholeFile(
-    path,
-    after,
-    `${process.pid}-${workbench.ports.clock.read().wall}`,
-  );
+  const problem = writeWholeFile(path, after, `${process.pid}-${lifter.ports.clock.read().wall}`);
   if (problem) throw new Refusal(problem);
   // What was asked for by name on the command line is no choice for ever, but its own copy is.
   const now = settings.now();
-  const { folders } = workbench;
+  const { folders } = lifter;
   if (path !== shown || rememberedProgram(now, folders) === shown) {
     settings.keep(toRemember(path, now, folders));
   }
-  workbench.forgetProgram();
+  lifter.forgetProgram();
   return path;
 }
 

@@ -10,7 +10,7 @@ import type { SessionEvent, SessionFact } from '../session/events.ts';
 import { writeSettings } from '../settings/write-settings.ts';
 import { defaultGear } from '../training/default-gear.ts';
 import { kilograms } from '../training/mass.ts';
-import { openWorkbench } from './open-workbench.ts';
+import { openLifter } from './open-lifter.ts';
 import type { Ports } from './ports.ts';
 
 /** Variables that would lead out of the demo's folder, into the lifter's own data. */
@@ -53,13 +53,13 @@ export async function withDemo<Result>(
 }
 
 function writeDemo(ports: Ports): void {
-  const workbench = openWorkbench(ports, { data: null, program: null });
+  const lifter = openLifter(ports, { data: null, program: null });
   // The invented lifter has read the cautions, and has said that nothing speaks against losing weight.
-  writeSettings(workbench.folders.config, { cautions: 'read', weightAdvice: 'yes' });
-  const today = workbench.today();
+  writeSettings(lifter.folders.config, { cautions: 'read', weightAdvice: 'yes' });
+  const today = lifter.today();
   const zone = ports.clock.zone(ports.clock.read().wall);
-  for (const events of demoHistory(workbench.program(), today, zone)) {
-    workbench.journal().importEvents(events);
+  for (const events of demoHistory(lifter.program(), today, zone)) {
+    lifter.journal().importEvents(events);
   }
 }
 

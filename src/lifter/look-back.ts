@@ -22,17 +22,17 @@ import { pastChanger, type RecordChange } from './change-past.ts';
 import { type ProgramEdit, programEdit } from './change-program.ts';
 import { rateAsked, trendWords } from './keep-weigh-in.ts';
 import { orProblem } from './once.ts';
-import type { Workbench } from './open-workbench.ts';
-import type { SettingsDesk } from './ports.ts';
+import type { Lifter } from './open-lifter.ts';
+import type { SettingsKeeper } from './ports.ts';
 import { reasonWords } from './rules.ts';
 
 /** Calendar weeks that the review on the screen looks back on. */
 const WEEKS = 4;
 
 /** The past as the screens ask for it. */
-export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: () => Unit): Watch {
-  const history = () => workbench.journal().history();
-  const changePast = pastChanger(workbench, settings, unit);
+export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () => Unit): LookBack {
+  const history = () => lifter.journal().history();
+  const changePast = pastChanger(lifter, settings, unit);
   const pastSessions = (rows: readonly LiftSession[]): PastSession[] => {
     const { closed } = history();
     const sessions = new Map(closed().map((state) => [state.session, state]));
@@ -49,8 +49,8 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
     unit,
     weightAdvice: () => settings.now().weightAdvice,
     review: () => {
-      const review = reviewOf(workbench, WEEKS, settings.now());
-      const program = workbench.program();
+      const review = reviewOf(lifter, WEEKS, settings.now());
+      const program = lifter.program();
       const { headline, below } = review.verdict;
       const advice = [headline, ...below].map((finding): Advice => {
         const { text, source } = reasonWords(finding.reason, program.unit);
@@ -59,14 +59,14 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
       });
       return { review, unit: program.unit, advice, wishes: wishesFor(review) };
     },
-    programEdit: ({ changes }) => orProblem(() => programEdit(workbench, changes)),
+    programEdit: ({ changes }) => orProblem(() => programEdit(lifter, changes)),
     readings: () => history().weighIns.toReversed(),
     weighing: (instead) => {
-      const date = instead?.date ?? workbench.today();
+      const date = instead?.date ?? lifter.today();
       const before = history().weighIns.at(-1);
       const words = [
         before ? `Last: ${massText(before.mass, unit())} on ${dayWords(before.date)}.` : null,
-        trendWords(history(), date, unit(), rateAsked(workbench, date, settings.now())),
+        trendWords(history(), date, unit(), rateAsked(lifter, date, settings.now())),
       ];
       return {
         date,
@@ -76,7 +76,7 @@ export function openWatch(workbench: Workbench, settings: SettingsDesk, unit: ()
         words: words.filter((each) => each !== null),
       };
     },
-    doubt: (mass) => weighInDoubt(mass, workbench.today(), history().weighIns, unit()),
+    doubt: (mass) => weighInDoubt(mass, lifter.today(), history().weighIns, unit()),
     lifts: (query) => liftSummaries(liftRows(found(query), null, history().bodyMassOn)),
     results: (lift, query) =>
       pastSessions(liftRows(found(query), lift, history().bodyMassOn)).toReversed(),
@@ -151,7 +151,7 @@ export interface Changed {
 }
 
 /** What the screens ask of the past. Everything answers at once; only `change` changes anything. */
-export interface Watch {
+export interface LookBack {
   /** Unit of the program in use. */
   readonly unit: () => Unit;
   /** The weekly review. @throws Refusal when the program cannot be read. */
@@ -174,17 +174,17 @@ export interface Watch {
 
 /** The review of the last `weeks` calendar weeks; weight is spoken of only to who asked for it. */
 export function reviewOf(
-  workbench: Workbench,
+  lifter: Lifter,
   weeks: number,
-  { weightAdvice } = workbench.settings().settings,
+  { weightAdvice } = lifter.settings().settings,
 ): Review {
-  const history = workbench.journal().history();
+  const history = lifter.journal().history();
   return review(
     {
-      program: workbench.program(),
+      program: lifter.program(),
       past: history,
       weighIns: history.weighIns,
-      today: workbench.today(),
+      today: lifter.today(),
       weightAdvice: weightAdvice === 'yes',
     },
     weeks,

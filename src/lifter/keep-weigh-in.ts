@@ -9,7 +9,7 @@ import type { Program } from '../program/program.ts';
 import type { Settings } from '../settings/settings.ts';
 import { Refusal } from '../text/problem.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
-import type { Workbench } from './open-workbench.ts';
+import type { Lifter } from './open-lifter.ts';
 
 /**
  * Records a weigh-in; a reading of the same day that cannot be right beside it is taken out, and so
@@ -39,14 +39,14 @@ export const replacedWords = (replaced: readonly WeighIn[], unit: Unit): string 
 
 /** The rate as the review reads it, on a day; null for who gets no advice on weight. */
 export function rateAsked(
-  workbench: Workbench,
+  lifter: Lifter,
   today: Temporal.PlainDate,
   { weightAdvice }: Pick<Settings, 'weightAdvice'>,
 ): RateQuestion | null {
   if (weightAdvice !== 'yes') return null;
-  const past = workbench.journal().history();
+  const past = lifter.journal().history();
   const { weighIns, sessions } = past;
-  const program = programOrNull(workbench);
+  const program = programOrNull(lifter);
   const cutFrom = program && cutStart(program, sessions, today);
   return rateQuestion(
     { program: program ?? { monthlyCycle: false }, past, weighIns, today },
@@ -55,9 +55,9 @@ export function rateAsked(
 }
 
 /** Weight is kept whatever is wrong with the program. */
-function programOrNull(workbench: Workbench): Program | null {
+function programOrNull(lifter: Lifter): Program | null {
   try {
-    return workbench.program();
+    return lifter.program();
   } catch (error) {
     if (error instanceof Refusal) return null;
     throw error;
