@@ -1,11 +1,15 @@
+import { adviceOn } from '../lifter/drafting.ts';
 import { keepGear } from '../lifter/gear.ts';
 import { DRAFT_NAMES, writeNewProgram } from '../lifter/new-program.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { toRemember } from '../lifter/program-choice.ts';
 import { recentBests } from '../lifter/recent-bests.ts';
-import { findingsOf, reasonWords } from '../lifter/rules.ts';
+import { reasonWords } from '../lifter/rules.ts';
+import { programFigures } from '../program/check/figures.ts';
+import { doneText } from '../program/done-text.ts';
 import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
 import type { Before, Best, Wishes } from '../program/draft/wishes.ts';
+import type { Program } from '../program/program.ts';
 import { wrapped } from '../text/columns.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
@@ -46,14 +50,16 @@ export const run: Run = async (call) => {
   const wishes = wishesOf(answered, reading, lifter, from);
   const path = call.options.print === true ? null : draftPath(call, lifter, wishes.name);
   const draft = draftProgram(wishes);
-  const why = explanation(draft, wishes, textSize(call.ports).width);
+  const { width } = textSize(call.ports);
+  const why = explanation(draft, wishes, width);
   if (path === null) {
     call.write(draft.text.replace(/\n$/, ''));
     for (const line of why) call.tell(line);
     return 0;
   }
   writeNewProgram(path, draft.text, call.ports);
-  call.print([...why, '', `Written to ${path}.`].join('\n'));
+  const plan = planLines(draft.program, width);
+  call.print([...plan, '', ...why, '', `Written to ${path}.`].join('\n'));
   const isUsed =
     call.options.use === true ||
     (isAsked(call) && (await askYesNo(call, 'Use it from now on, yes or no?', 'yes')));
@@ -161,19 +167,32 @@ function withHistory(told: readonly Best[], lifter: Lifter): readonly Best[] {
 const daysOf = ({ program: { daysPerWeek } }: Before): Wishes['days'] =>
   daysPerWeek <= 2 ? 2 : daysPerWeek === 3 ? 3 : 4;
 
+/** The program day by day, as on paper. */
+function planLines(program: Program, width: number): string[] {
+  const { days } = programFigures(program);
+  return [
+    program.name,
+    ...program.days.flatMap(({ name, exercises }, at) => [
+      '',
+      `${name} · ${days[at]?.minutes ?? 0} min`,
+      ...exercises.flatMap((one) =>
+        wrapped(`${one.lift.name}: ${doneText(one)}`, width - 2, '  ').map((line) => `  ${line}`),
+      ),
+    ]),
+  ];
+}
+
 function explanation(draft: Draft, wishes: Wishes, width: number): string[] {
   const told = (reasons: readonly Reason[]) =>
     reasons.flatMap((reason) => wrapped(`- ${reasonWords(reason, wishes.unit).text}`, width, '  '));
-  const findings = findingsOf(draft.program, wishes.gear).filter(
-    ({ accepted }) => accepted === null,
-  );
+  const findings = adviceOn(draft, wishes.gear);
   return [
-    `${draft.program.name}, chosen:`,
+    'Chosen:',
     ...told(draft.chosen),
     ...(draft.givenUp.length > 0 ? ['', 'Given up:', ...told(draft.givenUp)] : []),
     '',
     ...(findings.length === 0
-      ? ['The check finds nothing to better.']
+      ? [`The check finds nothing${draft.lost.length > 0 ? ' else' : ''} to better.`]
       : [
           'The check says:',
           ...findings.flatMap(({ text, fix }) => wrapped(`- ${text} ${fix}`, width, '  ')),

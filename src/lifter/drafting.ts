@@ -2,11 +2,13 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { type ProgramFigures, programFigures } from '../program/check/figures.ts';
-import { draftProgram } from '../program/draft/draft-program.ts';
+import { keyWords } from '../program/check/words.ts';
+import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
 import type { Best, Wishes } from '../program/draft/wishes.ts';
 import type { Program } from '../program/program.ts';
 import type { Answers } from '../settings/answers-schema.ts';
 import type { Problem } from '../text/problem.ts';
+import type { Gear } from '../training/gear.ts';
 import { KITS } from '../training/kits.ts';
 import type { Lift } from '../training/lift.ts';
 import type { Mass, Unit } from '../training/mass.ts';
@@ -18,7 +20,7 @@ import type { Lifter } from './open-lifter.ts';
 import type { SettingsKeeper } from './ports.ts';
 import { programsFolder, toRemember } from './program-choice.ts';
 import { recentBests } from './recent-bests.ts';
-import { findingsOf, reasonWords } from './rules.ts';
+import { type FindingWords, findingsOf, reasonWords } from './rules.ts';
 
 /** A program as the answers make it, ready to be looked at. Nothing of it is written. */
 export interface Drafted {
@@ -148,8 +150,19 @@ function wishesOf(answers: Answers, lifter: Lifter): Wishes {
   };
 }
 
+/** What the check would better in a draft; what was given up for a cause is not asked for again. */
+export function adviceOn({ program, lost }: Draft, gear: Gear): readonly FindingWords[] {
+  const given = new Set(lost.map(({ facts }) => keyWords(String(facts.muscle))));
+  const isGiven = ({ facts: { muscle, muscles } }: FindingWords): boolean => {
+    const named = String(muscle ?? muscles ?? '').split(/, | and /);
+    return named.every((each) => given.has(keyWords(each)));
+  };
+  return findingsOf(program, gear).filter((found) => found.accepted === null && !isGiven(found));
+}
+
 function draftedFrom(wishes: Wishes): Drafted {
-  const { text, program, chosen, givenUp } = draftProgram(wishes);
+  const draft = draftProgram(wishes);
+  const { text, program, chosen, givenUp } = draft;
   const words = (reasons: readonly Reason[]) =>
     reasons.map((reason) => reasonWords(reason, wishes.unit).text);
   const lifts = program.days
@@ -162,7 +175,7 @@ function draftedFrom(wishes: Wishes): Drafted {
     band: CHECK_LIMITS.weeklySets[wishes.aim],
     chosen: words(chosen),
     givenUp: words(givenUp),
-    advice: findingsOf(program, wishes.gear).map((finding) => `${finding.text} ${finding.fix}`),
+    advice: adviceOn(draft, wishes.gear).map((finding) => `${finding.text} ${finding.fix}`),
     lifts: [...new Map(lifts.map((lift) => [lift.key, lift])).values()].slice(0, MOST_LIFTS),
     bests: wishes.bests,
   };

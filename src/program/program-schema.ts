@@ -21,7 +21,8 @@ const clusterSchema = z
     }).optional(),
   })
   .meta({
-    description: 'A cluster: one lead set, then mini-sets of the same load after short rests.',
+    description:
+      'A cluster: one lead set, then mini-sets of the same load after short rests (rest-pause, in gyms; common practice).',
   });
 
 export const exerciseSchema = z

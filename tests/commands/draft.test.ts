@@ -62,8 +62,8 @@ test.skipIf(process.platform === 'win32')('no draft takes the place of a pipe', 
 test('--print writes nothing, and keeps words out of stdout', async () => {
   const { out, err } = await home.run('draft', '--days', '2', '--print');
   expect(out).toMatch(/^# yaml-language-server/);
-  expect(out).not.toContain('chosen:');
-  expect(err).toContain('chosen:');
+  expect(out).not.toContain('Chosen:');
+  expect(err).toContain('Chosen:');
   expect(existsSync(plan('my-two-days'))).toBe(false);
 });
 

@@ -25,7 +25,7 @@ describe('review', () => {
     expect([status, err]).toEqual([0, '']);
     const [title, , verdict = ''] = out.split('\n');
     expect(title).toMatch(/^Weekly review · Three days · Wed 25 Nov 2026$/);
-    expect(verdict).toMatch(/^(Do less|You may do more|Stay the course)/);
+    expect(verdict).toMatch(/^(Do less|You may do more|Go on as you are)/);
     for (const part of ['Strength kept', 'Rate of loss', 'Hard sets a week', 'Week by week']) {
       expect(out).toContain(part);
     }

@@ -43,7 +43,7 @@ days:
   const read = readProgram(text, 'bad.yaml');
   if (!read.ok) throw new Error('It can be read.');
   const findings = checkProgram(read.program, wishes.gear);
-  const draft = { text, program: read.program, findings, chosen: [], givenUp: [] };
+  const draft = { text, program: read.program, findings, chosen: [], givenUp: [], lost: [] };
   expect(draftFaults(draft, wishes)).toEqual(
     expect.arrayContaining([
       'no horizontal-push',

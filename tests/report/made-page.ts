@@ -24,7 +24,7 @@ export function madePage(): PageView {
     program: 'Lean spring',
     made: '5 October 2026',
     unit: 'kg',
-    headline: 'Stay the course.',
+    headline: 'Go on as you are.',
     findings: [{ text: 'Four of six sessions were done.', source: 'common practice' }],
     figures: [{ name: 'Strength kept', value: '99 %', about: 'median of the compound lifts' }],
     body: {

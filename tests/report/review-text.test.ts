@@ -11,7 +11,7 @@ describe('the review in text', () => {
     expect(lines.join('\n')).toMatchInlineSnapshot(`
       "Weekly review · Lean spring · Sun 18 Oct 2026
 
-      Stay the course: 101 % of your strength kept, 0.7 % of body weight a week, 6 of
+      Go on as you are: 101 % of your strength kept, 0.7 % of body weight a week, 6 of
       6 sessions in two weeks.
 
       - Lats had more than 10 hard sets a week in the last two full weeks.
@@ -71,7 +71,7 @@ describe('the review in text', () => {
       "Weekly review · Lean spring · Sun
       18 Oct 2026
 
-      Stay the course: 101 % of your
+      Go on as you are: 101 % of your
       strength kept, 0.7 % of body
       weight a week, 6 of 6 sessions in
       two weeks.

@@ -24,6 +24,9 @@ export const CHECK_LIMITS = {
   /** Of a body weight lift, whose reps go up where its load cannot. Ours. */
   bodyReps: [4, 25],
   compoundRest: [180, 300],
+  /** From so many reps on a set is not heavy, and less rest does. Ours. */
+  lightReps: 10,
+  lightRest: [90, 300],
   clusterLead: [12, 15],
   clusterRest: [10, 15],
   clusterSets: 5,

@@ -16,6 +16,8 @@ export const PACES: readonly [Pace, ...Pace[]] = [
 /** Choices of a draft. Ours, but for what names another source. */
 export const DRAFT_LIMITS = {
   isolationRest: { from: 90, to: 120 },
+  /** Of compounds of many reps, which are light. */
+  lightRest: { from: 120, to: 180 },
   /** Fewest and most sets of a lift; of a cluster the lead set is among them. */
   compoundSets: [2, 4],
   isolationSets: [2, 3],

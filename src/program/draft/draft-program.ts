@@ -25,6 +25,8 @@ export interface Draft {
   readonly chosen: readonly Reason[];
   /** What of the wishes and rules could not be kept, each with its cause. */
   readonly givenUp: readonly Reason[];
+  /** The same as data. */
+  readonly lost: readonly Lost[];
 }
 
 /**
@@ -48,6 +50,7 @@ export function draftProgram(wishes: Wishes): Draft {
     findings: checkProgram(program, wishes.gear),
     chosen: chosenReasons(program, wishes, pace),
     givenUp: givenUpReasons(plan, wishes, lifts, pace),
+    lost: givenUp(plan, wishes, lifts, pace),
   };
 }
 
@@ -76,7 +79,11 @@ const WEIGHT: Readonly<Record<Lost['what'], number>> = { movement: 4, direct: 2,
 
 const introduction = ({ days, minutes }: Wishes): readonly string[] => [
   `Drafted for ${days} days a week of at most ${minutes} minutes. The days are done one after`,
-  days < 4
-    ? 'the other, with a day of rest between them (Monday, Wednesday and Friday, for example).'
-    : 'the other, at most two of them running (Monday, Tuesday, Thursday and Friday, for example).',
+  `the other, ${SPACING[days]}.`,
 ];
+
+const SPACING: Readonly<Record<Wishes['days'], string>> = {
+  2: 'with two or three days of rest between them (Monday and Thursday, for example)',
+  3: 'with a day of rest between them (Monday, Wednesday and Friday, for example)',
+  4: 'at most two of them running (Monday, Tuesday, Thursday and Friday, for example)',
+};

@@ -38,7 +38,7 @@ export const DRAFT_RULES: readonly Rule[] = [
   ours(
     'draft-volume',
     ({ count, low, high }) =>
-      `${count} muscles get ${low}–${high} hard sets a week, those trained directly on at least two days.`,
+      `${count} ${count === 1 ? 'muscle gets' : 'muscles get'} ${low}–${high} hard sets a week, those trained directly on at least two days.`,
     'common practice; counted 1 direct, 0.5 indirect (Pelland 2024)',
   ),
   ours(

@@ -1,7 +1,8 @@
 import type { Lift, Pattern } from '../../training/lift.ts';
 import type { Unit } from '../../training/mass.ts';
+import { CHECK_LIMITS } from '../check/check-limits.ts';
 import { DEFAULTS, defaultReserve } from '../defaults.ts';
-import type { Exercise, Range } from '../program.ts';
+import type { Exercise, Range, Rest } from '../program.ts';
 import { exerciseBefore } from './choose-lift.ts';
 import { DRAFT_LIMITS, PACES, type Pace } from './draft-limits.ts';
 import { startFrom } from './start-load.ts';
@@ -66,12 +67,15 @@ function newExercise(lift: Lift, pace: Pace): Exercise {
     style: 'straight',
     sets: 3,
     range: rangeOf(lift),
-    rest:
-      lift.kind === 'compound' && lift.counts === 'reps'
-        ? pace.compound
-        : DRAFT_LIMITS.isolationRest,
+    rest: restOf(lift, pace),
     reserve: defaultReserve(lift, 'straight'),
   };
+}
+
+/** Heavy compounds rest long; many reps of a light one, and isolation, need less. Common practice. */
+function restOf(lift: Lift, pace: Pace): Rest {
+  if (lift.kind !== 'compound' || lift.counts !== 'reps') return DRAFT_LIMITS.isolationRest;
+  return rangeOf(lift)[0] >= CHECK_LIMITS.lightReps ? DRAFT_LIMITS.lightRest : pace.compound;
 }
 
 /** Ours, inside the 4–10 reps of heavy compounds (common practice). */

@@ -24,7 +24,7 @@ export function chosenReasons(program: Program, wishes: Wishes, pace: Pace): rea
   const isAlone = !wishes.gear.safeties && wishes.gear.bars.length > 0;
   return [
     draftReason('draft-days', { days: wishes.days, longest, minutes: wishes.minutes }),
-    draftReason('draft-volume', { count: inBand, low, high }),
+    ...(inBand > 0 ? [draftReason('draft-volume', { count: inBand, low, high })] : []),
     ...(isApart(program) ? [draftReason('draft-apart')] : []),
     ...keptReasons(exercises, wishes),
     ...lifts

@@ -245,7 +245,10 @@ class Week {
   #addDirectly(muscle: Muscle): boolean {
     const keys = DIRECT[muscle] ?? FOCUS_ONLY[muscle] ?? [];
     const found = lineUp([keys], this.#taken(), this.#wishes, this.#lifts);
-    return found.some((lift) => this.#addFirst([lift], this.#homesFor(lift)));
+    // A compound stands in only where nothing for the muscle alone can be done.
+    const alone = found.filter(({ kind }) => kind === 'isolation');
+    const able = alone.length > 0 ? alone : found;
+    return able.some((lift) => this.#addFirst([lift], this.#homesFor(lift)));
   }
 
   /** Days for one more lift: those without its muscles first, then those with most time left. */

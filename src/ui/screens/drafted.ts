@@ -46,7 +46,7 @@ function volumeLines(
   const counted = muscles.filter(({ hardSets, directDays }) => hardSets > high || directDays > 0);
   const outside = counted.filter(({ hardSets }) => hardSets < low || hardSets > high);
   const within = counted.length - outside.length;
-  const words = `${within} of ${counted.length} muscles get ${low}–${high} hard sets a week`;
+  const words = `${within} of ${counted.length} ${counted.length === 1 ? 'muscle gets' : 'muscles get'} ${low}–${high} hard sets a week`;
   const others = outside.map(({ muscle, hardSets }) => `${keyWords(muscle)} ${hardSets}`);
   return paragraph(others.length === 0 ? `${words}.` : `${words}; ${others.join(', ')}.`, columns);
 }

@@ -1,7 +1,7 @@
 import type { Sheet } from '../../lifter/change-program.ts';
 import { keyWords } from '../../program/check/words.ts';
+import { doneShortText, doneText } from '../../program/done-text.ts';
 import type { Exercise } from '../../program/program.ts';
-import { durationRangeText, rangeText } from '../../text/durations.ts';
 import { safeText } from '../../text/safe-text.ts';
 import { BLANK, type Line, line, paragraph, span, spread, widthOf } from '../line.ts';
 import type { SheetScreen } from '../ui-state.ts';
@@ -61,20 +61,7 @@ function dayLines({ program, figures }: Sheet, chosen: number, columns: number) 
 export function doneLine(exercise: Exercise, columns: number, mark = ''): Line {
   const name: Line = [span(mark, 'drawn'), span(safeText(exercise.lift.name))];
   const whole = spread(name, [span(doneText(exercise))], columns);
-  return whole === name ? spread(name, [span(setsText(exercise))], columns) : whole;
-}
-
-function doneText(exercise: Exercise): string {
-  const { from, to } = exercise.rest;
-  return exercise.style === 'cluster'
-    ? `cluster ${rangeText(exercise.range)}, ${exercise.mostSets} sets`
-    : `${setsText(exercise)}, ${durationRangeText([from, to])}`;
-}
-
-/** The same where there is little room. */
-function setsText(exercise: Exercise): string {
-  const sets = exercise.style === 'cluster' ? exercise.mostSets : exercise.sets;
-  return `${sets} × ${rangeText(exercise.range)}${exercise.lift.counts === 'seconds' ? ' s' : ''}`;
+  return whole === name ? spread(name, [span(doneShortText(exercise))], columns) : whole;
 }
 
 /** Hard sets a muscle; those outside the band are marked by a word. */

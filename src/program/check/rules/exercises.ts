@@ -36,10 +36,14 @@ export const EXERCISE_RULES = [
     standing: 'printed',
     source: ACSM,
     sentence: ({ lift, from, to }) =>
-      `${lift} has rests of ${durationRangeText([Number(from), Number(to)])}; heavy sets want 3–5 min.`,
+      `${lift} has rests of ${durationRangeText([Number(from), Number(to)])}; compounds want 3–5 min, many reps of a light one at least 90 s.`,
     find: (checked) =>
       compounds(checked)
-        .filter(({ rest }) => !within([rest.from, rest.to], CHECK_LIMITS.compoundRest))
+        .filter(({ rest, range: [low] }) => {
+          const isHeavy = low < CHECK_LIMITS.lightReps;
+          const wanted = isHeavy ? CHECK_LIMITS.compoundRest : CHECK_LIMITS.lightRest;
+          return !within([rest.from, rest.to], wanted);
+        })
         .map((exercise) => at(exercise, 'advice', { ...exercise.rest }, 'Write rest: 3-5 min.')),
   },
   {
