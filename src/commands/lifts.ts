@@ -2,7 +2,7 @@ import { openLifter } from '../lifter/open-lifter.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import { missingFor } from '../program/check/rules/gear.ts';
 import { keyWords } from '../program/check/words.ts';
-import { findLifts, nearestLift } from '../program/find-lifts.ts';
+import { findLifts, nearestLift, respelled } from '../program/find-lifts.ts';
 import { textTable } from '../report/table.ts';
 import { wrapped } from '../text/columns.ts';
 import { jsonText } from '../text/json-text.ts';
@@ -21,15 +21,15 @@ export const run: Run = ({ args, global, ports, print, tell }) => {
   const gear = lifter.gear();
   const query = args.join(' ');
   const found = findLifts(lifts, query, gear);
-  const near = found.length === 0 ? nearestLift(lifts, query) : null;
+  const near = found.length === 0 ? nearTo(lifts, query, gear) : null;
   if (found.length === 0 && !near) {
     throw new Refusal({
       what: `There is no lift like "${safeText(query)}".`,
       fix: 'Try one word of its name or a muscle, such as "holdfast lifts row".',
     });
   }
-  if (near) tell(`There is no lift like "${safeText(query)}"; the nearest is this one.`);
-  const listed = near ? [near] : found;
+  if (near) tell(`There is no lift like "${safeText(query)}"; ${near.words}`);
+  const listed = near?.lifts ?? found;
   if (global.json) {
     print(
       jsonText({ schema: 1, lifts: listed.map((lift) => jsonOf(lift, gear)) } satisfies LiftsJson),
@@ -68,11 +68,21 @@ const jsonOf = (lift: Lift, gear: Gear): LiftsJson['lifts'][number] => ({
   missing: missingFor({ lift, step: null }, gear),
 });
 
+/** What was most likely meant by words that fit nothing. */
+function nearTo(lifts: ReadonlyMap<string, Lift>, query: string, gear: Gear) {
+  const near = nearestLift(lifts, query);
+  if (near) return { lifts: [near], words: 'the nearest is this one.' };
+  const meant = respelled(lifts, query);
+  const found = meant === null ? [] : findLifts(lifts, meant, gear);
+  return found.length > 0 ? { lifts: found, words: `these fit "${meant}".` } : null;
+}
+
 const LOADED_BY: Readonly<Record<Lift['loading'], string>> = {
   barbell: 'bar',
   dumbbell: 'dumbbells',
   stack: 'machine',
   bodyweight: '',
+  band: 'band',
   free: 'other load',
 };
 

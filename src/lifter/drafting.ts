@@ -10,7 +10,7 @@ import type { Answers } from '../settings/answers-schema.ts';
 import type { Problem } from '../text/problem.ts';
 import type { Gear } from '../training/gear.ts';
 import { KITS } from '../training/kits.ts';
-import type { Lift } from '../training/lift.ts';
+import type { Lift, Loading } from '../training/lift.ts';
 import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { keepGear } from './gear.ts';
@@ -54,6 +54,9 @@ export interface Drafting {
   readonly take: (answers: Answers) => Problem | null;
   readonly keepGear: (gear: Answers['gear']) => Problem | null;
 }
+
+/** Of these nobody knows a best by its load. */
+const NO_BEST: ReadonlySet<Loading> = new Set(['bodyweight', 'band']);
 
 /** Lifts that are asked for a best: the main ones. */
 const MOST_LIFTS = 6;
@@ -167,7 +170,7 @@ function draftedFrom(wishes: Wishes): Drafted {
     reasons.map((reason) => reasonWords(reason, wishes.unit).text);
   const lifts = program.days
     .flatMap(({ exercises }) => exercises.map(({ lift }) => lift))
-    .filter(({ kind, loading }) => kind === 'compound' && loading !== 'bodyweight');
+    .filter(({ kind, loading }) => kind === 'compound' && !NO_BEST.has(loading));
   return {
     text,
     program,

@@ -19,6 +19,9 @@ const EVERYDAY_NAMES: Readonly<Record<string, readonly string[]>> = {
   'dumbbell-side-raise': ['lateral raise', 'side lateral'],
   'cable-side-raise': ['lateral raise'],
   'machine-side-raise': ['lateral raise'],
+  'band-side-raise': ['lateral raise'],
+  'band-pulldown': ['lat pulldown'],
+  'band-pushdown': ['triceps pressdown'],
   'dumbbell-rear-raise': ['rear delt fly', 'reverse fly', 'rear lateral'],
   'machine-rear-fly': ['reverse pec deck', 'rear delt machine'],
   'machine-fly': ['pec deck', 'butterfly'],
@@ -78,6 +81,19 @@ export function findLifts(
     })
     .sort((a, b) => a.rank - b.rank)
     .map(({ lift }) => lift);
+}
+
+/** The query with each word that begins no known word spelled like the nearest that does; null where one is near none. */
+export function respelled(lifts: ReadonlyMap<string, Lift>, query: string): string | null {
+  const known = new Set(
+    [...lifts.values()].flatMap(({ key, name, trains }) =>
+      [key, name, ...(EVERYDAY_NAMES[key] ?? []), ...Object.keys(trains)].flatMap(wordsIn),
+    ),
+  );
+  const words = wordsIn(query).map((word) =>
+    [...known].some((one) => one.startsWith(word)) ? word : nearestKey(word, known),
+  );
+  return words.length > 0 && words.every((word) => word !== null) ? words.join(' ') : null;
 }
 
 /** What a lift is called where nothing else is said. Common practice. */

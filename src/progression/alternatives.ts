@@ -64,6 +64,8 @@ function isOwned({ loading, hands }: Lift, gear: Gear): boolean {
       );
     case 'stack':
       return gear.stacks.length > 0;
+    case 'band':
+      return gear.bands.length > 0;
     case 'bodyweight':
     case 'free':
       return true;

@@ -32,6 +32,7 @@ const SHARE_OF_BARBELL: Readonly<Record<Loading, number>> = {
   dumbbell: 0.42,
   stack: 0.9,
   bodyweight: 1,
+  band: 0.6,
   free: 0.6,
 };
 

@@ -3,7 +3,7 @@ import type { Finding } from '../program/check/check-program.ts';
 import { programFigures } from '../program/check/figures.ts';
 import { keyWords } from '../program/check/words.ts';
 import type { Program } from '../program/program.ts';
-import { wrapped } from '../text/columns.ts';
+import { columnsOf, wrapped } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
 import { barRows } from './bar-rows.ts';
 import type { TextSize } from './review-text.ts';
@@ -64,11 +64,14 @@ function countLine(open: readonly Finding[]): string {
   return `${counted(errors, 'error', 'errors')}, ${counted(open.length - errors, 'advice', 'pieces of advice')}.`;
 }
 
+/** Columns that bars beside the table need, to tell anything. */
+const LEAST_FOR_BARS = 60;
+
 /** Hard sets a muscle against those aimed at, days trained, minutes a day. */
 function figureLines(program: Program, { width, glyphs }: TextSize): string[] {
   const { muscles, days } = programFigures(program);
   const band = CHECK_LIMITS.weeklySets[program.aim];
-  const byMuscle = textTable(
+  const [heading = '', ...rows] = textTable(
     [
       { heading: 'muscle', align: 'left' },
       { heading: 'hard sets', align: 'right' },
@@ -83,11 +86,12 @@ function figureLines(program: Program, { width, glyphs }: TextSize): string[] {
     ]),
     width,
   );
-  const bars = muscles.map(({ muscle, hardSets }) => ({
-    label: keyWords(muscle),
-    value: hardSets,
-    text: String(hardSets),
-  }));
+  const bars = barRows(
+    muscles.map(({ hardSets }) => ({ label: '', value: hardSets, text: '' })),
+    band,
+    width - columnsOf(heading),
+    glyphs,
+  );
   const byDay = textTable(
     [
       { heading: 'day', align: 'left' },
@@ -100,9 +104,8 @@ function figureLines(program: Program, { width, glyphs }: TextSize): string[] {
   return [
     `In the average week (aim: ${program.aim}, ${band[0]}–${band[1]} hard sets):`,
     '',
-    ...byMuscle,
-    '',
-    ...barRows(bars, band, width, glyphs),
+    heading,
+    ...rows.map((row, at) => (width < LEAST_FOR_BARS ? row : `${row} ${bars[at]}`.trimEnd())),
     '',
     ...byDay,
   ];

@@ -100,6 +100,11 @@ export function setUp(need: LoadedOn, load: Mass, gear: Gear, now: Equipment): S
       const made = withPlates(gear, now, belt);
       return worn.bands.length > 0 ? { ...made, on: 'bands', bands: worn.bands } : made;
     }
+    case 'band': {
+      const bands = bandsFor(gear, load);
+      const none = { name: 'bands', plates: [], each: 1, handle: null } as const;
+      return bands && { ...withPlates(gear, now, none), on: 'bands', bands };
+    }
     default:
       return null;
   }
@@ -184,14 +189,20 @@ export interface BodyGear {
  */
 export function bodyGearFor(gear: Gear, setting: Mass): BodyGear | null {
   if (setting < 0) {
-    const [counts] = pieceSums(bandsOf(gear)).fewest(minus(NO_MASS, setting));
-    return counts ? { plates: [], bands: gear.bands.filter((_, at) => counts[at]) } : null;
+    const bands = bandsFor(gear, minus(NO_MASS, setting));
+    return bands && { plates: [], bands };
   }
   const kinds = gear.belt ? platesOf(gear) : [];
   const [counts] = pieceSums(singlesOf(kinds)).fewest(setting);
   return counts
     ? { plates: kinds.flatMap((kind, at) => Array<PlateKind>(counts[at]!).fill(kind)), bands: [] }
     : null;
+}
+
+/** The fewest bands that come to exactly `pull` together; null where none do. */
+function bandsFor(gear: Gear, pull: Mass): readonly Band[] | null {
+  const [counts] = pieceSums(bandsOf(gear)).fewest(pull);
+  return counts ? gear.bands.filter((_, at) => counts[at]) : null;
 }
 
 /** A dumbbell handle and what is on it; two for two hands, both alike. */

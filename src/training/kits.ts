@@ -14,6 +14,7 @@ const DUMBBELLS: Readonly<Record<Unit, readonly number[]>> = {
 };
 
 const NO_BAR = { bars: [], plates: [], dumbbells: [], handles: [], belt: false } as const;
+const NO_BANDS = { bands: [] } as const;
 
 const pairsIn = (unit: Unit): Gear['dumbbells'] =>
   DUMBBELLS[unit].map((amount) => ({ stamped: { amount, unit }, count: 2 }));
@@ -22,13 +23,23 @@ const pairsIn = (unit: Unit): Gear['dumbbells'] =>
 export const KITS: readonly Kit[] = [
   kit('body weight and bands', [], () => NO_BAR),
   kit('bands, chin-up bar and dip station', ['chin-up bar', 'dip station'], () => NO_BAR),
-  kit('dumbbells', [], (unit) => ({ ...NO_BAR, dumbbells: pairsIn(unit) })),
-  kit('dumbbells and a bench', ['bench'], (unit) => ({ ...NO_BAR, dumbbells: pairsIn(unit) })),
+  kit('dumbbells', [], (unit) => ({
+    ...NO_BAR,
+    ...NO_BANDS,
+    dumbbells: pairsIn(unit),
+  })),
+  kit('dumbbells and a bench', ['bench'], (unit) => ({
+    ...NO_BAR,
+    ...NO_BANDS,
+    dumbbells: pairsIn(unit),
+  })),
   kit('rack, bar and bench', ['bench', 'rack', 'chin-up bar'], () => ({
+    ...NO_BANDS,
     dumbbells: [],
     handles: [],
   })),
   kit('rack, bar, bench and dumbbells', ['bench', 'rack', 'chin-up bar'], (unit) => ({
+    ...NO_BANDS,
     dumbbells: pairsIn(unit),
   })),
 ];

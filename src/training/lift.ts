@@ -1,6 +1,6 @@
 import type { Station } from './gear.ts';
 
-export const LOADINGS = ['barbell', 'dumbbell', 'stack', 'bodyweight', 'free'] as const;
+export const LOADINGS = ['barbell', 'dumbbell', 'stack', 'bodyweight', 'band', 'free'] as const;
 export type Loading = (typeof LOADINGS)[number];
 
 export const PATTERNS = [
@@ -60,6 +60,7 @@ export const BASIS: Readonly<Record<Loading, Basis>> = {
   dumbbell: 'hand',
   stack: 'stack',
   bodyweight: 'added',
+  band: 'load',
   free: 'load',
 };
 

@@ -87,6 +87,7 @@ const MADE_BY: Readonly<Record<Loading, (gear: Gear, need: LoadNeed) => readonly
     bandLoads(gear),
     sums(NO_MASS, gear.belt ? singlesOf(platesOf(gear)) : []),
   ],
+  band: (gear) => (gear.bands.length > 0 ? [bandPulls(gear)] : []),
   free: () => [],
 };
 
@@ -99,6 +100,18 @@ function sums(base: Mass, pieces: readonly Piece[]): Loads {
     atOrAbove: (wish) => onto(all.atOrAbove(minus(wish, base))),
     lightest: base,
     heaviest: plus(base, all.largest),
+  };
+}
+
+/** What any bands together pull with, one at least. */
+function bandPulls(gear: Gear): Loads {
+  const all = pieceSums(bandsOf(gear));
+  const lightest = micrograms(Math.min(...gear.bands.map(({ assistance }) => massOf(assistance))));
+  return {
+    atOrBelow: (wish) => (wish < lightest ? null : all.atOrBelow(wish)),
+    atOrAbove: (wish) => all.atOrAbove(micrograms(Math.max(wish, lightest))),
+    lightest,
+    heaviest: all.largest,
   };
 }
 

@@ -45,8 +45,7 @@ test('an error is named with its line and column, what would mend it, and exit 1
   const text = out.replace(/\s+/g, ' ');
   expect(text).toContain(`${path}:6:9: error: 27 hard sets a week for the chest`);
   expect(text).toContain('Take 6 sets off, from Bench press.');
-  expect(out).toMatch(/^chest +27 +3 +3$/m);
-  expect(out).toMatch(/^chest +#+.* 27$/m);
+  expect(out).toMatch(/^chest +27 +3 +3 +#+/m);
 });
 
 test('what the file accepts is quiet', async () => {

@@ -75,3 +75,12 @@ describe('help', () => {
     expect(err).toContain('For example: holdfast load 82.5');
   });
 });
+
+test('a word that is spelled wrongly finds what it is nearest to', async () => {
+  const { status, out, err } = await home.run('lifts', 'sqat');
+  expect(status).toBe(0);
+  expect(err).toContain('There is no lift like "sqat"; these fit "squat".');
+  expect(out).toContain('back-squat');
+  expect((await home.run('lifts', 'dumbell', 'press')).out).toContain('dumbbell-bench-press');
+  expect((await home.run('lifts', 'xyzzy')).status).toBe(2);
+});

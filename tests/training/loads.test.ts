@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { NOTHING_LOADED, setUp } from '../../src/training/equipment.ts';
 import {
   isLoadable,
   type LoadNeed,
@@ -25,6 +26,7 @@ const pair: LoadNeed = { loading: 'dumbbell', hands: 2, bar: null, step: null };
 const oneHand: LoadNeed = { ...pair, hands: 1 };
 const body: LoadNeed = { ...barbell, loading: 'bodyweight' };
 const free: LoadNeed = { ...barbell, loading: 'free' };
+const band: LoadNeed = { ...barbell, loading: 'band' };
 const stack: LoadNeed = { ...barbell, loading: 'stack' };
 
 /** Every load from the lightest up, in kg; the first `most` of them. */
@@ -37,6 +39,31 @@ function all(loads: Loads, most = 40): number[] {
   }
   return found;
 }
+
+describe('bands', () => {
+  const bands = [
+    { name: 'light', assistance: kg(10) },
+    { name: 'medium', assistance: kg(20) },
+    { name: 'heavy', assistance: kg(35) },
+  ];
+
+  test('pull alone or together, one of them at least', () => {
+    const gear = someGear({ bands });
+    expect(all(loadsFor(gear, band))).toEqual([10, 20, 30, 35, 45, 55, 65]);
+    expect(loadsFor(gear, band).atOrBelow(kilograms(9))).toBeNull();
+    expect(loadsFor(gear, band).heaviest).toBe(kilograms(65));
+  });
+
+  test('are named with the load', () => {
+    const made = setUp(band, kilograms(45), someGear({ bands }), NOTHING_LOADED);
+    expect(made?.bands.map(({ name }) => name)).toEqual(['light', 'heavy']);
+    expect(setUp(band, kilograms(12), someGear({ bands }), NOTHING_LOADED)).toBeNull();
+  });
+
+  test('without any, loads go by the free step', () => {
+    expect(all(loadsFor(someGear({ bands: [] }), band), 2)).toEqual([2.5, 5]);
+  });
+});
 
 describe('a barbell', () => {
   test('is the bar, its collars and pairs of plates', () => {

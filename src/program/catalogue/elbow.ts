@@ -17,6 +17,13 @@ export const ELBOW_FLEXIONS = {
     trains: { biceps: 1, forearms: 0.5 },
     form: 'Palms up, curl both dumbbells to the shoulders without a swing.',
   },
+  'band-curl': {
+    name: 'Band curl',
+    loading: 'band',
+    kind: 'isolation',
+    trains: { biceps: 1, forearms: 0.5 },
+    form: 'Standing on the band, palms up, curl the hands to the shoulders without a swing.',
+  },
   'incline-dumbbell-curl': {
     name: 'Incline dumbbell curl',
     loading: 'dumbbell',
@@ -108,6 +115,13 @@ export const ELBOW_EXTENSIONS = {
     joints: ['shoulder', 'elbow'],
     form: 'One dumbbell in both hands over the head, lower it behind the neck, straighten the elbows.',
     caution: 'Check that its plates are tight.',
+  },
+  'band-pushdown': {
+    name: 'Band pushdown',
+    loading: 'band',
+    kind: 'isolation',
+    trains: { triceps: 1 },
+    form: 'The band held fast high above, elbows at the sides, press down until the arms are straight.',
   },
   'cable-pushdown': {
     name: 'Cable pushdown',

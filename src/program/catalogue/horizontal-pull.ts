@@ -102,9 +102,16 @@ export const HORIZONTAL_PULLS = {
     trains: { 'rear-delts': 1, 'upper-back': 0.5 },
     form: 'Cable at head height, pull the rope to the forehead with the elbows high.',
   },
+  'band-row': {
+    name: 'Band row',
+    loading: 'band',
+    kind: 'compound',
+    trains: { lats: 1, 'upper-back': 1, 'rear-delts': 0.5, biceps: 0.5 },
+    form: 'Sitting, the band around the feet or a post, pull the hands to the lower ribs.',
+  },
   'band-pull-apart': {
     name: 'Band pull-apart',
-    loading: 'free',
+    loading: 'band',
     kind: 'isolation',
     trains: { 'rear-delts': 1, 'upper-back': 0.5 },
     form: 'Arms straight in front, pull the band apart to the chest.',

@@ -26,6 +26,13 @@ export const SHOULDER_RAISES = {
     trains: { 'side-delts': 1 },
     form: 'Low cable behind you, raise the handle out to the side to shoulder height.',
   },
+  'band-side-raise': {
+    name: 'Band side raise',
+    loading: 'band',
+    kind: 'isolation',
+    trains: { 'side-delts': 1 },
+    form: 'Standing on the band, soft elbows, raise both hands out to the sides to shoulder height.',
+  },
   'machine-side-raise': {
     name: 'Machine side raise',
     loading: 'stack',

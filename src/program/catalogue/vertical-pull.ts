@@ -48,6 +48,14 @@ export const VERTICAL_PULLS = {
     trains: { lats: 1, 'upper-back': 0.5, biceps: 0.5 },
     form: 'Thighs under the pad, pull the bar to the collarbones with a still trunk.',
   },
+  'band-pulldown': {
+    name: 'Band pulldown',
+    loading: 'band',
+    kind: 'compound',
+    trains: { lats: 1, 'upper-back': 0.5, biceps: 0.5 },
+    form: 'Kneeling, the band held fast high above, pull the hands to the collarbones with a still trunk.',
+    caution: 'Pull at what holds the band first: it must not come loose.',
+  },
   'underhand-pulldown': {
     name: 'Underhand pulldown',
     loading: 'stack',

@@ -65,8 +65,9 @@ export const MOVEMENTS = {
     'cable-row',
     'machine-row',
     'inverted-row',
+    'band-row',
   ],
-  'vertical pull': ['pull-up', 'lat-pulldown', 'neutral-grip-pull-up', 'chin-up'],
+  'vertical pull': ['pull-up', 'lat-pulldown', 'neutral-grip-pull-up', 'chin-up', 'band-pulldown'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type Movement = keyof typeof MOVEMENTS;
@@ -148,7 +149,13 @@ export const SKELETONS: Readonly<Record<2 | 3 | 4, Skeleton>> = {
 
 /** Lifts for one muscle alone, in the order in which muscles without direct work are seen to. */
 export const DIRECT: Readonly<Partial<Record<Muscle, readonly string[]>>> = {
-  'side-delts': ['dumbbell-side-raise', 'cable-side-raise', 'machine-side-raise', 'upright-row'],
+  'side-delts': [
+    'dumbbell-side-raise',
+    'cable-side-raise',
+    'machine-side-raise',
+    'band-side-raise',
+    'upright-row',
+  ],
   abs: ['cable-crunch', 'reverse-crunch', 'crunch', 'plank'],
   quads: ['leg-extension', 'step-up'],
   hamstrings: [
@@ -169,9 +176,10 @@ export const DIRECT: Readonly<Partial<Record<Muscle, readonly string[]>>> = {
     'dumbbell-triceps-extension',
     'dumbbell-kickback',
     'triceps-extension',
+    'band-pushdown',
     'close-push-up',
   ],
-  biceps: ['dumbbell-curl', 'cable-curl', 'hammer-curl', 'barbell-curl', 'chin-up'],
+  biceps: ['dumbbell-curl', 'cable-curl', 'hammer-curl', 'barbell-curl', 'band-curl', 'chin-up'],
   calves: ['machine-calf-raise', 'dumbbell-calf-raise', 'single-leg-calf-raise'],
 };
 
@@ -201,7 +209,13 @@ export const FIRST_DIRECT: readonly Muscle[] = ['side-delts', 'abs'];
 
 /** Only where the lifter wants to bring them up. */
 export const FOCUS_ONLY: Readonly<Partial<Record<Muscle, readonly string[]>>> = {
-  'rear-delts': ['cable-rear-fly', 'dumbbell-rear-raise', 'machine-rear-fly', 'face-pull'],
+  'rear-delts': [
+    'cable-rear-fly',
+    'dumbbell-rear-raise',
+    'machine-rear-fly',
+    'face-pull',
+    'band-pull-apart',
+  ],
   forearms: ['wrist-curl', 'hammer-curl', 'reverse-curl'],
   'lower-back': ['back-extension'],
   adductors: ['hip-adduction', 'side-lunge'],

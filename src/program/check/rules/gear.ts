@@ -134,6 +134,8 @@ export function missingFor(
           : 'a dumbbell';
     case 'stack':
       return gear.stacks.length > 0 ? null : 'a machine';
+    case 'band':
+      return gear.bands.length > 0 ? null : 'a band';
     case 'bodyweight':
     case 'free':
       return null;
