@@ -2,11 +2,8 @@ import type { Coach } from '../lifter/coach.ts';
 import type { Today } from '../lifter/prepare.ts';
 import { countsWords } from '../progression/counts-words.ts';
 import { loadWords } from '../progression/load-words.ts';
-import type {
-  PrescribedExercise,
-  PrescribedSet,
-  Prescription,
-} from '../progression/prescription.ts';
+import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import { setsWords } from '../progression/sets-words.ts';
 import { inTurnWords } from '../session/pairs.ts';
 import { dayWords } from '../text/day-words.ts';
 import { durationRangeText, rangeText } from '../text/durations.ts';
@@ -47,7 +44,7 @@ function exerciseLines(
   const madeUp = load === null ? null : coach.madeUp(exercise, load);
   return [
     `${exercise.name}  ${words(load)}${madeUp ? `  (${madeUp.words})` : ''}`,
-    `  ${setsText(exercise)}, ${rangeText(exercise.reserve)} in reserve, rest ${durationRangeText([exercise.rest.from, exercise.rest.to])}`,
+    `  ${setsWords(exercise)}, ${rangeText(exercise.reserve)} in reserve, rest ${durationRangeText([exercise.rest.from, exercise.rest.to])}`,
     ...(inTurn ? [`  ${inTurn}`] : []),
     ...(warmUp.length > 0
       ? [`  warm-up: ${warmUp.map((set) => `${words(set.load)} × ${set.reps}`).join(', ')}`]
@@ -63,13 +60,3 @@ function exerciseLines(
     }),
   ];
 }
-
-function setsText({ sets, minis, counts, perSide }: PrescribedExercise): string {
-  const each = counts === 'seconds' ? 's' : 'reps';
-  const side = perSide ? ' a side' : '';
-  if (minis)
-    return `cluster: lead ${aims(sets)} ${each}${side}, then up to ${minis.mostSets - 1} × ${minis.aim}`;
-  return `${sets.length} ${sets.length === 1 ? 'set' : 'sets'}: ${aims(sets)} ${each}${side}`;
-}
-
-const aims = (sets: readonly PrescribedSet[]): string => sets.map(({ aim }) => aim).join(', ');

@@ -107,7 +107,7 @@ function planWords({ load, basis, sets, minis, counts }: PrescribedExercise, uni
   const each = counts === 'seconds' ? 's' : 'reps';
   const words = load === null ? 'load to be chosen' : loadWords(load, basis, unit);
   return minis
-    ? `${words} · lead ${aims} ${each}, minis ${minis.aim}`
+    ? `${words} · ${aims} ${each}, then mini-sets of ${minis.aim}`
     : `${words} · ${aims} ${each}`;
 }
 

@@ -104,9 +104,14 @@ const SHORT_NAMES: Readonly<Record<string, string>> = {
   row: 'barbell-row',
 };
 
-/** The lift of exactly this name, key, everyday or short name, in any case; null where there is none. */
+/** The lift of exactly this name, key, everyday or short name, in any case, of one or several; null where there is none. */
 export function namedLift(lifts: ReadonlyMap<string, Lift>, name: string): Lift | null {
   const said = wordsIn(name).join(' ');
+  // Of several: squats, deadlifts.
+  return saidAs(lifts, said) ?? saidAs(lifts, said.replace(/([^s])s$/, '$1'));
+}
+
+function saidAs(lifts: ReadonlyMap<string, Lift>, said: string): Lift | null {
   const short = lifts.get(SHORT_NAMES[said] ?? '');
   if (short) return short;
   const isSaid = (other: string) => wordsIn(other).join(' ') === said;

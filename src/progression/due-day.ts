@@ -48,7 +48,7 @@ function turn(
   const [first] = days;
   if (!first) throw new RangeError('A program has at least one day.');
   const done = past.sessions.filter(({ setsDone }) => setsDone > 0);
-  const found = lastOfProgram(program, past, done);
+  const found = lastOfProgram(program, past, done, today);
   if (!found)
     return {
       day: first,
@@ -95,6 +95,8 @@ function turn(
 
 /** So many sessions are looked back on for one of the program's days under another name. Ours. */
 const LOOKED_BACK = 14;
+/** What was trained longer ago under another name says nothing of whose turn it is. Ours. */
+const LOOKED_BACK_DAYS = 28;
 /** A day under another name holds at least this share of the lifts that were trained. Ours. */
 const SAME_DAY = 2 / 3;
 
@@ -103,10 +105,17 @@ const SAME_DAY = 2 / 3;
  * were trained, and the latest session that is like no day of it. The day is −1 where the program
  * has none such any more; null without any session.
  */
-function lastOfProgram({ name, days }: Program, past: Past, done: readonly SessionDone[]) {
+function lastOfProgram(
+  { name, days }: Program,
+  past: Past,
+  done: readonly SessionDone[],
+  today: Today,
+) {
   const own = done.filter(({ program }) => program === name);
   // A program without a session of its name is a new one, or an old one with another name.
-  const candidates = own.length > 0 ? own : done.slice(-LOOKED_BACK);
+  const lately = ({ date }: SessionDone) =>
+    date.until(today, { largestUnit: 'days' }).days <= LOOKED_BACK_DAYS;
+  const candidates = own.length > 0 ? own : done.slice(-LOOKED_BACK).filter(lately);
   let unknown: SessionDone | null = null;
   for (const last of candidates.slice(-LOOKED_BACK).toReversed()) {
     const named = own.length > 0 ? days.findIndex((day) => day.name === last.day) : -1;

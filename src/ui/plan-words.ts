@@ -1,5 +1,6 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import { setsWords } from '../progression/sets-words.ts';
 import { rangeText } from '../text/durations.ts';
 import { massNumber, type Unit } from '../training/mass.ts';
 import { loadText, secondsText } from './words.ts';
@@ -10,19 +11,7 @@ export function planText(exercise: PrescribedExercise, unit: Unit): string {
     exercise.load === null ? 'a load to choose' : loadText(exercise.load, exercise, unit);
   const reserve =
     exercise.counts === 'seconds' ? [] : [`${rangeText(exercise.reserve)} in reserve`];
-  return [load, setsText(exercise), ...reserve].join(' · ');
-}
-
-function setsText(exercise: PrescribedExercise): string {
-  const { sets, minis, counts, perSide } = exercise;
-  const side = perSide ? ' a side' : '';
-  const aims = sets.map(({ aim }) => aim);
-  const [first] = aims;
-  if (minis)
-    return `${first} ${counts}, then mini-sets of ${minis.aim}, ${minis.mostSets} sets at most`;
-  const same = aims.every((aim) => aim === first);
-  const number = `${aims.length} ${aims.length === 1 ? 'set' : 'sets'} of`;
-  return `${number} ${same ? first : aims.join(', ')} ${counts}${side}`;
+  return [load, setsWords(exercise), ...reserve].join(' · ');
 }
 
 /** `rest 3 min to 5 min`. */

@@ -19,7 +19,7 @@ const table = (text: string, name = 'years.csv'): string => {
 const YEARS = [
   'Datum;Übung;Gewicht (kg);Wdh;Sätze;RIR;Laune',
   '31.12.2025;Bench;82,5;8/8/7;;1;gut',
-  '31.12.2025;Squat;100;5;3;2;',
+  '31.12.2025;Squats;100;5;3;2;',
   '02.01.2026;Deadlift;140;5;;;',
   '5.1.26;Pull-up;;6;3;1;',
   '5.1.26;Pull-up;10;4;;0;',

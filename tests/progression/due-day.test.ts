@@ -151,6 +151,11 @@ describe('a day or a program with another name since', () => {
     expect([found.day.name, found.renamed?.rule]).toEqual(['C', 'day-matched']);
   });
 
+  it('but not after what was trained months ago', () => {
+    const found = dueAfter(trained([squat], 'Legs', 300, 'Old'));
+    expect([found.day.name, found.renamed]).toEqual(['A', null]);
+  });
+
   it('goes on after the day before, and says so, where no day is like it', () => {
     const other = straight({ lift: aLift({ key: 'other' }) });
     const found = dueAfter(trained([row], 'A', 5), trained([other], 'X', 2));
