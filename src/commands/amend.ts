@@ -161,7 +161,7 @@ function missing(lifter: Lifter, id: string): Problem {
       };
 }
 
-const NO_NUMBERS: Readonly<Record<'session' | 'weigh-in', Problem>> = {
+const NO_NUMBERS: Readonly<Record<'session' | 'weigh-in' | 'waist', Problem>> = {
   session: {
     what: 'A session has no numbers of its own to correct.',
     fix: 'Name one of its sets, or delete the session with --delete.',
@@ -169,6 +169,10 @@ const NO_NUMBERS: Readonly<Record<'session' | 'weigh-in', Problem>> = {
   'weigh-in': {
     what: 'A weigh-in is not corrected.',
     fix: 'Delete it with --delete, then record it anew with "holdfast weigh MASS --date DAY".',
+  },
+  waist: {
+    what: 'A waist reading is not corrected.',
+    fix: 'Delete it with --delete, then record it anew with "holdfast weigh --waist LENGTH --date DAY".',
   },
 };
 

@@ -101,14 +101,22 @@ export const COMMANDS: readonly CommandRow[] = [
   {
     name: 'weigh',
     brief: 'record a weigh-in',
-    operands: '<mass>',
+    operands: '[mass]',
     does: 'records a weigh-in and says what the trend makes of it',
     options: [
+      {
+        flags: '--waist <length>',
+        does: 'the waist too, or alone: midway between the lowest rib and the top of the hip bone',
+      },
       { flags: '--date <day>', does: 'the day weighed, as 2026-11-25; today by default' },
       { flags: '--unit <kg|lb>', does: "the program's unit by default" },
       { flags: '--sure', does: 'record a reading that looks like a slip of the finger' },
     ],
-    examples: ['holdfast weigh 82.4', 'holdfast weigh 181.6lb --date 2026-11-24'],
+    examples: [
+      'holdfast weigh 82.4',
+      'holdfast weigh 181.6lb --date 2026-11-24',
+      'holdfast weigh 82.4 --waist 86',
+    ],
     load: () => import('./weigh.ts'),
   },
   {
@@ -150,6 +158,7 @@ export const COMMANDS: readonly CommandRow[] = [
     options: [
       { flags: '--as <csv|json|ics|html>', does: 'the format' },
       { flags: '--weigh-ins', does: 'as csv: the weigh-ins in place of the sets' },
+      { flags: '--waists', does: 'as csv: the waist readings in place of the sets' },
       { flags: '--out <file>', does: 'to a file; - is stdout, as without it' },
       { flags: '--replace', does: 'replace that file if it is there' },
     ],
@@ -269,7 +278,7 @@ export const COMMANDS: readonly CommandRow[] = [
     name: 'amend',
     brief: 'correct or delete a set',
     operands: '<id>',
-    does: 'corrects a set; deletes or brings back a set, session or weigh-in',
+    does: 'corrects a set; deletes or brings back a set, session, weigh-in or waist reading',
     options: [
       { flags: '--load <mass>', does: 'the load that was lifted' },
       { flags: '--reps <count>', does: 'the reps that were done, or the seconds of a hold' },

@@ -5,10 +5,11 @@ import { dueDay } from '../progression/due-day.ts';
 import { calendarEntries, calendarText, daysAhead } from '../report/calendar.ts';
 import { historyJson } from '../report/history-json.ts';
 import { pageOf } from '../report/page-of.ts';
-import { setsCsv, weighInsCsv } from '../report/sets-csv.ts';
+import { setsCsv, waistsCsv, weighInsCsv } from '../report/sets-csv.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { WrongUse } from '../text/problem.ts';
+import { tapeOf } from '../training/length.ts';
 import type { Call, Run } from './call.ts';
 import { writeOut } from './write-out.ts';
 
@@ -22,6 +23,7 @@ const FORMATS: Readonly<Record<string, Maker>> = {
   csv: (lifter, call) => {
     const history = lifter.journal().history();
     const unit = lifter.unit();
+    if (call.options.waists === true) return waistsCsv(history.waists, tapeOf(unit));
     return call.options.weighIns === true
       ? weighInsCsv(history.weighIns, unit)
       : setsCsv(history, unit, sessionNotes(history));

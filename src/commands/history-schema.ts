@@ -40,6 +40,14 @@ export const historySchema = z.object({
       mass: z.number(),
     }),
   ),
+  waists: z.array(
+    z.object({
+      id: z.string().meta({ description: 'what amend takes' }),
+      date: z.iso.date(),
+      waist: z.number(),
+      unit: z.enum(['cm', 'in']),
+    }),
+  ),
 });
 
 export type HistoryJson = z.infer<typeof historySchema>;

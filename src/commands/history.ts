@@ -8,6 +8,7 @@ import { type LiftSession, liftRows, searchHistory } from '../report/lift-rows.t
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
+import { lengthIn, lengthText, tapeOf } from '../training/length.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import type { Call, Run } from './call.ts';
 import type { HistoryJson } from './history-schema.ts';
@@ -50,7 +51,10 @@ export const run: Run = (call) => {
   }
   if (call.options.ids === true && !call.global.json) {
     const all = lift === null && NARROWS.every((name) => call.options[name] === undefined);
-    const lines = [...setIdLines(rows), ...(all ? weighInIdLines(history, unit) : [])];
+    const lines = [
+      ...setIdLines(rows),
+      ...(all ? [...weighInIdLines(history, unit), ...waistIdLines(history, unit)] : []),
+    ];
     if (lines.length > 0) text.push('', ...lines);
   }
   if (text.length > 0) printLong(call, text.join('\n'));
@@ -113,6 +117,9 @@ function setIdLines(rows: readonly LiftSession[]): string[] {
 const weighInIdLines = ({ weighIns }: History, unit: Unit): string[] =>
   weighIns.map(({ id, date, mass }) => `${date} ${massText(mass, unit)}  ${id}`);
 
+const waistIdLines = ({ waists }: History, unit: Unit): string[] =>
+  waists.map(({ id, date, length }) => `${date} waist ${lengthText(length, tapeOf(unit))}  ${id}`);
+
 function historyJson(rows: readonly LiftSession[], history: History, unit: Unit): HistoryJson {
   return {
     schema: 1,
@@ -146,6 +153,12 @@ function historyJson(rows: readonly LiftSession[], history: History, unit: Unit)
       id,
       date: date.toString(),
       mass: inUnit(mass, unit),
+    })),
+    waists: history.waists.map(({ id, date, length }) => ({
+      id,
+      date: date.toString(),
+      waist: lengthIn(length, tapeOf(unit)),
+      unit: tapeOf(unit),
     })),
   };
 }

@@ -4,7 +4,7 @@ import type { JournalEvent } from '../journal/records.ts';
 import { readEvent } from '../journal/records.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { importCsv, isExportedCsv } from '../report/import-csv.ts';
-import { importJson, weighInKey } from '../report/import-json.ts';
+import { importJson, waistKey, weighInKey } from '../report/import-json.ts';
 import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Call, Run } from './call.ts';
@@ -138,11 +138,12 @@ const isWeighed = (event: JournalEvent): event is Extract<JournalEvent, { type: 
 
 function rowsOf(text: string, lifter: Lifter, takesDoubtful: boolean): Found {
   const journal = lifter.journal();
-  const { weighIns, sessions, open, deletions } = journal.history();
+  const { weighIns, waists, sessions, open, deletions } = journal.history();
   const deleted = deletions.map(({ of }) => of);
   const found = importCsv(text, {
     sessions: new Set([...[...sessions, ...open].map(({ session }) => session), ...deleted]),
     weighIns: new Set(weighIns.map(({ date, mass }) => weighInKey(date.toString(), mass))),
+    waists: new Set(waists.map(({ date, length }) => waistKey(date.toString(), length))),
     until: lifter.today().add({ days: 1 }),
   });
   const doubtful = takesDoubtful ? [] : doubtfulOf(found.weighIns, lifter);
@@ -150,6 +151,7 @@ function rowsOf(text: string, lifter: Lifter, takesDoubtful: boolean): Found {
   return {
     said: [
       `${found.sessions.length} sessions and ${weighed.length} weigh-ins added, ${found.known} were here already.`,
+      ...(found.waists.length > 0 ? [`${found.waists.length} waist readings added.`] : []),
       ...deletedText(deleted.filter((id) => found.told.includes(id))),
       ...doubtText(doubtful, lifter),
     ],
@@ -166,6 +168,10 @@ function rowsOf(text: string, lifter: Lifter, takesDoubtful: boolean): Found {
       }),
       ...[...byMonth(weighed, ({ on }) => on).values()].map((of) => () => {
         const facts = of.map((each) => ({ type: 'weighed', ...each }) as const);
+        return journal.recordOf(of[0]?.on ?? '', facts).map(({ id }) => id);
+      }),
+      ...[...byMonth(found.waists, ({ on }) => on).values()].map((of) => () => {
+        const facts = of.map((each) => ({ type: 'waist-measured', ...each }) as const);
         return journal.recordOf(of[0]?.on ?? '', facts).map(({ id }) => id);
       }),
     ],

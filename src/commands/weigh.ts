@@ -6,55 +6,101 @@ import { MOST } from '../session/decisions/lifting.ts';
 import { dayWords } from '../text/day-words.ts';
 import { jsonText } from '../text/json-text.ts';
 import { problemText, Refusal, WrongUse } from '../text/problem.ts';
-import { inUnit, massOf, massText, type Unit } from '../training/mass.ts';
+import {
+  type Length,
+  lengthIn,
+  lengthText,
+  readLength,
+  tapeOf,
+  WAIST_LIMITS,
+} from '../training/length.ts';
+import { inUnit, type Mass, massOf, massText, type Unit } from '../training/mass.ts';
 import type { Call, Run } from './call.ts';
 import { massOperand } from './mass-operand.ts';
 import { readDay } from './read-day.ts';
 import type { WeighJson } from './weigh-schema.ts';
 
-/** Records a weigh-in and says what the trend makes of it. Exit 1 for a reading in doubt, which is not recorded. */
+/**
+ * Records a weigh-in, a waist reading or both, and says what the trend makes of it. Exit 1 for a
+ * reading in doubt, which is not recorded.
+ */
 export const run: Run = (call) => {
   const lifter = openLifter(call.ports, call.global);
   const unit = unitAsked(call, lifter);
-  const mass = massOf(massOperand(call.args[0] ?? '', unit));
-  if (mass <= 0 || mass > MOST.load) {
-    throw new Refusal({
-      what: `Nobody weighs ${massText(mass, unit)}.`,
-      fix: 'Type what the scales say.',
+  const tape = tapeOf(unit);
+  const date = dateAsked(call, lifter.today());
+  const waist = waistAsked(call, unit);
+  const [typed] = call.args;
+  if (typed === undefined && waist === null) {
+    throw new WrongUse({
+      what: '<mass> is missing.',
+      fix: 'For example: holdfast weigh 82.4. The waist alone does, too: --waist 86.',
     });
   }
-  const date = dateAsked(call, lifter.today());
+  const mass = typed === undefined ? null : massAsked(typed, unit);
   const { weighIns } = lifter.journal().history();
-  const doubt = weighInDoubt(mass, date, weighIns, unit);
+  const doubt = mass === null ? null : weighInDoubt(mass, date, weighIns, unit);
   if (doubt && call.options.sure !== true) {
     call.warn(`${problemText(doubt.problem)} With --sure it is recorded as it is.`);
     return 1;
   }
-  const { replaced } = keepWeighIn(lifter.journal(), mass, date);
+  const { replaced } = mass === null ? { replaced: [] } : keepWeighIn(lifter.journal(), mass, date);
+  if (waist !== null) {
+    lifter.journal().record({ type: 'waist-measured', length: waist, on: date.toString() });
+  }
   const history = lifter.journal().history();
   const trend = history.bodyMassOn(date);
   const asked = rateAsked(lifter, date, lifter.settings().settings);
-  const words = trendWords(history, date, unit, asked);
   const json: WeighJson = {
     schema: 1,
     unit,
     date: date.toString(),
-    mass: inUnit(mass, unit),
+    mass: mass === null ? null : inUnit(mass, unit),
     trend: trend === null ? null : Number(inUnit(trend, unit).toFixed(2)),
+    waist: waist === null ? null : lengthIn(waist, tape),
+    waist_unit: tape,
   };
+  const saved = [
+    ...(mass === null ? [] : [massText(mass, unit)]),
+    ...(waist === null ? [] : [`waist ${lengthText(waist, tape)}`]),
+  ];
+  const words = mass === null ? null : trendWords(history, date, unit, asked);
   call.print(
     call.global.json
       ? jsonText(json)
-      : [
-          `Saved: ${massText(mass, unit)} on ${dayWords(date)}.`,
-          replacedWords(replaced, unit),
-          words,
-        ]
+      : [`Saved: ${saved.join(', ')} on ${dayWords(date)}.`, replacedWords(replaced, unit), words]
           .filter(Boolean)
           .join(' '),
   );
   return 0;
 };
+
+function massAsked(typed: string, unit: Unit): Mass {
+  const mass = massOf(massOperand(typed, unit));
+  if (mass > 0 && mass <= MOST.load) return mass;
+  throw new Refusal({
+    what: `Nobody weighs ${massText(mass, unit)}.`,
+    fix: 'Type what the scales say.',
+  });
+}
+
+/** What the tape says; null where it was not asked to be recorded. */
+function waistAsked({ options }: Call, unit: Unit): Length | null {
+  if (typeof options.waist !== 'string') return null;
+  const tape = tapeOf(unit);
+  const read = readLength(options.waist, tape);
+  if (!read) {
+    throw new WrongUse({
+      what: `--waist is "${options.waist}".`,
+      why: `It is a length, in ${tape} where it names no unit: 86, 86.5cm or 34in.`,
+    });
+  }
+  if (read.length >= WAIST_LIMITS[0] && read.length <= WAIST_LIMITS[1]) return read.length;
+  throw new Refusal({
+    what: `A waist of ${lengthText(read.length, read.unit)} is none.`,
+    fix: `Type what the tape says, in ${tape} or with its unit: 86cm, 34in.`,
+  });
+}
 
 function unitAsked({ options }: Call, lifter: Lifter): Unit {
   const asked = options.unit;

@@ -1,5 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Past } from '../progression/past.ts';
+import type { Length } from '../training/length.ts';
 import { MUSCLES, type Muscle } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
 import { startMass } from './cut-start.ts';
@@ -17,8 +18,19 @@ export interface Review {
   readonly muscles: readonly Muscle[];
   /** Trend of body weight today, and at the start of the cut; null where it is not known or not to be shown. */
   readonly body: { readonly now: Mass; readonly atStart: Mass | null } | null;
+  /** The last waist reading of the cut, or of half a year, and the first; null without one or where it is not to be shown. */
+  readonly waist: { readonly now: Length; readonly before: DatedWaist | null } | null;
   readonly today: Temporal.PlainDate;
 }
+
+/** The waist on a day. */
+export interface DatedWaist {
+  readonly date: Temporal.PlainDate;
+  readonly length: Length;
+}
+
+/** Without a cut there is no beginning: the waist is compared with that of half a year ago. Ours. */
+const DAYS_WITHOUT_CUT = 182;
 
 /** Nothing was planned, and nothing missed, before the first session. */
 function sinceFirst(weeks: readonly WorkDone[], { sessions }: Past): readonly WorkDone[] {
@@ -28,7 +40,10 @@ function sinceFirst(weeks: readonly WorkDone[], { sessions }: Past): readonly Wo
 }
 
 /** Reviews the last `weeks` calendar weeks and says what to do next. */
-export function review(question: ReviewQuestion, weeks: number): Review {
+export function review(
+  question: ReviewQuestion & { readonly waists?: readonly DatedWaist[] },
+  weeks: number,
+): Review {
   const evidence = evidenceOf(question);
   const { program, today, past, weightAdvice } = question;
   const work = sinceFirst(weeksOfWork(past, today, weeks, program.daysPerWeek), past);
@@ -41,8 +56,21 @@ export function review(question: ReviewQuestion, weeks: number): Review {
     muscles: musclesOf(work),
     body:
       now === null ? null : { now, atStart: cutFrom ? startMass(cutFrom, past.bodyMassOn) : null },
+    waist: weightAdvice ? waistOf(question.waists ?? [], cutFrom, today) : null,
     today,
   };
+}
+
+function waistOf(
+  waists: readonly DatedWaist[],
+  cutFrom: Temporal.PlainDate | null,
+  today: Temporal.PlainDate,
+): Review['waist'] {
+  const from = cutFrom ?? today.subtract({ days: DAYS_WITHOUT_CUT });
+  const shown = waists.filter(({ date }) => Temporal.PlainDate.compare(date, from) >= 0);
+  const [first] = shown;
+  const last = shown.at(-1);
+  return last ? { now: last.length, before: first === last ? null : (first ?? null) } : null;
 }
 
 function musclesOf(weeks: readonly WorkDone[]): Muscle[] {

@@ -247,6 +247,7 @@ function chain(
 
 const LOOSE: ReadonlySet<JournalEvent['type']> = new Set<JournalEvent['type']>([
   'weighed',
+  'waist-measured',
   'decided',
   'gear-set',
   'deleted',

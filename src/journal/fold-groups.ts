@@ -16,7 +16,7 @@ import {
   type SessionGroups,
   splitGroups,
 } from './event-groups.ts';
-import type { Deletion, WeighIn } from './history.ts';
+import type { Deletion, WaistReading, WeighIn } from './history.ts';
 import { type Damage, fileOf } from './lines.ts';
 import type { Correction, JournalEvent } from './records.ts';
 
@@ -157,6 +157,7 @@ function sessionEvents(
 
 const OTHERS: ReadonlySet<JournalEvent['type']> = new Set<JournalEvent['type']>([
   'weighed',
+  'waist-measured',
   'decided',
   'gear-set',
   'deleted',
@@ -204,6 +205,7 @@ function withoutOutdated(
 /** What the events outside sessions come to. */
 interface LooseFacts {
   readonly weighIns: readonly WeighIn[];
+  readonly waists: readonly WaistReading[];
   readonly decisions: readonly Decision[];
   readonly gear: Gear | null;
   /** Deletions in force: the id of each, and what it takes away. */
@@ -221,6 +223,7 @@ function looseFacts(loose: readonly Loose[]): LooseFacts {
   );
   const deleted = deletedIds(deletions);
   const weighIns: WeighIn[] = [];
+  const waists: WaistReading[] = [];
   const decisions: Decision[] = [];
   const corrections: Loose[] = [];
   let gear: Gear | null = null;
@@ -228,13 +231,16 @@ function looseFacts(loose: readonly Loose[]): LooseFacts {
     const { event } = each;
     if (deleted.has(event.id)) continue;
     if (event.type === 'weighed') weighIns.push(weighIn(event));
+    else if (event.type === 'waist-measured') waists.push(waistReading(event));
     else if (event.type === 'decided') decisions.push(decision(event));
     else if (event.type === 'gear-set') gear = event.gear;
     else if (event.type !== 'deleted' && event.type !== 'imported') corrections.push(each);
   }
   // A stable sort: of one day, in order of being written.
-  weighIns.sort((a, b) => Temporal.PlainDate.compare(a.date, b.date));
-  return { weighIns, decisions, gear, deletions, corrections };
+  for (const readings of [weighIns, waists]) {
+    readings.sort((a, b) => Temporal.PlainDate.compare(a.date, b.date));
+  }
+  return { weighIns, waists, decisions, gear, deletions, corrections };
 }
 
 const deletedIds = (deletions: readonly Deletion[]): ReadonlySet<string> =>
@@ -256,6 +262,12 @@ const weighIn = ({ id, mass, on, at }: Event<'weighed'>): WeighIn => ({
   mass,
   date: Temporal.PlainDate.from(on),
   at: at.wall,
+});
+
+const waistReading = ({ id, length, on }: Event<'waist-measured'>): WaistReading => ({
+  id,
+  length,
+  date: Temporal.PlainDate.from(on),
 });
 
 const decision = ({ rule, answer, subject, at, zone }: Event<'decided'>): Decision => ({

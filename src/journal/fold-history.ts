@@ -59,7 +59,7 @@ function historyOf(
   sessions: readonly SettledSession[],
   whole: () => Whole,
 ): History {
-  const { weighIns, decisions, gear, deletions } = facts;
+  const { weighIns, waists, decisions, gear, deletions } = facts;
   return {
     results: sessions.flatMap(({ results }) => results),
     sessions: sessions.map(({ done }) => done),
@@ -69,6 +69,7 @@ function historyOf(
     open: open.map((folded) => ({ session: folded.state.session, ...folded })),
     decisions,
     weighIns,
+    waists,
     gear,
     bodyMassOn: bodyMassOn(weighIns),
     deletions,

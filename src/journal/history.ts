@@ -4,6 +4,7 @@ import type { Past, SessionDone } from '../progression/past.ts';
 import type { Prescription } from '../progression/prescription.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Gear } from '../training/gear.ts';
+import type { Length } from '../training/length.ts';
 import { type Mass, micrograms } from '../training/mass.ts';
 import { trend } from '../training/smoothing.ts';
 import type { Damage } from './lines.ts';
@@ -16,6 +17,13 @@ export interface WeighIn {
   readonly mass: Mass;
   /** When it was recorded, in epoch milliseconds. */
   readonly at: number;
+}
+
+export interface WaistReading {
+  /** Id of its event. */
+  readonly id: string;
+  readonly date: Temporal.PlainDate;
+  readonly length: Length;
 }
 
 /** Something was deleted, and its deletion not undone. */
@@ -43,6 +51,8 @@ export interface OpenSession {
 export interface History extends Past {
   /** In order of date, then of being written. */
   readonly weighIns: readonly WeighIn[];
+  /** The same. */
+  readonly waists: readonly WaistReading[];
   /** As last set on any device; null where it never was. */
   readonly gear: Gear | null;
   /** In order of their start. They are not among the sessions and results. */

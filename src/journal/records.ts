@@ -1,6 +1,7 @@
 import type { Decision } from '../progression/past.ts';
 import type { SessionEvent, SessionFact, Stamp } from '../session/events.ts';
 import { GEAR_LIMITS, type Gear } from '../training/gear.ts';
+import type { Length } from '../training/length.ts';
 import { LOADINGS, PATTERNS } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
 
@@ -28,6 +29,7 @@ const wholeBetween =
 const load = wholeBetween(-1e12, 1e12);
 /** Micrograms of body weight, up to a tonne. */
 const bodyMass = wholeBetween(1, 1e12);
+const waist = wholeBetween(1, 1e7);
 /** Reps, or the seconds of a hold that ran through the night. */
 const count = between(0, 86_400);
 const reserve = between(0, 1000);
@@ -89,6 +91,7 @@ function withFields(fields: Readonly<Record<string, Shape>>): Shape {
 export type LooseFact =
   /** `on`: the local day weighed, `2026-11-25`. */
   | { readonly type: 'weighed'; readonly mass: Mass; readonly on: string }
+  | { readonly type: 'waist-measured'; readonly length: Length; readonly on: string }
   | ({ readonly type: 'decided' } & Pick<Decision, 'rule' | 'answer' | 'subject'>)
   | { readonly type: 'gear-set'; readonly gear: Gear }
   /** The event, set or session named by `of` never happened; of an import taken back all of it. */
@@ -259,6 +262,7 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   'session-closed': withFields({ how: oneOf('finished', 'as-it-is') }),
   'session-discarded': withFields({}),
   weighed: withFields({ mass: bodyMass, on: day }),
+  'waist-measured': withFields({ length: waist, on: day }),
   decided: withFields({
     rule: text,
     answer: oneOf('yes', 'no', 'lighter', 'other-lift', 'leave-out', 'go-on'),

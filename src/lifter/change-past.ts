@@ -1,5 +1,5 @@
 import type { ReviewFinding } from '../cut/finding.ts';
-import type { History, WeighIn } from '../journal/history.ts';
+import type { History, WaistReading, WeighIn } from '../journal/history.ts';
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Decision } from '../progression/past.ts';
@@ -11,6 +11,7 @@ import { dateOf } from '../session/results.ts';
 import type { DoneSet, SessionState } from '../session/state.ts';
 import { dayWords } from '../text/day-words.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
+import { type Length, lengthText, tapeOf } from '../training/length.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { type ProgramEdit, writeProgram } from './change-program.ts';
 import { keepWeighIn, rateAsked, replacedWords, trendWords } from './keep-weigh-in.ts';
@@ -53,6 +54,10 @@ export function pastChanger(
       ]
         .filter(Boolean)
         .join(' ');
+    },
+    measure: ({ length }) => {
+      record({ type: 'waist-measured', length, on: lifter.today().toString() });
+      return `Saved: waist ${lengthText(length, tapeOf(unit()))}. u takes it back.`;
     },
     answer: ({ finding: { reason, subject }, answer, edit }) => {
       const takes = answer === 'yes';
@@ -131,12 +136,15 @@ export type Recorded =
       readonly session: SessionState;
     }
   | { readonly kind: 'session'; readonly session: SessionState }
-  | { readonly kind: 'weigh-in'; readonly weighIn: WeighIn };
+  | { readonly kind: 'weigh-in'; readonly weighIn: WeighIn }
+  | { readonly kind: 'waist'; readonly waist: WaistReading };
 
 /** What stands under an id in the history, deletions applied; null where nothing does. */
-export function findRecord({ closed, weighIns }: History, id: string): Recorded | null {
+export function findRecord({ closed, weighIns, waists }: History, id: string): Recorded | null {
   const weighIn = weighIns.find((each) => each.id === id);
   if (weighIn) return { kind: 'weigh-in', weighIn };
+  const waist = waists.find((each) => each.id === id);
+  if (waist) return { kind: 'waist', waist };
   for (const session of closed()) {
     if (session.session === id) return { kind: 'session', session };
     for (const work of session.exercises.flatMap(worksOf)) {
@@ -161,6 +169,10 @@ export function recordWords(record: Recorded, unit: Unit): RecordWords {
     case 'weigh-in': {
       const { date, mass } = record.weighIn;
       return { what: `Weigh-in of ${dayWords(date)}`, says: massText(mass, unit) };
+    }
+    case 'waist': {
+      const { date, length } = record.waist;
+      return { what: `Waist of ${dayWords(date)}`, says: lengthText(length, tapeOf(unit)) };
     }
     case 'session': {
       const { session } = record;
@@ -188,6 +200,8 @@ export function recordWords(record: Recorded, unit: Unit): RecordWords {
 export type RecordChange =
   /** Of today, or in place of a reading that was wrong. */
   | { readonly kind: 'weigh'; readonly mass: Mass; readonly instead: WeighIn | null }
+  /** The waist of today. */
+  | { readonly kind: 'measure'; readonly length: Length }
   | {
       readonly kind: 'answer';
       readonly finding: ReviewFinding;
@@ -197,7 +211,7 @@ export type RecordChange =
     }
   | { readonly kind: 'weight-advice'; readonly answer: 'yes' | 'no' }
   | { readonly kind: 'correct'; readonly set: string; readonly numbers: Partial<SetNumbers> }
-  /** `of`: a set, a session or a weigh-in. */
+  /** `of`: a set, a session, a weigh-in or a waist reading. */
   | { readonly kind: 'delete'; readonly of: string }
   /** The last change of this run never happened. */
   | { readonly kind: 'take-back' };

@@ -2,6 +2,7 @@ import type { History } from '../journal/history.ts';
 import { fileOf } from '../journal/lines.ts';
 import { localDate } from '../session/results.ts';
 import { dayWords } from '../text/day-words.ts';
+import { lengthText, tapeOf } from '../training/length.ts';
 import { massText, type Unit } from '../training/mass.ts';
 
 type Sources = Pick<History, 'deletions' | 'events'>;
@@ -31,6 +32,8 @@ export function deletedRecords(
         return [{ id, what: `set of ${day}, ${massText(event.load, unit)} × ${event.count}` }];
       case 'weighed':
         return [{ id, what: `weigh-in of ${event.on}, ${massText(event.mass, unit)}` }];
+      case 'waist-measured':
+        return [{ id, what: `waist of ${event.on}, ${lengthText(event.length, tapeOf(unit))}` }];
       default:
         return [];
     }

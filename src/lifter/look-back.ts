@@ -17,6 +17,7 @@ import {
 import type { Settings } from '../settings/settings.ts';
 import { dayWords } from '../text/day-words.ts';
 import type { Problem } from '../text/problem.ts';
+import { lengthText, tapeOf } from '../training/length.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { pastChanger, type RecordChange } from './change-past.ts';
 import { type ProgramEdit, programEdit } from './change-program.ts';
@@ -64,6 +65,7 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
     weighing: (instead) => {
       const date = instead?.date ?? lifter.today();
       const before = history().weighIns.at(-1);
+      const waist = history().waists.at(-1);
       const words = [
         before ? `Last: ${massText(before.mass, unit())} on ${dayWords(before.date)}.` : null,
         trendWords(history(), date, unit(), rateAsked(lifter, date, settings.now())),
@@ -74,6 +76,10 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
         unit: unit(),
         last: before?.id ?? null,
         words: words.filter((each) => each !== null),
+        lastWaist: waist?.id ?? null,
+        waist: waist
+          ? [`Last: ${lengthText(waist.length, tapeOf(unit()))} on ${dayWords(waist.date)}.`]
+          : [],
       };
     },
     doubt: (mass) => weighInDoubt(mass, lifter.today(), history().weighIns, unit()),
@@ -135,6 +141,9 @@ export interface Weighing {
   readonly words: readonly string[];
   /** The id of that reading. */
   readonly last: string | null;
+  /** The waist reading before; none before the first. */
+  readonly waist: readonly string[];
+  readonly lastWaist: string | null;
 }
 
 /** One session of a lift, with its sets as they can be corrected. */
@@ -184,6 +193,7 @@ export function reviewOf(
       program: lifter.program(),
       past: history,
       weighIns: history.weighIns,
+      waists: history.waists,
       today: lifter.today(),
       weightAdvice: weightAdvice === 'yes',
     },

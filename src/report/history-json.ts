@@ -5,12 +5,13 @@ import { shownStrength } from '../cut/shown-strength.ts';
 import type { History } from '../journal/history.ts';
 import type { JournalEvent } from '../journal/records.ts';
 import type { Result } from '../progression/past.ts';
+import { lengthIn, tapeOf } from '../training/length.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 
 /** What of a history is exported. */
 export type WholeHistory = Pick<
   History,
-  'results' | 'sessions' | 'decisions' | 'weighIns' | 'bodyMassOn'
+  'results' | 'sessions' | 'decisions' | 'weighIns' | 'waists' | 'bodyMassOn'
 > & { readonly events: readonly JournalEvent[] };
 
 /** A whole history as the document that {@link historyExportSchema} describes. */
@@ -40,6 +41,11 @@ export function historyJson(
     weigh_ins: history.weighIns.map(({ date, mass }) => ({
       date: date.toString(),
       mass: inUnit(mass, unit),
+    })),
+    waists: history.waists.map(({ date, length }) => ({
+      date: date.toString(),
+      waist: lengthIn(length, tapeOf(unit)),
+      unit: tapeOf(unit),
     })),
     decisions: history.decisions.map(({ date, rule, answer, subject }) => ({
       date: date.toString(),
@@ -110,6 +116,10 @@ export const historyExportSchema = z.object({
     }),
   ),
   weigh_ins: z.array(z.object({ date: z.iso.date(), mass })),
+  waists: z
+    .array(z.object({ date: z.iso.date(), waist: z.number(), unit: z.enum(['cm', 'in']) }))
+    .optional()
+    .meta({ description: 'round the waist; not in files of before it was kept' }),
   decisions: z.array(
     z.object({
       date: z.iso.date(),

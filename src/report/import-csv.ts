@@ -3,12 +3,19 @@ import { readEvent } from '../journal/records.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
+import { type Length, readLength, WAIST_LIMITS } from '../training/length.ts';
 import { BASIS, LOADINGS, MUSCLES, PATTERNS, type Shares } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
 import { type CsvRecord, csvRecord, readCsvText } from './csv-text.ts';
-import { type Holdings, type Imported, type ImportedSession, weighInKey } from './import-json.ts';
+import {
+  type Holdings,
+  type Imported,
+  type ImportedSession,
+  waistKey,
+  weighInKey,
+} from './import-json.ts';
 import { SET_COLUMNS } from './set-columns.ts';
-import { WEIGH_IN_COLUMNS } from './sets-csv.ts';
+import { WAIST_COLUMNS, WEIGH_IN_COLUMNS } from './sets-csv.ts';
 
 /** Columns that an import can do without: they only tell what other columns give. */
 const NOT_NEEDED = new Set(['e1rm', 'role', 'closed', 'end', 'aim_of_program', 'notes']);
@@ -18,13 +25,12 @@ export function isExportedCsv(text: string): boolean {
   const [first = ''] = text.replace(/^\ufeff/, '').split(/\r?\n/, 1);
   const headings = first.split(',');
   const named = SET_COLUMNS.filter(({ name }) => headings.includes(name)).length;
-  return (
-    named * 2 >= SET_COLUMNS.length || WEIGH_IN_COLUMNS.every((name) => headings.includes(name))
-  );
+  const holds = (columns: readonly string[]) => columns.every((name) => headings.includes(name));
+  return named * 2 >= SET_COLUMNS.length || holds(WEIGH_IN_COLUMNS) || holds(WAIST_COLUMNS);
 }
 
 /**
- * Reads an exported file of sets or of weigh-ins, told apart by its headings, and gives what the
+ * Reads an exported file of sets, of weigh-ins or of waist readings, told apart by its headings, and gives what the
  * history does not hold yet. Columns may stand in any order; others are passed over.
  * @throws Refusal with row and column at the first thing that cannot be read; nothing is imported then.
  */
@@ -33,6 +39,9 @@ export function importCsv(text: string, holdings: Holdings): Imported {
   const records = rows.map((cells, at) => csvRecord(headings, cells, at + 2));
   if (WEIGH_IN_COLUMNS.every((name) => headings.includes(name))) {
     return importWeighIns(records, holdings);
+  }
+  if (WAIST_COLUMNS.every((name) => headings.includes(name))) {
+    return importWaists(records, holdings);
   }
   const missing = SET_COLUMNS.filter(
     ({ name }) => !NOT_NEEDED.has(name) && !headings.includes(name),
@@ -59,6 +68,7 @@ function importSets(records: readonly CsvRecord[], holdings: Holdings): Imported
       .map(([session, rows]) => sessionFromRows(session, rows))
       .sort((a, b) => a.start - b.start),
     weighIns: [],
+    waists: [],
     known: bySession.size - fresh.length,
     told: [...bySession.keys()],
   };
@@ -72,7 +82,33 @@ function importWeighIns(records: readonly CsvRecord[], holdings: Holdings): Impo
       const key = weighInKey(on, mass);
       return !seen.has(key) && seen.add(key);
     });
-  return { sessions: [], weighIns, known: records.length - weighIns.length, told: [] };
+  return {
+    sessions: [],
+    weighIns,
+    waists: [],
+    known: records.length - weighIns.length,
+    told: [],
+  };
+}
+
+function importWaists(records: readonly CsvRecord[], holdings: Holdings): Imported {
+  const seen = new Set(holdings.waists);
+  const waists = records
+    .map((record) => ({ on: dateOf(record, holdings).toString(), length: waistOf(record) }))
+    .filter(({ on, length }) => {
+      const key = waistKey(on, length);
+      return !seen.has(key) && seen.add(key);
+    });
+  return { sessions: [], weighIns: [], waists, known: records.length - waists.length, told: [] };
+}
+
+function waistOf(record: CsvRecord): Length {
+  const read = readLength(`${record.text('waist')} ${record.text('unit')}`, 'cm');
+  if (read && read.length >= WAIST_LIMITS[0] && read.length <= WAIST_LIMITS[1]) return read.length;
+  throw new Refusal({
+    what: `Row ${record.row}, column waist: that is the waist of nobody.`,
+    fix: 'Mend the row or export the file again; nothing was imported.',
+  });
 }
 
 function dateOf(record: CsvRecord, { until }: Holdings): Temporal.PlainDate {

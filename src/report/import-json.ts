@@ -3,6 +3,7 @@ import type { Temporal } from 'temporal-polyfill';
 import type { JournalEvent } from '../journal/records.ts';
 import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
+import type { Length } from '../training/length.ts';
 import type { Mass } from '../training/mass.ts';
 import { historyExportSchema } from './history-json.ts';
 
@@ -68,7 +69,7 @@ function fresh(events: readonly JournalEvent[], known: KnownEvents): readonly Jo
 }
 
 const isAhead = (event: JournalEvent, { until }: KnownEvents): boolean =>
-  event.at.wall > until || (event.type === 'weighed' && Date.parse(event.on) > until);
+  event.at.wall > until || ('on' in event && Date.parse(event.on) > until);
 
 /** A weigh-in that came here by a table has another id. */
 const isWeighed = (event: JournalEvent, known: KnownEvents): boolean =>
@@ -116,6 +117,7 @@ export interface ImportedSession {
 export interface Imported {
   readonly sessions: readonly ImportedSession[];
   readonly weighIns: readonly { readonly on: string; readonly mass: Mass }[];
+  readonly waists: readonly { readonly on: string; readonly length: Length }[];
   /** Sessions and weigh-ins that were there already, and were left as they are. */
   readonly known: number;
   /** Every session that the file tells of. */
@@ -127,9 +129,14 @@ export interface Holdings {
   readonly sessions: ReadonlySet<string>;
   /** {@link weighInKey} of every weigh-in. */
   readonly weighIns: ReadonlySet<string>;
+  /** {@link waistKey} of every waist reading. */
+  readonly waists: ReadonlySet<string>;
   /** The latest day that a row may name. */
   readonly until: Temporal.PlainDate;
 }
 
 /** Two weigh-ins of one day with the same mass are one. */
 export const weighInKey = (on: string, mass: Mass): string => `${on} ${mass}`;
+
+/** The same of two waist readings. */
+export const waistKey = (on: string, length: Length): string => `${on} ${length}`;

@@ -1,3 +1,4 @@
+import type { Temporal } from 'temporal-polyfill';
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
 import { dailyMasses } from '../cut/daily-mass.ts';
 import { keptOverTime } from '../cut/kept-over-time.ts';
@@ -12,6 +13,7 @@ import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { CAUTIONS } from '../training/cautions.ts';
 import { dayNumber } from '../training/day-number.ts';
+import { type LengthUnit, lengthIn, tapeOf } from '../training/length.ts';
 import { inUnit, type Mass, massNumber, type Unit } from '../training/mass.ts';
 import { countsText, e1rmPoints, loadsText } from './history-text.ts';
 import { type LiftSession, liftRows } from './lift-rows.ts';
@@ -21,13 +23,17 @@ import type {
   LiftPicture,
   MusclePicture,
   PageView,
+  WaistPicture,
 } from './page-view.ts';
 import type { ReasonWords } from './reason-words.ts';
 import { keptWords, reviewFigures } from './review-text.ts';
 
 /** Everything that the exported page shows, from a history and its review. */
 export function pageOf(
-  history: Pick<History, 'results' | 'sessions' | 'decisions' | 'weighIns' | 'bodyMassOn'>,
+  history: Pick<
+    History,
+    'results' | 'sessions' | 'decisions' | 'weighIns' | 'waists' | 'bodyMassOn'
+  >,
   review: Review,
   words: ReasonWords,
   unit: Unit,
@@ -46,6 +52,7 @@ export function pageOf(
     figures: reviewFigures(review, unit),
     body,
     noBody: body === null ? whyNoBody(history, review) : null,
+    waist: pictureOfWaist(history, review, tapeOf(unit)),
     kept: pictureOfKept(history, review),
     lifts: picturesOfLifts(history, review, unit),
     muscles: pictureOfMuscles(review),
@@ -65,9 +72,7 @@ function pictureOfBody(
   unit: Unit,
 ): BodyPicture | null {
   const { cutFrom, program } = evidence;
-  const from = cutFrom
-    ? cutFrom.subtract({ days: DAYS_BEFORE })
-    : today.subtract({ days: DAYS_WITHOUT_CUT });
+  const from = pictureFrom(cutFrom, today);
   const days = dailyMasses(weighIns).flatMap(({ date, mass }) => {
     const isShown = dayNumber(date) >= dayNumber(from) && dayNumber(date) <= dayNumber(today);
     const trend = isShown ? bodyMassOn(date) : null;
@@ -105,6 +110,28 @@ function pictureOfBody(
     },
   };
 }
+
+function pictureOfWaist(
+  { waists }: Pick<History, 'waists'>,
+  { evidence, today }: Review,
+  tape: LengthUnit,
+): WaistPicture | null {
+  const from = pictureFrom(evidence.cutFrom, today);
+  const shown = waists.filter(({ date }) => dayNumber(date) >= dayNumber(from));
+  if (!evidence.weightAdvice || shown.length < 2) return null;
+  return {
+    unit: tape,
+    points: shown.map(({ date, length }) => [dayNumber(date), lengthIn(length, tape)]),
+    table: {
+      headings: ['day', `waist, ${tape}`],
+      rows: shown.map(({ date, length }) => [date.toString(), lengthIn(length, tape).toFixed(1)]),
+    },
+  };
+}
+
+/** The first day that the picture of a cut shows. */
+const pictureFrom = (cutFrom: Temporal.PlainDate | null, today: Temporal.PlainDate) =>
+  cutFrom?.subtract({ days: DAYS_BEFORE }) ?? today.subtract({ days: DAYS_WITHOUT_CUT });
 
 /** Why a page shows no body weight. */
 function whyNoBody(

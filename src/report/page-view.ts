@@ -1,3 +1,4 @@
+import type { LengthUnit } from '../training/length.ts';
 import type { Unit } from '../training/mass.ts';
 import type { PlotBand, Point } from './plot.ts';
 
@@ -24,6 +25,13 @@ export interface BodyPicture {
   readonly band: PlotBand | null;
   /** What the shaded range is. */
   readonly bandSays: string;
+  readonly table: NumbersTable;
+}
+
+/** The waist over time, in `unit`. */
+export interface WaistPicture {
+  readonly unit: LengthUnit;
+  readonly points: readonly Point[];
   readonly table: NumbersTable;
 }
 
@@ -60,6 +68,8 @@ export interface PageView {
   /** Null where no weigh-ins are shown; `noBody` says why. */
   readonly body: BodyPicture | null;
   readonly noBody: string | null;
+  /** Null with less than two readings, and where weight is not shown. */
+  readonly waist: WaistPicture | null;
   readonly kept: KeptPicture | null;
   readonly lifts: readonly LiftPicture[];
   readonly muscles: MusclePicture | null;

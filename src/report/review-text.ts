@@ -9,6 +9,7 @@ import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { cutTo, wrapped } from '../text/columns.ts';
 import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
+import { type Length, type LengthUnit, lengthText, tapeOf } from '../training/length.ts';
 import { type Mass, massNumber, massText, minus, type Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { barRows } from './bar-rows.ts';
@@ -207,9 +208,23 @@ export function reviewFigures(review: Review, unit: Unit): Figure[] {
         : `trend; ${massText(Math.abs(change) as typeof change, unit, 1)} ${change < 0 ? 'gained' : 'lost'}`;
     figures.push({ name: 'Body weight', value: massText(now, unit, 1), about });
   }
+  if (review.waist) figures.push(waistFigure(review.waist, tapeOf(unit)));
   if (evidence.rate) figures.push(rateFigure(evidence.rate.now));
   if (evidence.plan) figures.push(...goalFigures(evidence.plan, unit));
   return [...figures, sessionsFigure(weeks)];
+}
+
+/** `Waist  86 cm  3.5 cm less than on 7 Nov`. */
+function waistFigure({ now, before }: NonNullable<Review['waist']>, tape: LengthUnit): Figure {
+  const change = before === null ? 0 : now - before.length;
+  const by = lengthText(Math.abs(change) as Length, tape);
+  const about =
+    before === null
+      ? 'measured once'
+      : change === 0
+        ? `as on ${dayAndMonth(before.date)}`
+        : `${by} ${change < 0 ? 'less' : 'more'} than on ${dayAndMonth(before.date)}`;
+  return { name: 'Waist', value: lengthText(now, tape), about };
 }
 
 /** The present week counts as far as it has come: its sessions to come are not missed. */

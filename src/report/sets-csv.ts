@@ -1,6 +1,7 @@
 import { shownStrength } from '../cut/shown-strength.ts';
-import type { WeighIn } from '../journal/history.ts';
+import type { WaistReading, WeighIn } from '../journal/history.ts';
 import type { Past } from '../progression/past.ts';
+import { type LengthUnit, lengthIn } from '../training/length.ts';
 import { inUnit, type Unit } from '../training/mass.ts';
 import { csvText } from './csv-text.ts';
 import { SET_COLUMNS } from './set-columns.ts';
@@ -45,4 +46,16 @@ export function weighInsCsv(
 ): string {
   const rows = weighIns.map(({ date, mass }) => [date.toString(), inUnit(mass, unit), unit]);
   return csvText([WEIGH_IN_COLUMNS, ...rows]);
+}
+
+/** Columns of the exported waist readings. */
+export const WAIST_COLUMNS = ['date', 'waist', 'unit'] as const;
+
+/** Every waist reading, one row each. */
+export function waistsCsv(
+  waists: readonly Pick<WaistReading, 'date' | 'length'>[],
+  tape: LengthUnit,
+): string {
+  const rows = waists.map(({ date, length }) => [date.toString(), lengthIn(length, tape), tape]);
+  return csvText([WAIST_COLUMNS, ...rows]);
 }

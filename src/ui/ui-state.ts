@@ -182,6 +182,7 @@ export type LookBackScreen =
     }
   | {
       readonly kind: 'weigh';
+      readonly of: 'weight' | 'waist';
       readonly weighing: Weighing;
       readonly typed: string;
       /** What was doubted: typed once more it is kept. */

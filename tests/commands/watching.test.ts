@@ -389,3 +389,66 @@ describe('weigh', () => {
     expect((await home.run('weigh', '79', '--date', '2026-02-30')).status).toBe(2);
   });
 });
+
+describe('the waist', () => {
+  const own = new AHome();
+  afterAll(() => own.throwAway());
+
+  test('is recorded beside the weight or alone, in the tape of the unit or in another', async () => {
+    expect((await own.run('weigh', '82.4', '--waist', '86,5')).out).toMatch(
+      /^Saved: 82\.4 kg, waist 86\.5 cm on /,
+    );
+    const alone = weighSchema.parse(await own.json('weigh', '--waist', '34in', '--unit', 'kg'));
+    expect(alone).toMatchObject({ mass: null, waist: 86.36, waist_unit: 'cm' });
+    expect((await own.run('weigh', '--waist', '34', '--unit', 'lb')).out).toContain('waist 34 in');
+  });
+
+  test('that nobody has is refused with what to type, and nothing to record is said', async () => {
+    const { status, err } = await own.run('weigh', '--waist', '8.6');
+    expect([status, err]).toEqual([2, expect.stringContaining('Type what the tape says, in cm')]);
+    expect((await own.run('weigh', '--waist', 'wide')).err).toContain('--waist is "wide".');
+    expect((await own.run('weigh')).err).toContain('<mass> is missing.');
+  });
+
+  test('goes out as a table and as a document, and comes back without doubles', async () => {
+    const csv = (await own.run('export', '--as', 'csv', '--waists')).out;
+    expect(csv.trim().split(/\r?\n/)).toHaveLength(4);
+    const path = join(own.folder, 'waists.csv');
+    writeFileSync(path, csv);
+    const waists = lifterOf(own)
+      .journal()
+      .history()
+      .waists.map(({ length }) => length);
+    const json = join(own.folder, 'all.json');
+    writeFileSync(json, (await own.run('export', '--as', 'json')).out);
+    const other = new AHome();
+    try {
+      expect((await other.run('import', path)).out).toContain('2 waist readings added.');
+      expect((await other.run('import', path)).out).toContain('3 were here already');
+      const lengths = () =>
+        lifterOf(other)
+          .journal()
+          .history()
+          .waists.map(({ length }) => length);
+      expect(new Set(lengths())).toEqual(new Set(waists));
+    } finally {
+      other.throwAway();
+    }
+    const third = new AHome();
+    try {
+      await third.run('import', json);
+      expect(lifterOf(third).journal().history().waists).toHaveLength(3);
+    } finally {
+      third.throwAway();
+    }
+  });
+
+  test('is listed with its id, deleted by it and brought back', async () => {
+    const { waists } = historySchema.parse(await own.json('history'));
+    const id = waists[0]?.id ?? '';
+    expect((await own.run('history', '--ids')).out).toContain(`waist 86.5 cm  ${id}`);
+    expect((await own.run('amend', id, '--delete')).out).toContain('Deleted: Waist of');
+    expect(historySchema.parse(await own.json('history')).waists).toHaveLength(2);
+    expect((await own.run('amend', id, '--restore')).out).toContain('Brought back: Waist of');
+  });
+});

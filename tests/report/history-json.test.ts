@@ -3,6 +3,7 @@ import * as z from 'zod';
 import type { JournalEvent } from '../../src/journal/records.ts';
 import { historyExportSchema, historyJson } from '../../src/report/history-json.ts';
 import { importJson } from '../../src/report/import-json.ts';
+import { lengthOf } from '../../src/training/length.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { day, LIFTS, madeResult, madeSession } from '../cut/made.ts';
 
@@ -30,6 +31,7 @@ const document = historyJson(
     decisions: [],
     bodyMassOn: () => null,
     weighIns: [{ id: 'w1:1', date: day('2026-11-20'), mass: kilograms(82.4), at: 0 }],
+    waists: [{ id: 'w1:2', date: day('2026-11-20'), length: lengthOf(86, 'cm') }],
     events: [weighed('w1:1', 82.4), weighed('w1:2', 82.1), closed('s1:1')],
   },
   'kg',

@@ -13,6 +13,7 @@ function folded(text: string) {
   const { sessions } = importCsv(text, {
     sessions: new Set(),
     weighIns: new Set(),
+    waists: new Set<string>(),
     until: day('2027-01-01'),
   });
   return sessions.map(({ facts, start, zone }) => {

@@ -5,6 +5,7 @@ import { bodyMassOn } from '../../src/journal/history.ts';
 import type { Result } from '../../src/progression/past.ts';
 import { progressionRules } from '../../src/progression/rules/progression-rules.ts';
 import type { ReasonWords } from '../../src/report/reason-words.ts';
+import { lengthOf } from '../../src/training/length.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { day, every, LIFTS, madePast, madeProgram, madeResult } from '../cut/made.ts';
 
@@ -52,7 +53,12 @@ export function madeCut(weightAdvice = true) {
       ),
     }));
   const trend = bodyMassOn(weighIns);
-  const past = { ...madePast(results), bodyMassOn: trend, weighIns };
+  const waists = [0, 20, 40].map((at) => ({
+    id: `waist:${at}`,
+    date: CUT.add({ days: at }),
+    length: lengthOf(92 - at / 10, 'cm'),
+  }));
+  const past = { ...madePast(results), bodyMassOn: trend, weighIns, waists };
   const program = madeProgram([
     { lift: LIFTS.squat, sets: 3 },
     { lift: LIFTS.bench, sets: 3 },
@@ -60,7 +66,7 @@ export function madeCut(weightAdvice = true) {
     { lift: LIFTS.pullUp, sets: 2 },
     { lift: LIFTS.raise, sets: 5, range: [12, 15], cluster: true },
   ]);
-  const question = { program, past, weighIns, today: TODAY, weightAdvice };
+  const question = { program, past, weighIns, waists, today: TODAY, weightAdvice };
   return {
     past,
     program,

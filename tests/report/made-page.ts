@@ -40,6 +40,7 @@ export function madePage(): PageView {
       table: table('kg', body),
     },
     noBody: null,
+    waist: null,
     kept: { points: kept, table: table('kept', kept) },
     lifts: [
       { name: 'Back squat', points: squat, note: '101 % kept', table: table('e1RM', squat) },

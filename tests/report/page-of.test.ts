@@ -51,6 +51,21 @@ describe('the page of a history', () => {
     expect(picture?.readings).toHaveLength(past.weighIns.length + 1);
   });
 
+  it('shows the waist of the cut with its numbers, and not to a lifter who must not be told', () => {
+    expect(view.waist?.table.rows).toEqual([
+      [expect.any(String), '92.0'],
+      [expect.any(String), '90.0'],
+      [expect.any(String), '88.0'],
+    ]);
+    expect(view.figures).toContainEqual(
+      expect.objectContaining({ name: 'Waist', value: '88 cm', about: '4 cm less than on 31 Aug' }),
+    );
+    expect(pageHtml(view)).toContain('Waist, cm');
+    const quiet = madeCut(false);
+    const html = pageHtml(pageOf(quiet.past, quiet.review, words, 'kg'));
+    expect(html).not.toContain('Waist');
+  });
+
   it('says why it shows no body weight', () => {
     const none = pageOf({ ...past, weighIns: [] }, { ...review, body: null }, words, 'kg');
     expect(none.noBody).toBe('No body weight is shown: there is no weigh-in yet.');

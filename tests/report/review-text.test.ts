@@ -18,6 +18,7 @@ describe('the review in text', () => {
 
       Strength kept      101 % (99–103)  of 4 compound lifts together
       Body weight               83.7 kg  trend; 4.3 kg lost
+      Waist                       88 cm  4 cm less than on 31 Aug
       Rate of loss   0.7 % a week ± 0.1  16 days weighed since 29 Sep
       Sessions                 17 of 18  in 6 full weeks
 
@@ -82,6 +83,7 @@ describe('the review in text', () => {
 
       Strength kept      101 % (99–103)
       Body weight              184.4 lb
+      Waist                     34.6 in
       Rate of loss   0.7 % a week ± 0.1
       Sessions                 17 of 18
 

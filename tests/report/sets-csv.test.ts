@@ -36,6 +36,7 @@ const pastOf = (made: readonly Result[], done: readonly SessionDone[] = []) =>
 const none = {
   sessions: new Set<string>(),
   weighIns: new Set<string>(),
+  waists: new Set<string>(),
   until: day('2027-01-01'),
 };
 const text = setsCsv(pastOf(results, sessions), 'kg');

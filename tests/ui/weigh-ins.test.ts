@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { lengthText } from '../../src/training/length.ts';
 import { massText } from '../../src/training/mass.ts';
 import { Player, WIDE } from './player.ts';
 import { type Scene, scene } from './scene.ts';
@@ -104,5 +105,34 @@ describe('the list of all weigh-ins', () => {
     expect(count()).toBe(11);
     at.keys('u');
     expect(count()).toBe(12);
+  });
+});
+
+describe('the waist', () => {
+  const waists = ({ lifter }: Scene) =>
+    lifter
+      .journal()
+      .history()
+      .waists.map(({ length }) => lengthText(length, 'cm'));
+
+  it('is measured on the same screen, with where the tape lies, and taken back', () => {
+    const over = made();
+    const at = player(over).keys('iw');
+    expect(at.screen().replace(/\s+/g, ' ')).toContain('Midway between the lowest rib');
+    at.keys('86.5<enter>');
+    expect(at.screen()).toContain('Saved: waist 86.5 cm.');
+    expect(waists(over)).toEqual(['86.5 cm']);
+    at.keys('u');
+    expect(waists(over)).toEqual([]);
+  });
+
+  it('that nobody has is not kept; the last one can be deleted there', () => {
+    const over = made();
+    const at = player(over).keys('iw8<enter>');
+    expect(at.screen()).toContain('A waist lies between 40 cm and 250 cm.');
+    at.keys('<backspace>90<enter>iw');
+    expect(at.screen()).toContain('Last: 90 cm on');
+    at.keys('d');
+    expect(waists(over)).toEqual([]);
   });
 });

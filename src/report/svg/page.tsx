@@ -2,7 +2,7 @@
 import { renderToString } from 'preact-render-to-string';
 import type { PageView } from '../page-view.ts';
 import { PAGE_STYLE } from './page-style.ts';
-import { Body, KeptFigure, LiftCard, Muscles } from './pictures.tsx';
+import { Body, KeptFigure, LiftCard, Muscles, Waist } from './pictures.tsx';
 
 /**
  * One self-contained HTML page: no script, nothing from the network (its own policy forbids it),
@@ -13,7 +13,7 @@ export function pageHtml(view: PageView): string {
 }
 
 function Page({ view }: { readonly view: PageView }) {
-  const { unit, body, kept, lifts, muscles } = view;
+  const { unit, body, waist, kept, lifts, muscles } = view;
   return (
     <html lang='en'>
       <head>
@@ -57,11 +57,12 @@ function Page({ view }: { readonly view: PageView }) {
               </div>
             ))}
           </dl>
-          {body || kept ? (
+          {body || waist || kept ? (
             <section>
               <h2>The cut</h2>
               <div class='pair'>
                 {body ? <Body of={body} unit={unit} /> : null}
+                {waist ? <Waist of={waist} /> : null}
                 {kept ? <KeptFigure of={kept} /> : null}
               </div>
             </section>

@@ -1,7 +1,13 @@
 /** @jsxImportSource preact */
 import { dateTicks } from '../date-ticks.ts';
 import { DAYS_JOINED } from '../history-text.ts';
-import type { BodyPicture, KeptPicture, LiftPicture, MusclePicture } from '../page-view.ts';
+import type {
+  BodyPicture,
+  KeptPicture,
+  LiftPicture,
+  MusclePicture,
+  WaistPicture,
+} from '../page-view.ts';
 import type { Point } from '../plot.ts';
 import { roundTicks, SMALL_PLOT, WIDE_PLOT } from './frame.tsx';
 import { LinePlot } from './line-plot.tsx';
@@ -29,6 +35,31 @@ export function Body({ of, unit }: { readonly of: BodyPicture; readonly unit: st
         {...(last ? { lastLabel: last[1].toFixed(1) } : {})}
       />
       <Numbers of={of.table} about='body weight by week' />
+    </figure>
+  );
+}
+
+/** The waist: water moves the scales more than the tape. */
+export function Waist({ of }: { readonly of: WaistPicture }) {
+  const last = of.points.at(-1);
+  return (
+    <figure class='wide'>
+      <figcaption>
+        <h3>Waist, {of.unit}</h3>
+        <span>dots: readings</span>
+      </figcaption>
+      <LinePlot
+        size={WIDE_PLOT}
+        says={`Waist in ${of.unit}, ${fromTo(of.points)}. The numbers follow.`}
+        axes={{ x: 'day', y: of.unit }}
+        dots={of.points}
+        line={of.points}
+        gap={DAYS_JOINED}
+        bands={[]}
+        xTicks={dateTicks}
+        {...(last ? { lastLabel: last[1].toFixed(1) } : {})}
+      />
+      <Numbers of={of.table} about='waist by day' />
     </figure>
   );
 }

@@ -1,4 +1,11 @@
 import { shortDayWords } from '../../text/day-words.ts';
+import {
+  lengthText,
+  readLength,
+  tapeOf,
+  WAIST_LIMITS,
+  WAIST_PLACE,
+} from '../../training/length.ts';
 import { massOf, massText, readQuantity } from '../../training/mass.ts';
 import { blockDigits } from '../digits.ts';
 import { BLANK, type Line, line, paragraph, span } from '../line.ts';
@@ -21,24 +28,24 @@ export const WEIGH_KEY: KeyRow = {
   press: (acting) =>
     show(acting, {
       kind: 'weigh',
+      of: 'weight',
       weighing: acting.coach.lookBack.weighing(null),
       typed: '',
       doubted: null,
     }),
 };
 
-/** Asks for today's body weight. */
+/** Asks for today's body weight, or for the waist. */
 function lines({ model, screen }: Seen<Weigh>, columns: number): Line[] {
-  const { weighing, typed } = screen;
-  const { date, unit, words } = weighing;
+  const { weighing, typed, of } = screen;
+  const { date, unit } = weighing;
   const digits = blockDigits(typed, columns, model.size.rows >= 24 ? 7 : 5) ?? [typed];
+  const title = of === 'waist' ? 'Waist' : weighing.instead ? 'Correct' : 'Weigh in';
+  const words = of === 'waist' ? [WAIST_PLACE, ...weighing.waist] : weighing.words;
   // A unit that is typed beats the program's.
-  const shown = readQuantity(typed, unit)?.unit ?? unit;
+  const shown = of === 'waist' ? tapeOf(unit) : (readQuantity(typed, unit)?.unit ?? unit);
   return [
-    [
-      span(weighing.instead ? 'Correct' : 'Weigh in', 'strong'),
-      span(` · ${shortDayWords(date.toString())}`),
-    ],
+    [span(title, 'strong'), span(` · ${shortDayWords(date.toString())}`)],
     ...(weighing.instead ? [line(`In place of ${massText(weighing.instead.mass, unit)}`)] : []),
     BLANK,
     ...digits.map((row) => line(row)),
@@ -51,7 +58,7 @@ function lines({ model, screen }: Seen<Weigh>, columns: number): Line[] {
 
 const { type, rubOut } = typing<Weigh>(
   ['.', ','],
-  'type the weight',
+  'type the number',
   (acting) => {
     const { screen, name } = acting;
     const typed = screen.typed + (name === ',' ? '.' : name);
@@ -61,7 +68,7 @@ const { type, rubOut } = typing<Weigh>(
 );
 
 /** A reading that looks like a slip of the finger counts only once it was typed a second time. */
-const keep: Act<Weigh> = (acting) => {
+const keepWeight: Act<Weigh> = (acting) => {
   const { screen, coach } = acting;
   const { typed, doubted, weighing } = screen;
   const quantity = readQuantity(typed, weighing.unit);
@@ -83,14 +90,32 @@ const keep: Act<Weigh> = (acting) => {
   return { ...asked, ui: { ...asked.ui, message } };
 };
 
+const keepWaist: Act<Weigh> = (acting) => {
+  const { typed, weighing } = acting.screen;
+  const tape = tapeOf(weighing.unit);
+  const read = readLength(typed, tape);
+  if (!read) return tell(acting, 'Type what the tape says first, such as 86.5.');
+  const [least, most] = WAIST_LIMITS;
+  if (read.length < least || read.length > most) {
+    const ends = `${lengthText(least, tape)} and ${lengthText(most, tape)}`;
+    return tell(acting, `A waist lies between ${ends}.`);
+  }
+  const change = { kind: 'measure', length: read.length } as const;
+  return ask(acting, { do: 'change', change, to: 'preview' });
+};
+
+const keep: Act<Weigh> = (acting) =>
+  acting.screen.of === 'waist' ? keepWaist(acting) : keepWeight(acting);
+
 /** The question alone: what to do about it is said by the screen's own keys. */
 const meantText = (fix = ''): string => fix.slice(0, fix.indexOf('?') + 1);
 
 /** The last reading goes, whenever it was made; `u` brings it back. */
 const removeLast: Act<Weigh> = (acting) => {
-  const of = acting.screen.weighing.last;
+  const { weighing, of: what } = acting.screen;
+  const of = what === 'waist' ? weighing.lastWaist : weighing.last;
   return of === null
-    ? tell(acting, 'There is no weigh-in to delete.')
+    ? tell(acting, `There is no ${what === 'waist' ? 'waist reading' : 'weigh-in'} to delete.`)
     : ask(acting, { do: 'change', change: { kind: 'delete', of }, to: 'here' });
 };
 
@@ -98,6 +123,17 @@ export const WEIGH_SCREEN: ScreenModule<Weigh> = {
   keys: [
     type,
     { keys: ['enter', 'space'], label: 'keep it', footer: 0, tap: { at: 0 }, press: keep },
+    {
+      keys: ['w'],
+      label: ({ screen }) => (screen.of === 'waist' ? 'the weight' : 'the waist'),
+      when: ({ screen }) => (screen.weighing.instead ? 'A weigh-in is corrected here.' : true),
+      footer: 1,
+      press: (acting) => {
+        const { screen } = acting;
+        const of = screen.of === 'waist' ? 'weight' : 'waist';
+        return show(acting, { ...screen, of, typed: '', doubted: null });
+      },
+    },
     { keys: ['d'], label: 'delete the last', footer: 1, press: removeLast },
     {
       keys: ['h'],
@@ -122,7 +158,7 @@ const correctReading: Act<Readings> = (acting) => {
   const instead = chosenReading(acting);
   if (!instead) return tell(acting, 'There is nothing to correct.');
   const weighing = acting.coach.lookBack.weighing(instead);
-  return show(acting, { kind: 'weigh', weighing, typed: '', doubted: null });
+  return show(acting, { kind: 'weigh', of: 'weight', weighing, typed: '', doubted: null });
 };
 
 const removeReading: Act<Readings> = (acting) => {
