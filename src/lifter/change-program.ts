@@ -6,8 +6,10 @@ import { usualExercise } from '../program/draft/drafted-exercise.ts';
 import {
   addExercise,
   type ExerciseAt,
+  type HeadKey,
   moveExercise,
   removeExercise,
+  withHead,
   withSets,
 } from '../program/edit-program.ts';
 import { fileProblemText } from '../program/file-problem.ts';
@@ -86,6 +88,8 @@ function edited({ text, program }: Sheet, edit: SheetEdit, lifter: Lifter) {
     }
     case 'remove':
       return removeExercise(text, edit.at);
+    case 'head':
+      return withHead(text, edit.key, edit.value);
   }
 }
 
@@ -112,7 +116,9 @@ export type SheetEdit =
   | { readonly kind: 'sets'; readonly at: ExerciseAt; readonly by: 1 | -1 }
   | { readonly kind: 'move'; readonly from: ExerciseAt; readonly to: ExerciseAt }
   | { readonly kind: 'add'; readonly at: ExerciseAt; readonly lift: string }
-  | { readonly kind: 'remove'; readonly at: ExerciseAt };
+  | { readonly kind: 'remove'; readonly at: ExerciseAt }
+  /** Null takes the key out. */
+  | { readonly kind: 'head'; readonly key: HeadKey; readonly value: string | null };
 
 /** What the screens ask of the program file. Only `save` writes. */
 export interface ProgramEditor {

@@ -2,9 +2,11 @@ import type { Temporal } from 'temporal-polyfill';
 import { answersTo } from '../cut/answers.ts';
 import { reviewReason } from '../cut/cut-rules.ts';
 import { finding, type ReviewFinding } from '../cut/finding.ts';
+import { judgeTooSoon } from '../cut/judge-end.ts';
 import { type Review, review } from '../cut/review.ts';
 import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { History, WeighIn } from '../journal/history.ts';
+import type { Program } from '../program/program.ts';
 import { LIGHTER_WEEK, mayTakeLighterWeek } from '../progression/lighter-week.ts';
 import { because } from '../progression/rules/progression-rules.ts';
 import {
@@ -14,6 +16,7 @@ import {
   liftSummaries,
   searchHistory,
 } from '../report/lift-rows.ts';
+import { goalFigures } from '../report/review-text.ts';
 import type { Settings } from '../settings/settings.ts';
 import { dayWords } from '../text/day-words.ts';
 import type { Problem } from '../text/problem.ts';
@@ -59,6 +62,15 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
         return { finding, text, source, mayTake: yes, mayRefuse: no };
       });
       return { review, unit: program.unit, advice, wishes: wishesFor(review) };
+    },
+    leadsTo: (program) => {
+      const found = reviewOf(lifter, WEEKS, settings.now(), program);
+      const { plan } = found.evidence;
+      const goals = plan ? goalFigures(plan, program.unit) : [];
+      const doubts = judgeTooSoon(found.evidence).map(
+        ({ reason }) => reasonWords(reason, program.unit).text,
+      );
+      return [...goals.map(({ name, value, about }) => `${name}: ${value}, ${about}.`), ...doubts];
     },
     programEdit: ({ changes }) => orProblem(() => programEdit(lifter, changes)),
     readings: () => history().weighIns.toReversed(),
@@ -166,6 +178,8 @@ export interface LookBack {
   /** The weekly review. @throws Refusal when the program cannot be read. */
   readonly review: () => ReviewPage;
   readonly weightAdvice: () => Settings['weightAdvice'];
+  /** Where a cut with the goals of this program would lead, a sentence each; none without a goal ahead. */
+  readonly leadsTo: (program: Program) => readonly string[];
   /** What a yes would change in the program file; nothing is written yet. */
   readonly programEdit: (finding: ReviewFinding) => ProgramEdit | Problem;
   readonly weighing: (instead: WeighIn | null) => Weighing;
@@ -186,11 +200,12 @@ export function reviewOf(
   lifter: Lifter,
   weeks: number,
   { weightAdvice } = lifter.settings().settings,
+  program = lifter.program(),
 ): Review {
   const history = lifter.journal().history();
   return review(
     {
-      program: lifter.program(),
+      program,
       past: history,
       weighIns: history.weighIns,
       waists: history.waists,

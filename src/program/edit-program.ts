@@ -1,6 +1,7 @@
 import {
   Document,
   isMap,
+  isNode,
   isScalar,
   isSeq,
   type Node,
@@ -78,6 +79,45 @@ export const addExercise = (text: string, at: ExerciseAt, added: NewExercise): s
     };
   });
 
+/** Keys of the head of a program that can be written from outside an editor. */
+export type HeadKey = 'goal_weight' | 'goal_date' | 'rate';
+
+/** A key that is new comes behind the first of these that is there, in a line of its own. */
+const BEFORE_A_GOAL = ['rate', 'aim', 'unit', 'name'];
+
+/** The text with a key of its head at another value, in a line of its own where it is new; null takes it out. */
+export const withHead = (text: string, key: HeadKey, value: string | null): string | Problem =>
+  edited(text, (source, document) => {
+    const head = document.contents as unknown as YAMLMap;
+    const found = head.items.find(({ key: each }) => isScalar(each) && each.value === key);
+    const meant = (_days: Days, whole: Record<string, unknown>) => {
+      if (value === null) delete whole[key];
+      else whole[key] = parseDocument(value, { version: '1.2' }).toJS();
+    };
+    if (found) {
+      const [from = 0, to = 0] = isNode(found.value) ? (found.value.range ?? []) : [];
+      return value === null
+        ? { splices: [{ ...lineOf(source, found.key as Node, to), text: '' }], meant }
+        : { splices: [{ from, to, text: value }], meant };
+    }
+    if (value === null) return { splices: [], meant };
+    if (head.flow) throw new NotPossible(WRITTEN_ODDLY);
+    const behind = BEFORE_A_GOAL.flatMap(
+      (name) => head.items.find(({ key: each }) => isScalar(each) && each.value === name) ?? [],
+    )[0];
+    const last = isNode(behind?.value) ? (behind.value.range?.[1] ?? 0) : 0;
+    const { to } = lineOf(source, behind?.key as Node, last);
+    const end = source.includes('\r\n') ? '\r\n' : '\n';
+    return { splices: [{ from: to, to, text: `${key}: ${value}${end}` }], meant };
+  });
+
+/** The lines from a key to the end of what it holds. */
+function lineOf(source: string, key: Node, last: number) {
+  const [first = 0] = key.range ?? [];
+  const end = source.indexOf('\n', Math.max(first, last - 1));
+  return { from: source.lastIndexOf('\n', first) + 1, to: end < 0 ? source.length : end + 1 };
+}
+
 /** The text with an exercise less, the comment above it gone with it. */
 export const removeExercise = (text: string, at: ExerciseAt): string | Problem =>
   edited(text, (source, document) => {
@@ -103,7 +143,7 @@ const notThere = (what: string): NotPossible =>
 interface Edit {
   readonly splices: readonly Splice[];
   /** Does to the plain data what the splices are meant to do to the text. */
-  readonly meant: (days: Days) => unknown;
+  readonly meant: (days: Days, whole: Record<string, unknown>) => unknown;
 }
 
 /**
@@ -129,7 +169,7 @@ function edited(
     const after = readProgram(result, 'the changed program');
     if (!after.ok) return refusal(after.problems[0]);
     const wanted = document.toJS() as { days: Days };
-    meant(wanted.days);
+    meant(wanted.days, wanted);
     return isSame(parsed(result.slice(mark.length)).toJS(), wanted) ? result : WRITTEN_ODDLY;
   } catch (error) {
     if (error instanceof NotPossible) return error.problem;

@@ -244,7 +244,10 @@ function sessionsFigure(weeks: Review['weeks']): Figure {
 }
 
 /** `Goal  75 kg  between 12 Jan and 3 Mar 2027`. */
-function goalFigures({ goal, reached, onDate, rates, measured }: CutPlan, unit: Unit): Figure[] {
+export function goalFigures(
+  { goal, reached, onDate, rates, measured }: CutPlan,
+  unit: Unit,
+): Figure[] {
   const [slow, fast] = rates.map((rate) => rate.toFixed(1));
   const at = `${slow}–${fast} % a week${measured ? '' : ', as planned'}`;
   const figures: Figure[] = [];

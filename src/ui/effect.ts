@@ -25,8 +25,8 @@ export type Effect =
   | { readonly do: 'keep'; readonly choices: Choices; readonly to?: Screen }
   /** Adds to, or changes, what is recorded, and shows the screen that this leads to. */
   | { readonly do: 'change'; readonly change: RecordChange; readonly to: Destination }
-  /** Writes the program file and goes back to where it was opened. */
-  | { readonly do: 'save-program'; readonly sheet: Sheet }
+  /** Writes the program file and shows the screen that this leads to. */
+  | { readonly do: 'save-program'; readonly sheet: Sheet; readonly to: Destination }
   /** Hands a key to the text field that has the focus. */
   | { readonly do: 'type'; readonly key: Key }
   /** Remembers where the questions of a new program stand. */

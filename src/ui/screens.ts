@@ -7,6 +7,7 @@ import { DISCARD_SCREEN, FINISH_SCREEN, STALE_SCREEN } from './screens/ending.ts
 import { ACTS_SCREEN, EXERCISES_SCREEN, PAIN_SCREEN, SWAP_SCREEN } from './screens/exercises.ts';
 import { CHANGES_SCREEN, FINDINGS_SCREEN, UNSAVED_SCREEN } from './screens/findings.ts';
 import { GEAR_SCREEN } from './screens/gear.ts';
+import { GOAL_SCREEN } from './screens/goal.ts';
 import { LIFTS_SCREEN, RESULTS_SCREEN, SEARCH_SCREEN } from './screens/history.ts';
 import { LOAD_SCREEN } from './screens/load.ts';
 import { NOTE_SCREEN } from './screens/note.ts';
@@ -54,6 +55,7 @@ export const SCREENS: {
   'weight-question': WEIGHT_QUESTION_SCREEN,
   review: REVIEW_SCREEN,
   advice: ADVICE_SCREEN,
+  goal: GOAL_SCREEN,
   weigh: WEIGH_SCREEN,
   readings: READINGS_SCREEN,
   lifts: LIFTS_SCREEN,

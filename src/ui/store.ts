@@ -122,7 +122,7 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
       case 'save-program': {
         const saved = coach.editor.save(effect.sheet);
         if ('what' in saved) return problemText(saved);
-        const screen = screenAfter('preview', model.ui.screen, coach);
+        const screen = screenAfter(effect.to, model.ui.screen, coach);
         set({ ...model, ui: { ...model.ui, screen, message: `Written to ${saved.path}.` } });
         return null;
       }

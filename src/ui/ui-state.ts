@@ -4,6 +4,7 @@ import type { Choices, Offer } from '../lifter/coach.ts';
 import type { Advice, PastSession, ReviewPage, Weighing } from '../lifter/look-back.ts';
 import type { Today } from '../lifter/prepare.ts';
 import type { FindingWords } from '../lifter/rules.ts';
+import type { HeadKey } from '../program/edit-program.ts';
 import type { SetResult } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { LiftSummary } from '../report/lift-rows.ts';
@@ -179,6 +180,15 @@ export type LookBackScreen =
       readonly edit: ProgramEdit;
       readonly back: Screen;
       readonly scroll: number;
+    }
+  | {
+      readonly kind: 'goal';
+      /** The program without what is typed here. */
+      readonly sheet: Sheet;
+      readonly field: HeadKey;
+      readonly typed: Readonly<Record<HeadKey, string>>;
+      /** Where it would lead; or why what is typed is none. */
+      readonly words: readonly string[];
     }
   | {
       readonly kind: 'weigh';

@@ -4,6 +4,7 @@ import {
   addExercise,
   moveExercise,
   removeExercise,
+  withHead,
   withSets,
 } from '../../src/program/edit-program.ts';
 import { programOf } from './check-report.ts';
@@ -181,3 +182,26 @@ test.each(readdirSync(folder).filter((file) => file.endsWith('.yaml')))(
     expect(changes(text, withSets(text, at(1, 0), 5))).toHaveLength(2);
   },
 );
+
+describe('the head of a program', () => {
+  const done = (result: unknown): string => {
+    if (typeof result === 'string') return result;
+    throw new Error(JSON.stringify(result));
+  };
+
+  test('takes a goal in a line of its own, another value in its place, and goes back to the byte', () => {
+    const with75 = done(withHead(TEXT, 'goal_weight', '75'));
+    expect(changes(TEXT, with75)).toEqual(['+ goal_weight: 75']);
+    const with74 = done(withHead(with75, 'goal_weight', '74.5'));
+    expect(changes(with75, with74)).toEqual(['- goal_weight: 75', '+ goal_weight: 74.5']);
+    expect(programOf(with74).goal.mass).toBe(74.5e9);
+    expect(withHead(with74, 'goal_weight', null)).toBe(TEXT);
+    expect(withHead(TEXT, 'goal_date', null)).toBe(TEXT);
+    expect(programOf(done(withHead(TEXT, 'rate', '0.5-0.7'))).rate).toEqual([0.5, 0.7]);
+  });
+
+  test('takes nothing that would be no program', () => {
+    expect(withHead(TEXT, 'goal_date', 'soon')).toMatchObject({ what: expect.any(String) });
+    expect(withHead(TEXT, 'rate', '3')).toMatchObject({ what: expect.any(String) });
+  });
+});

@@ -4,6 +4,7 @@ import {
   addExercise,
   moveExercise,
   removeExercise,
+  withHead,
   withSets,
 } from '../../src/program/edit-program.ts';
 import { readProgram } from '../../src/program/read-program.ts';
@@ -192,6 +193,18 @@ it('a lift added adds lines of its own, and touches no other', () => {
       keepsEnds(file, after);
       const rest = beyond(after, others(file, `${day}.-`), COMMA);
       expect(rest).toHaveLength(file.styles[day] === 'dashes' ? 3 : 1);
+    }),
+    { numRuns },
+  );
+});
+
+it('a goal comes and goes without touching another line', () => {
+  fc.assert(
+    fc.property(anyStyle(), ({ text }) => {
+      const added = withHead(text, 'goal_weight', '75');
+      if (typeof added !== 'string') return;
+      expect(beyond(added, full(text.replaceAll('\r', '')))).toEqual(['goal_weight: 75']);
+      expect(withHead(added, 'goal_weight', null)).toBe(text);
     }),
     { numRuns },
   );

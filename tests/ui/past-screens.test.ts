@@ -151,6 +151,42 @@ describe('what is said to the review', () => {
   });
 });
 
+describe('what the cut leads to', () => {
+  const file = () => readFileSync(lifter.programPath(), 'utf8');
+
+  it('is typed on a screen that says where it leads, and written into the program', () => {
+    const at = player(WIDE).keys('ta');
+    expect(at.screen()).toContain('What the cut leads to');
+    at.keys('76');
+    expect(at.screen()).toMatch(/Goal 76 kg: .* at .* % a week/);
+    at.keys('<enter>');
+    expect(at.store.model().ui.screen.kind).toBe('review');
+    expect(at.screen()).toMatch(/Goal 76 kg/);
+    expect(file()).toMatch(/^goal_weight: 76$/m);
+    at.keys('a<backspace><backspace><enter>');
+    expect(file()).not.toContain('goal_weight');
+  });
+
+  it('takes a day and a rate as well, and says what cannot be', () => {
+    const at = player(WIDE).keys('ta');
+    at.keys('60<down>2026-12-24');
+    expect(at.screen()).toMatch(
+      /over the .* % planned at most|nothing is planned for so long a way/,
+    );
+    at.keys('<down><backspace><backspace><backspace>');
+    at.keys('<enter>');
+    expect(at.screen()).not.toContain('Written to');
+    expect(at.keys('<esc>').store.model().ui.screen.kind).toBe('review');
+    expect(file()).not.toContain('goal');
+  });
+
+  it('is not offered to who is not to lose weight', () => {
+    over = demoScene({ settings: { weightAdvice: 'no' } });
+    lifter = over.lifter;
+    expect(player(WIDE).keys('ta').screen()).toContain('Nothing is said here about losing weight.');
+  });
+});
+
 describe('a cut that was not answered for', () => {
   it('is trained as maintenance, and says so', () => {
     asked();

@@ -74,7 +74,8 @@ export const CHANGES_SCREEN = pageScreen<Changes>({
       label: 'write it',
       footer: 0,
       tap: { at: 0 },
-      press: (acting) => ask(acting, { do: 'save-program', sheet: acting.screen.back.sheet }),
+      press: (acting) =>
+        ask(acting, { do: 'save-program', sheet: acting.screen.back.sheet, to: 'preview' }),
     },
   ],
   last: [BACK],
@@ -84,7 +85,7 @@ const unsavedList = ({ screen: { back } }: Seen<Unsaved>): ChoiceList => ({
   title: 'Save the changes?',
   words: 'The file is as it was until they are saved.',
   choices: [
-    { label: 'Save them', effects: [{ do: 'save-program', sheet: back.sheet }] },
+    { label: 'Save them', effects: [{ do: 'save-program', sheet: back.sheet, to: 'preview' }] },
     { label: 'Throw them away', effects: [], to: back.back },
     { label: 'Go on changing', effects: [], to: back },
   ],

@@ -11,6 +11,7 @@ import { reviewScreen } from '../review-screen.ts';
 import { BACK, backBy, type KeyRow, TO_PREVIEW } from '../screen.ts';
 import type { Role } from '../theme.ts';
 import type { Screen } from '../ui-state.ts';
+import { GOAL_KEY } from './goal.ts';
 
 type WeightQuestion = Extract<Screen, { kind: 'weight-question' }>;
 type Review = Extract<Screen, { kind: 'review' }>;
@@ -234,6 +235,7 @@ export const REVIEW_SCREEN = pageScreen<Review>({
     { keys: ['w'], label: 'why this', footer: 3, press: sources },
     wishKey('l', 'a lighter week', 'lighterWeek'),
     wishKey('p', 'pause the cut', 'pause'),
+    GOAL_KEY,
   ],
   last: [TO_PREVIEW],
 });
