@@ -8,6 +8,7 @@ interface Answers {
 }
 
 const BOTH: Answers = { yes: true, no: true };
+const NONE: Answers = { yes: false, no: false };
 
 /** Advice that asks for nothing in the program file. Facts and warnings take no answer. */
 const WITHOUT_FILE: ReadonlyMap<string, Answers> = new Map<CutRule | typeof LIGHTER_WEEK, Answers>([
@@ -24,7 +25,8 @@ const WITHOUT_FILE: ReadonlyMap<string, Answers> = new Map<CutRule | typeof LIGH
 ]);
 
 /** What the lifter can say to a finding. */
-export function answersTo({ reason, changes }: ReviewFinding): Answers {
+export function answersTo({ reason, changes, answered }: ReviewFinding): Answers {
+  if (answered) return NONE;
   if (changes.length > 0) return BOTH;
-  return WITHOUT_FILE.get(reason.rule) ?? { yes: false, no: false };
+  return WITHOUT_FILE.get(reason.rule) ?? NONE;
 }

@@ -25,6 +25,8 @@ export interface ReviewFinding {
   readonly subject: string | null;
   /** What a yes does to the program file; empty where there is nothing to change. */
   readonly changes: readonly ProgramChange[];
+  /** What the lifter said to it lately, where it stands as a fact since; absent where it is open. */
+  readonly answered?: 'yes' | 'no';
 }
 
 export const finding = (

@@ -68,7 +68,8 @@ export function verdict(evidence: Evidence): Verdict {
       const answer = refused ? answerTo(found, past.decisions, today) : null;
       // What was said yes to, and changes no file, is known: it goes on as a fact.
       const isKnown = answer === 'yes' && found.changes.length === 0;
-      if (isKnown || (answer === 'no' && refused === 'below')) answered.push(found);
+      if (isKnown) answered.push({ ...found, answered: 'yes' });
+      else if (answer === 'no' && refused === 'below') answered.push({ ...found, answered: 'no' });
       else if (answer !== 'no') advice.push(found);
     }
   }

@@ -59,7 +59,8 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
       const advice = [headline, ...below].map((finding): Advice => {
         const { text, source } = reasonWords(finding.reason, program.unit);
         const { yes, no } = answersTo(finding);
-        return { finding, text, source, mayTake: yes, mayRefuse: no };
+        const said = finding.answered ? ` You said ${finding.answered} to it.` : '';
+        return { finding, text: `${text}${said}`, source, mayTake: yes, mayRefuse: no };
       });
       return { review, unit: program.unit, advice, wishes: wishesFor(review) };
     },

@@ -41,6 +41,8 @@ export interface PastDay {
   readonly ago: number;
   readonly day: string;
   readonly sets: readonly string[];
+  /** Sets beyond those asked for are not done. */
+  readonly asAsked?: true;
 }
 
 /** The Friday and the Monday before: every squat at the top of its range, the rest inside theirs. */
@@ -199,7 +201,7 @@ function weigh({ lifter }: Scene, ago: number, kg: number): void {
 }
 
 /** Trains a day of the past set by set, as a lifter would have. */
-function playPast({ coach, lifter, clock }: Scene, { day, sets }: PastDay): void {
+function playPast({ coach, lifter, clock }: Scene, { day, sets, asAsked }: PastDay): void {
   const live = coach.begin(day);
   if ('what' in live) throw new Error(live.what);
   const send = (command: Parameters<typeof live.send>[0]) => {
@@ -214,6 +216,8 @@ function playPast({ coach, lifter, clock }: Scene, { day, sets }: PastDay): void
     send({ do: 'choose-exercise', exercise });
     if (live.state().exercises[exercise]?.prescribed.warmUp.length) send({ do: 'skip-warm-ups' });
     for (const set of text.replace('!', '').split(' ')) {
+      const { prescribed, done = [] } = live.state().exercises[exercise] ?? {};
+      if (asAsked && done.length >= (prescribed?.sets.length ?? 0)) break;
       const [, load = '0', count = '0', reserve] = /^(-?[\d.]+)x(\d+)(?:@(\d+))?$/.exec(set) ?? [];
       send({ do: 'start' });
       clock.set(clock.read().wall + 30_000);
