@@ -9,6 +9,8 @@ export interface Mutant {
   readonly line: number;
   /** `src/cut/rate-of-loss.ts: < → <=, in: if (days < 10) return null;` */
   readonly change: string;
+  /** The expression that holds the change: who works it out, meets the mutant. Offsets in `before`. */
+  readonly within: readonly [start: number, end: number];
 }
 
 const SWAPPED: ReadonlyMap<string, string> = new Map([
@@ -26,11 +28,22 @@ const SWAPPED: ReadonlyMap<string, string> = new Map([
   ['||', '&&'],
 ]);
 
-/** Every change of one operator, number, truth value or condition in a source text. */
-export function mutantsOf(path: string, before: string): readonly Mutant[] {
+/**
+ * Every change of one operator, number, truth value or condition in a source text. Where
+ * `numbersAreData`, numbers stay as they are.
+ *
+ * Of `a < b ? -1 : 1` the ones stay, too: it is the answer of a comparison, of which only the sign
+ * is read.
+ */
+export function mutantsOf(
+  path: string,
+  before: string,
+  { numbersAreData = false }: { readonly numbersAreData?: boolean } = {},
+): readonly Mutant[] {
   const source = ts.createSourceFile(path, before, ts.ScriptTarget.Latest, true);
   const found: Mutant[] = [];
-  const change = (start: number, end: number, to: string) => {
+  const change = (place: ts.Node, to: string, within: ts.Node = place) => {
+    const [start, end] = [place.getStart(), place.end];
     const { line } = source.getLineAndCharacterOfPosition(start);
     const from = before.slice(start, end);
     const text = before.split('\n')[line]?.trim() ?? '';
@@ -40,6 +53,7 @@ export function mutantsOf(path: string, before: string): readonly Mutant[] {
       after: before.slice(0, start) + to + before.slice(end),
       line: line + 1,
       change: `${path}: ${from} → ${to}, in: ${text}`,
+      within: [within.getStart(), within.end],
     });
   };
   const visit = (node: ts.Node): void => {
@@ -49,22 +63,52 @@ export function mutantsOf(path: string, before: string): readonly Mutant[] {
       const to = SWAPPED.get(sign.getText());
       // Joined texts are wording, which no test need pin letter by letter.
       const joinsText = sign.getText() === '+' && /['"`]/.test(node.getText());
-      if (to && !joinsText) change(sign.getStart(), sign.end, to);
+      if (to && !joinsText) change(sign, to, node);
     } else if (ts.isNumericLiteral(node)) {
-      change(node.getStart(), node.end, String(Number(node.text) + 1));
+      const isKey = ts.isPropertyAssignment(node.parent) && node.parent.name === node;
+      const isSign = ts.isConditionalExpression(upFrom(node)) && isOrder(upFrom(node));
+      if (!numbersAreData && !isSign) {
+        change(node, String(Number(node.text) + 1), isKey ? node.parent.parent : node);
+      }
     } else if (node.kind === ts.SyntaxKind.TrueKeyword) {
-      change(node.getStart(), node.end, 'false');
+      change(node, 'false');
     } else if (node.kind === ts.SyntaxKind.FalseKeyword) {
-      change(node.getStart(), node.end, 'true');
+      change(node, 'true');
     } else if (ts.isConditionalExpression(node)) {
       const { condition } = node;
-      change(condition.getStart(), condition.end, `!(${condition.getText()})`);
+      change(condition, `!(${condition.getText()})`);
     } else if (ts.isIfStatement(node)) {
       const { expression } = node;
-      change(expression.getStart(), expression.end, `!(${expression.getText()})`);
+      change(expression, `!(${expression.getText()})`);
     }
     ts.forEachChild(node, visit);
   };
   visit(source);
   return found;
+}
+
+/** What holds a number, over its minus. */
+function upFrom({ parent }: ts.Node): ts.Node {
+  return ts.isPrefixUnaryExpression(parent) ? parent.parent : parent;
+}
+
+/** `a < b ? -1 : 1` */
+function isOrder(node: ts.Node): boolean {
+  return ts.isConditionalExpression(node) && /\?\s*(-1\s*:\s*1|1\s*:\s*-1)$/.test(node.getText());
+}
+
+/** The text with `globalThis.met?.(ID)` at each expression that holds a change. */
+export function withProbes(
+  before: string,
+  mutants: readonly { readonly id: number; readonly within: readonly [number, number] }[],
+): string {
+  // What lies inside another ends before it and begins after it, also where both share an edge.
+  const inserted = mutants.flatMap(({ id, within: [start, end] }) => [
+    { at: start, rank: 1, length: -(end - start), id, text: `(globalThis.met?.(${id}), ` },
+    { at: end, rank: 0, length: end - start, id: -id, text: ')' },
+  ]);
+  inserted.sort((a, b) => b.at - a.at || b.rank - a.rank || b.length - a.length || b.id - a.id);
+  let text = before;
+  for (const { at, text: piece } of inserted) text = text.slice(0, at) + piece + text.slice(at);
+  return text;
 }

@@ -1,6 +1,7 @@
-import { spawnSync } from 'node:child_process';
+import { type ChildProcess, spawn } from 'node:child_process';
 import {
   cpSync,
+  mkdirSync,
   mkdtempSync,
   readdirSync,
   readFileSync,
@@ -9,35 +10,45 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
-import { type Mutant, mutantsOf } from './mutants-of.ts';
+import { type Mutant, mutantsOf, withProbes } from './mutants-of.ts';
 
 /**
- * Changes one line of `src/` at a time and runs the tests that import the file, to see which
- * changes no test notices. `npm run mutants -- 24 --seed 7 --room progression`
+ * Changes one place of `src/` at a time and runs the tests that meet it, to see which changes no
+ * test notices. `npm run mutants -- 24 --seed 7,8 --room progression`
+ *
+ * First every test runs once, unchanged, and notes which of the drawn places it works out and how
+ * long it takes; then each mutant is given to the tests that meet it, the quick ones first. Tests
+ * that fail already are left out and named.
  *
  * A survivor is a test that is missing, or a change that makes no difference: those are listed in
- * `equivalent.txt`, a line each, and not drawn. All of it happens in a copy, so that one who stops
- * it in the middle is left with their own files.
+ * `equivalent.txt`, a line each, and not drawn. Of the files in `data.txt` no numbers are drawn. All
+ * of it happens in copies, so that one who stops it in the middle is left with their own files.
  */
 const HOME = fileURLToPath(new URL('../../', import.meta.url));
+/** So many mutants at a time, a copy of the project for each. */
+const AT_ONCE = 2;
+/** A mutant that loops for ever is noticed, too. */
+const MOST_MS = 240_000;
+const MOST_SURVIVING = 1 / 12;
+
 const ROOT = mkdtempSync(join(tmpdir(), 'holdfast-mutants-'));
-process.on('exit', () => rmSync(ROOT, { recursive: true, force: true }));
+const running = new Set<ChildProcess>();
+process.on('exit', () => {
+  for (const child of running) child.kill('SIGKILL');
+  rmSync(ROOT, { recursive: true, force: true });
+});
 process.on('SIGINT', () => process.exit(130));
-const NOT_COPIED = /\/(node_modules|dist|\.git|\.built)$/;
-cpSync(HOME, ROOT, { recursive: true, filter: (path) => !NOT_COPIED.test(path) });
-symlinkSync(join(HOME, 'node_modules'), join(ROOT, 'node_modules'), 'junction');
+process.on('SIGTERM', () => process.exit(143));
+const COPIES = Array.from({ length: AT_ONCE }, (_, index) => copyOfProject(`${index}`));
 
 /** Rooms whose tests need no terminal. */
-const ROOMS = readdirSync(join(ROOT, 'src'), { withFileTypes: true })
+const ROOMS = readdirSync(join(HOME, 'src'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && entry.name !== 'tooling')
   .map(({ name }) => name);
-/** A mutant that loops for ever is noticed, too. */
-const MOST_MS = 180_000;
-const MOST_SURVIVING = 1 / 12;
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -46,25 +57,57 @@ const { values, positionals } = parseArgs({
     room: { type: 'string', multiple: true, default: ROOMS },
   },
 });
-const wanted = Number(positionals[0] ?? 24);
-const random = seededRandom(Number(values.seed));
-const known = new Set(readFileSync(new URL('equivalent.txt', import.meta.url), 'utf8').split('\n'));
+const known = new Set(listed('equivalent.txt'));
+const data = new Set(listed('data.txt').map((line) => line.split(':')[0]));
+const byRoom = values.room.map((room) => sourcesOf(room).flatMap(mutantsIn));
 
-const survivors: Mutant[] = [];
-const drawn = draw(wanted);
-for (const [index, mutant] of drawn.entries()) {
-  const noticed = isNoticed(mutant);
-  if (!noticed) survivors.push(mutant);
-  const said = noticed ? 'noticed ' : 'SURVIVED';
-  console.log(`${index + 1}/${drawn.length} ${said} line ${mutant.line}, ${mutant.change}`);
+const seeds = values.seed.split(',').map(Number);
+const drawn = seeds.map((seed) => ({ seed, mutants: draw(Number(positionals[0] ?? 24), seed) }));
+const all = [...new Map(drawn.flatMap(({ mutants }) => mutants.map((one) => [one.change, one])))]
+  .map(([, mutant]) => mutant)
+  .map((mutant, id) => ({ ...mutant, id }));
+
+const met = await testsThatMeet(all);
+const survivors = new Set<string>();
+const waiting = [...all];
+let done = 0;
+await Promise.all(
+  COPIES.map(async (copy) => {
+    for (let next = waiting.shift(); next; next = waiting.shift()) {
+      const tests = met.get(next.id) ?? [];
+      const noticed = await isNoticed(next, tests, copy);
+      if (!noticed) survivors.add(next.change);
+      const said = noticed ? 'noticed ' : tests.length > 0 ? 'SURVIVED' : 'NOT MET ';
+      done += 1;
+      console.log(`${done}/${all.length} ${said} line ${next.line}, ${next.change}`);
+    }
+  }),
+);
+
+for (const { seed, mutants } of drawn) {
+  const left = mutants.filter(({ change }) => survivors.has(change));
+  console.log(`\nseed ${seed}: ${left.length} of ${mutants.length} survived`);
+  for (const { change } of left) console.log(`  ${change}`);
+  if (left.length > mutants.length * MOST_SURVIVING) process.exitCode = 1;
 }
-console.log(`\nseed ${values.seed}: ${survivors.length} of ${drawn.length} survived`);
-for (const { change } of survivors) console.log(`  ${change}`);
-if (survivors.length > drawn.length * MOST_SURVIVING) process.exitCode = 1;
+
+function copyOfProject(name: string): string {
+  const to = join(ROOT, name);
+  const isLeftOut = (path: string) => /\/(node_modules|\.git|\.built)$/.test(path);
+  cpSync(HOME, to, { recursive: true, filter: (path) => !isLeftOut(path) });
+  symlinkSync(join(HOME, 'node_modules'), join(to, 'node_modules'), 'junction');
+  return to;
+}
+
+function listed(name: string): string[] {
+  return readFileSync(new URL(name, import.meta.url), 'utf8')
+    .split('\n')
+    .filter(Boolean);
+}
 
 /** Rooms are drawn first, so that a large one does not crowd out a small one. */
-function draw(count: number): Mutant[] {
-  const byRoom = values.room.map((room) => sourcesOf(room).flatMap(mutantsIn));
+function draw(count: number, seed: number): Mutant[] {
+  const random = seededRandom(seed);
   const drawn = new Map<string, Mutant>();
   for (let tries = 0; drawn.size < count && tries < count * 50; tries += 1) {
     const room = byRoom[Math.floor(random.uniform() * byRoom.length)] ?? [];
@@ -75,36 +118,88 @@ function draw(count: number): Mutant[] {
 }
 
 function sourcesOf(room: string): string[] {
-  return readdirSync(join(ROOT, 'src', room), { recursive: true, encoding: 'utf8' })
+  return readdirSync(join(HOME, 'src', room), { recursive: true, encoding: 'utf8' })
     .filter((name) => /\.tsx?$/.test(name))
     .map((name) => `src/${room}/${name.replaceAll('\\', '/')}`)
     .toSorted();
 }
 
 function mutantsIn(path: string): readonly Mutant[] {
-  return mutantsOf(path, readFileSync(join(ROOT, path), 'utf8'));
+  const text = readFileSync(join(HOME, path), 'utf8');
+  return mutantsOf(path, text, { numbersAreData: data.has(path) });
 }
 
-function isNoticed({ path, before, after }: Mutant): boolean {
-  const file = join(ROOT, path);
-  writeFileSync(file, after);
-  try {
-    const run = spawnSync(
-      process.execPath,
-      [
-        'node_modules/vitest/vitest.mjs',
-        'related',
-        path,
-        '--run',
-        '--bail=1',
-        '--config=tests/vitest.config.ts',
-        '--project=cores',
-        '--silent',
-      ],
-      { cwd: ROOT, encoding: 'utf8', timeout: MOST_MS },
-    );
-    return run.status !== 0;
-  } finally {
-    writeFileSync(file, before);
+/** Of each mutant the test files that work out its place, the quickest first. */
+async function testsThatMeet(
+  mutants: readonly (Mutant & { readonly id: number })[],
+): Promise<ReadonlyMap<number, readonly string[]>> {
+  const copy = COPIES[0] ?? ROOT;
+  const folder = join(ROOT, 'met');
+  const report = join(ROOT, 'report.json');
+  mkdirSync(folder);
+  for (const { path, before } of mutants) {
+    const here = mutants.filter((other) => other.path === path);
+    writeFileSync(join(copy, path), withProbes(before, here));
   }
+  await vitest(copy, ['--maxWorkers=2', '--reporter=json', `--outputFile=${report}`], {
+    HOLDFAST_MET: folder,
+  });
+  for (const { path, before } of mutants) writeFileSync(join(copy, path), before);
+
+  const { testResults }: { testResults: { name: string; status: string }[] } = JSON.parse(
+    readFileSync(report, 'utf8'),
+  );
+  const failing = new Set(
+    testResults.filter(({ status }) => status === 'failed').map(({ name }) => name),
+  );
+  for (const name of failing) console.log(`left out, for it fails: ${relative(copy, name)}`);
+  const files = readdirSync(folder)
+    .map((name) => JSON.parse(readFileSync(join(folder, name), 'utf8')))
+    .filter(({ test }) => !failing.has(test))
+    .toSorted((a, b) => a.ms - b.ms);
+  console.log(`${files.length} test files, ${mutants.length} mutants`);
+  const testsOf = (id: number): string[] =>
+    files.filter(({ ids }) => ids.includes(id)).map(({ test }) => relative(copy, test));
+  return new Map(mutants.map(({ id }) => [id, testsOf(id)]));
+}
+
+async function isNoticed(
+  { path, before, after }: Mutant,
+  tests: readonly string[],
+  copy: string,
+): Promise<boolean> {
+  if (tests.length === 0) return false;
+  const list = `${copy}-tests.json`;
+  writeFileSync(list, JSON.stringify(tests));
+  writeFileSync(join(copy, path), after);
+  try {
+    const status = await vitest(copy, [...tests, '--maxWorkers=1', '--bail=1', '--silent'], {
+      HOLDFAST_TESTS: list,
+    });
+    return status !== 0;
+  } finally {
+    writeFileSync(join(copy, path), before);
+  }
+}
+
+/** @returns the exit code, or null when it took too long */
+function vitest(
+  cwd: string,
+  args: readonly string[],
+  env: Readonly<Record<string, string>>,
+): Promise<number | null> {
+  const child = spawn(
+    process.execPath,
+    ['node_modules/vitest/vitest.mjs', 'run', '--config=tests/mutants/vitest.config.ts', ...args],
+    { cwd, stdio: 'ignore', env: { ...process.env, ...env } },
+  );
+  running.add(child);
+  const limit = env.HOLDFAST_MET ? undefined : setTimeout(() => child.kill('SIGKILL'), MOST_MS);
+  return new Promise((resolve) => {
+    child.on('close', (code) => {
+      clearTimeout(limit);
+      running.delete(child);
+      resolve(code);
+    });
+  });
 }
