@@ -1,7 +1,8 @@
 import { lstatSync, statSync } from 'node:fs';
 import { dirname, resolve, sep } from 'node:path';
 import type { Files } from '../journal/disk/files.ts';
-import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
+import { writeWholeFile } from '../program/write-file.ts';
+import { diskSentence } from '../text/disk-words.ts';
 import { Refusal } from '../text/problem.ts';
 import { safeOutput } from '../text/safe-text.ts';
 import type { Call } from './call.ts';
@@ -72,7 +73,7 @@ function aboutFile(path: string) {
   } catch (error) {
     throw new Refusal({
       what: `${path} could not be written in ${dirname(path)}.`,
-      why: whyNotWritten(error),
+      why: diskSentence(error),
       fix: 'Name another place.',
     });
   }

@@ -16,7 +16,8 @@ import { fileProblemText } from '../program/file-problem.ts';
 import { findLifts } from '../program/find-lifts.ts';
 import { type Program, setsOf } from '../program/program.ts';
 import { readProgram } from '../program/read-program.ts';
-import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
+import { writeWholeFile } from '../program/write-file.ts';
+import { diskSentence } from '../text/disk-words.ts';
 import { type DiffLine, lineDiff } from '../text/line-diff.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import type { Lift } from '../training/lift.ts';
@@ -140,7 +141,7 @@ function programText(path: string): string {
   } catch (error) {
     throw new Refusal({
       what: `The program ${path} cannot be read any more.`,
-      why: whyNotWritten(error),
+      why: diskSentence(error),
       fix: 'Put it back, or name another with --program.',
     });
   }

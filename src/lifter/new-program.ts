@@ -1,7 +1,8 @@
 import { copyFileSync, existsSync, mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Wishes } from '../program/draft/wishes.ts';
-import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
+import { writeWholeFile } from '../program/write-file.ts';
+import { diskSentence } from '../text/disk-words.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Ports } from './ports.ts';
 
@@ -42,7 +43,7 @@ export function writeNewProgram(
   } catch (error) {
     throw new Refusal({
       what: `${folder} cannot be written to.`,
-      why: whyNotWritten(error),
+      why: diskSentence(error),
       fix: 'Mend that, or name another place: "holdfast draft --out FILE".',
     });
   }

@@ -2,9 +2,10 @@ import { randomUUID } from 'node:crypto';
 import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { basename, join, resolve } from 'node:path';
 import { readProgramFile } from '../program/read-file.ts';
-import { whyNotWritten, writeWholeFile } from '../program/write-file.ts';
+import { writeWholeFile } from '../program/write-file.ts';
 import type { Folders } from '../settings/folders.ts';
 import type { Settings } from '../settings/settings.ts';
+import { diskSentence } from '../text/disk-words.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 
@@ -147,7 +148,7 @@ export function ownCopy(path: string, sources: ProgramSources): string {
   } catch (error) {
     throw new Refusal({
       what: `A copy of the program for you to change could not be made in ${folder}.`,
-      why: whyNotWritten(error),
+      why: diskSentence(error),
       fix: 'Mend that, or name a program file of your own with --program.',
     });
   }

@@ -9,6 +9,7 @@ import {
   writeSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { diskSentence } from '../text/disk-words.ts';
 import type { Problem } from '../text/problem.ts';
 
 /** The disk as far as writing a whole file needs it. All throw what the system says. */
@@ -107,25 +108,7 @@ function syncQuietly(disk: WholeFileDisk, folder: string): void {
 function trouble(path: string, error: unknown): Problem {
   return {
     what: `${path} could not be written and is as it was.`,
-    why: whyNotWritten(error),
+    why: diskSentence(error),
     fix: 'Mend that and try again.',
   };
 }
-
-/** Why the system refused to write, in a sentence. */
-export function whyNotWritten(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-  return CAUSES[code] ?? `The system says ${code}.`;
-}
-
-const CAUSES: Readonly<Record<string, string>> = {
-  ENOSPC: 'The disk is full.',
-  EACCES: 'You may not write in that folder.',
-  EPERM: 'You may not write in that folder.',
-  EROFS: 'The disk is read-only.',
-  ENOENT: 'There is no such folder.',
-  ELOOP: 'Its links lead in a circle.',
-  ENOTDIR: 'A part of the path is a file and no folder.',
-  EISDIR: 'It is a folder.',
-  EEXIST: 'A part of the path is a file and no folder.',
-};

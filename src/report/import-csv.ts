@@ -11,6 +11,7 @@ import {
   type Holdings,
   type Imported,
   type ImportedSession,
+  NOT_TOLD,
   waistKey,
   weighInKey,
 } from './import-json.ts';
@@ -234,23 +235,13 @@ function prescribed(rows: readonly CsvRecord[]): PrescribedExercise {
     style,
     basis: BASIS[loading],
     load: row.mass('load'),
-    system: null,
-    bar: null,
-    step: null,
     range,
     reserve: [row.whole('reserve_low', 0), row.whole('reserve_high', 0)],
     sets: straight,
     setsPlanned: row.whole('sets_planned', 1),
     minis: style === 'cluster' ? { mostSets: asked, aim: aimOf(rows[1]) } : null,
-    rest: { from: 0, to: 0 },
-    warmUp: [],
     move: row.oneOf('move', ['start', 'up', 'hold', 'ease', 'return']),
-    why: [],
-    last: null,
-    askPain: false,
-    note: null,
-    form: null,
-    caution: null,
+    ...NOT_TOLD,
   };
 }
 

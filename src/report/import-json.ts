@@ -1,6 +1,7 @@
 import { group } from 'd3-array';
 import type { Temporal } from 'temporal-polyfill';
 import type { JournalEvent } from '../journal/records.ts';
+import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Length } from '../training/length.ts';
@@ -19,6 +20,21 @@ export interface ImportedEvents {
   /** Events of a day that is still to come: a clock was wrong, or a table; they are kept out. */
   readonly ahead: number;
 }
+
+/** Of an exercise that was imported as a table: what no table tells. */
+export const NOT_TOLD = {
+  system: null,
+  bar: null,
+  step: null,
+  rest: { from: 0, to: 0 },
+  warmUp: [],
+  why: [],
+  last: null,
+  askPain: false,
+  note: null,
+  form: null,
+  caution: null,
+} as const satisfies Partial<PrescribedExercise>;
 
 /** What a history holds already: nothing of it is imported twice. */
 export interface KnownEvents {

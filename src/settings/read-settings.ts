@@ -1,7 +1,7 @@
 import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { diskWords } from '../text/disk-words.ts';
 import type { Problem } from '../text/problem.ts';
-import { diskWords } from './disk-words.ts';
 import { DEFAULT_SETTINGS, type Settings, settingsSchema } from './settings.ts';
 
 export const SETTINGS_NAME = 'settings';

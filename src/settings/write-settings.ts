@@ -1,8 +1,8 @@
 import { copyFileSync, existsSync, mkdirSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import Conf from 'conf';
+import { diskWords } from '../text/disk-words.ts';
 import { Refusal } from '../text/problem.ts';
-import { diskWords } from './disk-words.ts';
 import { LAST_GOOD_NAME, readSettings, SETTINGS_NAME } from './read-settings.ts';
 import { type Settings, settingsSchema } from './settings.ts';
 

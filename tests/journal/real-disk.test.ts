@@ -71,7 +71,7 @@ test.skipIf(process.getuid?.() === 0 || process.platform === 'win32')(
   () => {
     mkdirSync(join(home, 'data'));
     chmodSync(join(home, 'data'), 0o500);
-    expect(() => journalIn('data').beginSession(aDay())).toThrow('this user may not write there');
+    expect(() => journalIn('data').beginSession(aDay())).toThrow('this user may not do that there');
   },
 );
 

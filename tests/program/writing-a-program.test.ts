@@ -47,7 +47,7 @@ test.skipIf(process.platform === 'win32')('a link stays a link', () => {
 
 test('a folder that is not there is said', () => {
   expect(writeWholeFile(join(folder, 'none', 'plan.yaml'), 'x', 'a')).toMatchObject({
-    why: 'There is no such folder.',
+    why: 'There is no such folder, or the system lets nothing be made in it.',
   });
 });
 

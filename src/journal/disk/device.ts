@@ -1,6 +1,6 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { readFileSync, readlinkSync } from 'node:fs';
-import { codeOf } from './disk-trouble.ts';
+import { codeOf } from '../../text/disk-words.ts';
 import type { Files } from './files.ts';
 
 /** This machine and this process, as far as files must be told apart by them. */

@@ -16,7 +16,8 @@ import {
   writeSync,
 } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
-import { codeOf, NO_FILE, TOO_LARGE } from './disk-trouble.ts';
+import { codeOf } from '../../text/disk-words.ts';
+import { NO_FILE, TOO_LARGE } from './disk-trouble.ts';
 
 /** What a folder holds. */
 export interface FolderEntry {

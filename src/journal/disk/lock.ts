@@ -1,7 +1,8 @@
 import { basename, join } from 'node:path';
+import { codeOf } from '../../text/disk-words.ts';
 import { Refusal } from '../../text/problem.ts';
 import { type Device, dataKey } from './device.ts';
-import { codeOf, onDisk } from './disk-trouble.ts';
+import { onDisk } from './disk-trouble.ts';
 import { quietly, writeNewFile } from './event-file.ts';
 import type { Files } from './files.ts';
 

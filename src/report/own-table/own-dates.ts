@@ -5,9 +5,9 @@ export type DayFirst = boolean | null;
 
 const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 
-const YEAR_FIRST = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/;
+const YEAR_FIRST = /^(\d{4})([-/.])(\d{1,2})\2(\d{1,2})(?:[T ].*)?$/;
 const DOTS = /^(\d{1,2})\.\s?(\d{1,2})\.\s?(\d{4}|\d{2})$/;
-const SLASHES = /^(\d{1,2})[/-](\d{1,2})[/-](\d{4}|\d{2})$/;
+const SLASHES = /^(\d{1,2})([/-])(\d{1,2})\2(\d{4}|\d{2})$/;
 const DAY_WORD = /^(\d{1,2})\.? ([a-z]{3})[a-z]*\.?,? (\d{4})$/i;
 const WORD_DAY = /^([a-z]{3})[a-z]*\.? (\d{1,2}),? (\d{4})$/i;
 
@@ -17,12 +17,12 @@ const WORD_DAY = /^([a-z]{3})[a-z]*\.? (\d{1,2}),? (\d{4})$/i;
  */
 export function dateIn(cell: string, dayFirst: DayFirst): Temporal.PlainDate | null {
   const text = cell.trim();
-  const [, y, m, d] = YEAR_FIRST.exec(text) ?? [];
+  const [, y, , m, d] = YEAR_FIRST.exec(text) ?? [];
   if (y) return made(Number(y), Number(m), Number(d));
-  // With dots the day comes first wherever dates are written so (common practice).
+  // With dots the day comes first (CLDR: of the locales that write dots none begins with the month).
   const [, day, month, year] = DOTS.exec(text) ?? [];
   if (day) return made(fullYear(year), Number(month), Number(day));
-  const [, a, b, c] = SLASHES.exec(text) ?? [];
+  const [, a, , b, c] = SLASHES.exec(text) ?? [];
   if (a) {
     const isDayFirst = Number(a) > 12 || (Number(b) <= 12 && dayFirst !== false);
     const [inMonth, ofYear] = isDayFirst ? [a, b] : [b, a];
@@ -37,7 +37,7 @@ export function dateIn(cell: string, dayFirst: DayFirst): Temporal.PlainDate | n
 /** The order of day and month that a column shows; `both` where every one of its dates could be either. */
 export function dayFirstIn(cells: readonly string[]): DayFirst | 'both' {
   const pairs = cells.flatMap((cell) => {
-    const [, a, b] = SLASHES.exec(cell.trim()) ?? [];
+    const [, a, , b] = SLASHES.exec(cell.trim()) ?? [];
     return a ? [[Number(a), Number(b)] as const] : [];
   });
   if (pairs.length === 0) return null;

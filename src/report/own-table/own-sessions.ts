@@ -6,7 +6,7 @@ import type { PrescribedExercise, Prescription } from '../../progression/prescri
 import type { SessionFact } from '../../session/events.ts';
 import { BASIS, type Lift } from '../../training/lift.ts';
 import type { Unit } from '../../training/mass.ts';
-import type { ImportedSession } from '../import-json.ts';
+import { type ImportedSession, NOT_TOLD } from '../import-json.ts';
 import type { OwnSet } from './read-own-table.ts';
 
 /** What the sets of a table are laid beside. */
@@ -115,23 +115,13 @@ function exerciseOf(sets: readonly OwnSet[], program: Program | null): Prescribe
     style: 'straight',
     basis: BASIS[lift.loading],
     load,
-    system: null,
-    bar: null,
-    step: null,
     range,
     reserve: [0, 10],
     sets: sets.map(({ count }) => ({ aim: count, range })),
     setsPlanned: sets.length,
     minis: null,
-    rest: { from: 0, to: 0 },
-    warmUp: [],
     move: 'start',
-    why: [],
-    last: null,
-    askPain: false,
-    note: null,
-    form: null,
-    caution: null,
+    ...NOT_TOLD,
   };
 }
 
