@@ -17,6 +17,8 @@ export const CUT_LIMITS = {
   rateWindowDays: 21,
   /** Window where body weight follows a monthly cycle. Ours. */
   monthlyWindowDays: 28,
+  /** Weeks that can be compared with those of four weeks before, at least. Ours. */
+  fewestCycleWeeks: 2,
   fewestWeighIns: 7,
   fewestDays: 10,
   /** No word on the rate before this day of the cut. Ours. */

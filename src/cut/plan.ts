@@ -46,7 +46,7 @@ const SURE = 1.645;
 
 /**
  * The range of days on which a weight is reached, and of weights on a day: by the lifter's own rate
- * with the 90 % interval of its error, never faster than the band; before it is known by the band.
+ * and weight, each with the 90 % interval of its error, never faster than the band; before it is known by the band.
  * Two weeks at maintenance are counted for every sixteen of the cut (common practice). Null without
  * a goal that is below the present weight.
  */
@@ -60,9 +60,13 @@ export function planOf(question: PlanQuestion): CutPlan | null {
   if (mass === null && day === null) return null;
   const { rates, measured } = ratesOf(question);
   const [slow, fast] = rates;
-  const daysAt = (percent: number) =>
-    mass === null || percent < SLOWEST ? null : withBreaks(question, daysTo(mass / now, percent));
-  const [early, late] = [daysAt(fast), daysAt(slow)];
+  const unsure = question.rate?.kind === 'known' ? (SURE * question.rate.weightError) / 100 : 0;
+  const [light, heavy] = [now * (1 - unsure), now * (1 + unsure)];
+  const daysAt = (percent: number, from: number) =>
+    mass === null || percent < SLOWEST
+      ? null
+      : withBreaks(question, Math.max(1, daysTo(mass / from, percent)));
+  const [early, late] = [daysAt(fast, light), daysAt(slow, heavy)];
   const left = day === null ? null : daysOfLoss(question, daysBetween(today, day));
   const needed = mass === null || !left ? null : percentFor(mass / now, left);
   return {
@@ -74,7 +78,8 @@ export function planOf(question: PlanQuestion): CutPlan | null {
       late: late && late.days <= CUT_LIMITS.planDays ? today.add({ days: late.days }) : null,
       breaks: (late ?? early).breaks,
     },
-    onDate: left === null ? null : { low: now * after(fast, left), high: now * after(slow, left) },
+    onDate:
+      left === null ? null : { low: light * after(fast, left), high: heavy * after(slow, left) },
     tooFast: needed !== null && needed > band[1] ? needed : null,
   };
 }

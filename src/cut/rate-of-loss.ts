@@ -1,3 +1,4 @@
+import { deviation, mean } from 'd3-array';
 import { Temporal } from 'temporal-polyfill';
 import { leastSquares } from '../training/least-squares.ts';
 import type { Mass } from '../training/mass.ts';
@@ -13,6 +14,8 @@ export type RateOfLoss =
       readonly percentAWeek: number;
       /** Standard error of {@link percentAWeek}. */
       readonly standardError: number;
+      /** Standard error of the weight that they lead to on the last day, in percent of it. */
+      readonly weightError: number;
       /** Days with a reading in the window. */
       readonly weighIns: number;
       readonly from: Temporal.PlainDate;
@@ -41,9 +44,50 @@ export interface RateQuestion {
 /**
  * The slope of the last 21 days of weigh-ins (28 with a monthly cycle) by least squares, one
  * reading a day, without the first 7 days of a cut; as a share of the trend today. Not known
- * under 7 days with a reading or 10 days from the first to the last of them.
+ * under 7 days with a reading or 10 days from the first to the last of them. With a monthly cycle,
+ * once there are days enough, each day is compared with that of four weeks before.
  */
 export function rateOfLoss(question: RateQuestion): RateOfLoss {
+  return (question.monthlyCycle ? acrossCycle(question) : null) ?? slopeOfWindow(question);
+}
+
+/**
+ * What the last four weeks lost against the four before, day by day, so that the water of the cycle
+ * falls out. Its error is that of the weeks' means: water of neighbouring days goes together.
+ * Ours. Null where too few days have their like four weeks before.
+ */
+function acrossCycle({ weighIns, today, cutFrom, bodyMassOn }: RateQuestion): RateOfLoss | null {
+  const days = CUT_LIMITS.monthlyWindowDays;
+  const trend = bodyMassOn(today);
+  const start = cutFrom?.add({ days: CUT_LIMITS.waterDays }) ?? null;
+  const byDay = new Map(
+    dailyMasses(weighIns)
+      .filter(({ date }) => start === null || Temporal.PlainDate.compare(date, start) >= 0)
+      .map(({ date, mass }) => [daysBetween(date, today), mass]),
+  );
+  const weeks = new Map<number, number[]>();
+  for (const [ago, mass] of byDay) {
+    const like = [0, 1, -1].flatMap((off) => byDay.get(ago + days + off) ?? [])[0];
+    if (ago < 0 || ago >= days || like === undefined) continue;
+    const week = Math.floor(ago / 7);
+    weeks.set(week, [...(weeks.get(week) ?? []), like - mass]);
+  }
+  const lost = [...weeks.values()].filter(({ length }) => length >= 2).map((of) => mean(of) ?? 0);
+  if (trend === null || lost.length < CUT_LIMITS.fewestCycleWeeks) return null;
+  const percent = (mass: number) => ((mass / (days / 7)) * 100) / trend;
+  const error = (deviation(lost) ?? 0) / Math.sqrt(lost.length);
+  return {
+    kind: 'known',
+    percentAWeek: percent(mean(lost) ?? 0),
+    standardError: percent(error),
+    weightError: (error / trend) * 100,
+    weighIns: [...weeks.values()].flat().length,
+    from: today.subtract({ days: days - 1 }),
+    to: today,
+  };
+}
+
+function slopeOfWindow(question: RateQuestion): RateOfLoss {
   const { today, cutFrom, bodyMassOn } = question;
   const first = windowStart(question);
   const readings = dailyMasses(
@@ -72,6 +116,7 @@ export function rateOfLoss(question: RateQuestion): RateOfLoss {
     kind: 'known',
     percentAWeek: -percent(line.slope),
     standardError: percent(line.slopeError),
+    weightError: (line.errorAt(daysBetween(from, to)) / trend) * 100,
     weighIns: readings.length,
     from,
     to,

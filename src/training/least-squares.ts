@@ -5,6 +5,8 @@ export interface FittedLine {
   /** Standard error of the slope; 0 with fewer than three points. */
   readonly slopeError: number;
   readonly interceptError: number;
+  /** Standard error of the line's height at `x`. */
+  readonly errorAt: (x: number) => number;
   /** Share of the variance that the line explains, 0 to 1. */
   readonly r2: number;
 }
@@ -28,11 +30,14 @@ export function leastSquares(points: readonly (readonly [x: number, y: number])[
   const intercept = meanY - slope * meanX;
   const residual = points.reduce((sum, [x, y]) => sum + (y - meanY - slope * (x - meanX)) ** 2, 0);
   const variance = count > 2 && xx > 0 ? residual / (count - 2) : 0;
+  const errorAt = (x: number) =>
+    xx > 0 ? Math.sqrt(variance * (1 / count + (x - meanX) ** 2 / xx)) : 0;
   return {
     slope,
     intercept,
     slopeError: xx > 0 ? Math.sqrt(variance / xx) : 0,
-    interceptError: xx > 0 ? Math.sqrt(variance * (1 / count + meanX ** 2 / xx)) : 0,
+    interceptError: errorAt(0),
+    errorAt,
     r2: yy === 0 ? 1 : 1 - residual / yy,
   };
 }

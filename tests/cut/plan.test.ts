@@ -20,10 +20,15 @@ const plan = (goal: { kg?: number; date?: string }, more: Partial<PlanQuestion> 
     ...more,
   });
 
-const known = (percentAWeek: number, standardError: number): PlanQuestion['rate'] => ({
+const known = (
+  percentAWeek: number,
+  standardError: number,
+  weightError = 0,
+): PlanQuestion['rate'] => ({
   kind: 'known',
   percentAWeek,
   standardError,
+  weightError,
   weighIns: 18,
   from: TODAY,
   to: TODAY,
@@ -39,6 +44,14 @@ describe('the plan of a cut', () => {
     expect(days(found?.reached?.early)).toBe(36);
     expect(days(found?.reached?.late)).toBe(72);
     expect(found).toMatchObject({ measured: false, tooFast: null, reached: { breaks: 0 } });
+  });
+
+  it('is wider by what is unsure of the present weight', () => {
+    // 1 % of 80 kg to both sides at 90 %: from 79.2 and from 80.8 kg at 0.7 % a week.
+    const found = plan({ kg: 76 }, { rate: known(0.7, 0, 1 / 1.645) });
+    const weeks = (from: number) => Math.ceil((7 * Math.log(76 / from)) / Math.log(0.993));
+    expect(days(found?.reached?.early)).toBe(weeks(79.2));
+    expect(days(found?.reached?.late)).toBe(weeks(80.8));
   });
 
   it('counts two weeks at maintenance for every sixteen of the cut', () => {

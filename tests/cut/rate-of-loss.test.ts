@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { DatedMass } from '../../src/cut/daily-mass.ts';
 import { judgeRate } from '../../src/cut/judge-rate.ts';
 import { type RateQuestion, rateOfLoss } from '../../src/cut/rate-of-loss.ts';
+import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
 import { kilograms, type Mass } from '../../src/training/mass.ts';
 import { trend } from '../../src/training/smoothing.ts';
 import { day } from './made.ts';
@@ -172,5 +173,41 @@ describe('the judgement of the rate', () => {
     const { now, lies } = judgeRate(asked(noisy, 40), band);
     expect(now.kind === 'known' && now.percentAWeek).toBeGreaterThan(1);
     expect(lies).toBe('within');
+  });
+});
+
+describe('a monthly cycle', () => {
+  /** Lifters whose water goes up and down in 26 to 31 days by half a kilogram to one and a half, weighed on six days of seven. */
+  const verdicts = (percent: number, monthlyCycle: boolean): ReadonlyMap<string, number> => {
+    const found = new Map<string, number>();
+    for (const at of Array(30).keys()) {
+      const random = seededRandom(1000 + at);
+      const period = 26 + 5 * random.uniform();
+      const swing = 0.5 + random.uniform();
+      const phase = 2 * Math.PI * random.uniform();
+      const all = readings(112, (on) => {
+        const water = swing * Math.sin((2 * Math.PI * on) / period + phase);
+        return 70 * (1 - percent / 100) ** (on / 7) + water + 0.4 * random.normal();
+      }).filter((_, on) => on % 7 !== 5);
+      for (let today = 55; today < 112; today += 7) {
+        const until = all.filter(({ date }) => CUT.until(date).total('days') <= today);
+        const { lies } = judgeRate(asked(until, today, { monthlyCycle }), [0.5, 1]);
+        found.set(lies, (found.get(lies) ?? 0) + 1);
+      }
+    }
+    return found;
+  };
+
+  it('is not taken for a cut that is off its plan: 0 of 270 reviews', () => {
+    expect([...verdicts(0.75, true).keys()]).toEqual(['within']);
+    // Without the word about it some are.
+    expect(verdicts(0.75, false).size).toBeGreaterThan(1);
+  });
+
+  it('hides neither a cut that stands still nor one that is too fast', () => {
+    const standing = verdicts(0, true);
+    expect((standing.get('standing') ?? 0) + (standing.get('gaining') ?? 0)).toBeGreaterThan(250);
+    const fast = verdicts(1.5, true);
+    expect((fast.get('above') ?? 0) + (fast.get('far-above') ?? 0)).toBeGreaterThan(250);
   });
 });
