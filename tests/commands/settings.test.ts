@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { SETTING_ROWS } from '../../src/commands/setting-rows.ts';
 import { readSettings } from '../../src/settings/read-settings.ts';
-import { settingsSchema } from '../../src/settings/settings.ts';
+import { DEFAULT_SETTINGS, settingsSchema } from '../../src/settings/settings.ts';
+import { defaultGear } from '../../src/training/default-gear.ts';
 import { AHome } from './a-home.ts';
 
 let home: AHome;
@@ -73,6 +74,56 @@ test('a damaged file is said, and a change puts a good one in its place', async 
   await home.run('settings', 'bell', 'no');
   const { settings, problem } = readSettings(home.config);
   expect([settings.bell, problem]).toEqual([false, null]);
+});
+
+test('a new machine rings and flashes, and does nothing else that was not asked for', () => {
+  const { bell, flash, speech, notification, taps } = DEFAULT_SETTINGS;
+  expect({ bell, flash, speech, notification, taps }).toEqual({
+    bell: true,
+    flash: true,
+    speech: false,
+    notification: false,
+    taps: false,
+  });
+});
+
+test('in place of a damaged file the last good one holds, the settings of a newer version too', async () => {
+  home.writeSettings({ bell: false, lamp: 3 });
+  await home.run('settings', 'theme', 'plain');
+  const path = join(home.config, 'settings.json');
+  writeFileSync(path, 'x');
+  const { settings, isDamaged, problem } = readSettings(home.config);
+  expect([settings.bell, settings.theme, isDamaged]).toEqual([false, 'plain', true]);
+  expect(problem?.why).toContain('copy of the last good settings');
+  await home.run('settings', 'flash', 'no');
+  expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({
+    bell: false,
+    flash: false,
+    theme: 'plain',
+    lamp: 3,
+  });
+  expect(readFileSync(join(home.config, 'settings.damaged.json'), 'utf8')).toBe('x');
+});
+
+test('without a good copy the defaults hold, and the sentence says so', () => {
+  mkdirSync(home.config, { recursive: true });
+  writeFileSync(join(home.config, 'settings.json'), 'x');
+  const { settings, problem } = readSettings(home.config);
+  expect(settings).toEqual(DEFAULT_SETTINGS);
+  expect(problem?.why).toContain('The defaults are used');
+});
+
+test.each([
+  ['a plate of less than nothing', { plates: [{ stamped: { amount: -1, unit: 'kg' }, count: 2 }] }],
+  ['fewer plates than none', { plates: [{ stamped: { amount: 5, unit: 'kg' }, count: -2 }] }],
+  ['half a plate', { plates: [{ stamped: { amount: 5, unit: 'kg' }, count: 2.5 }] }],
+  ['a band without a name', { bands: [{ name: '', assistance: { amount: 5, unit: 'kg' } }] }],
+])('gear with %s is not understood, and gear with none of it is', (_, part) => {
+  home.writeSettings({ gear: { ...defaultGear('kg'), ...part } });
+  expect(readSettings(home.config).problem?.what).toContain('does not understand gear');
+  const none = { plates: [{ stamped: { amount: 0, unit: 'kg' }, count: 0 }] };
+  home.writeSettings({ gear: { ...defaultGear('kg'), ...none } });
+  expect(readSettings(home.config).problem).toBeNull();
 });
 
 test('a value of a newer version costs its own setting alone, is said, and stays as it is', async () => {

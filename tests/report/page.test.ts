@@ -34,6 +34,25 @@ describe('the exported page', () => {
     expect(html).not.toMatch(/NaN|undefined|Infinity/);
   });
 
+  it('names the first and the last week under the bars, and a single week once', () => {
+    const named = (weeks: readonly string[]) => {
+      const view = madePage();
+      if (!view.muscles) throw new Error('made with muscles');
+      const page = pageHtml({
+        ...view,
+        muscles: {
+          ...view.muscles,
+          weeks,
+          muscles: [{ name: 'Chest', sets: weeks.map(() => 8) }],
+        },
+      });
+      return [...page.matchAll(/>(\d+ Jan)<\/text>/g)].map(([, word]) => word);
+    };
+    expect(named(['4 Jan', '11 Jan', '18 Jan'])).toEqual(['4 Jan', '18 Jan']);
+    expect(named(['4 Jan'])).toEqual(['4 Jan']);
+    expect(named([])).toEqual([]);
+  });
+
   it('escapes whatever stands in names and notes', () => {
     const bad = '</style><script>alert("1")</script>&\'';
     const view: PageView = madePage();

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Cue, CueChoices } from '../../src/terminal/cue.ts';
 import { cuePlayer, noticeCode } from '../../src/terminal/cue-player.ts';
 import { speechProgram } from '../../src/terminal/speech.ts';
+import type { NoticeStyle } from '../../src/terminal/terminal-kind.ts';
 
 const ALL: CueChoices = {
   bell: true,
@@ -19,7 +20,10 @@ const NONE: CueChoices = {
 } as const;
 
 /** Plays cues and lets the time between them go by. */
-function played(choices: CueChoices, ...cues: readonly (Cue | number)[]) {
+const played = (choices: CueChoices, ...cues: readonly (Cue | number)[]) =>
+  playedWith('osc-777', choices, ...cues);
+
+function playedWith(notice: NoticeStyle, choices: CueChoices, ...cues: readonly (Cue | number)[]) {
   let now = 0;
   let waiting: { at: number; act: () => void }[] = [];
   const written: string[] = [];
@@ -44,7 +48,7 @@ function played(choices: CueChoices, ...cues: readonly (Cue | number)[]) {
       now: () => now,
     },
     speechProgram('linux', (command) => command === 'espeak-ng'),
-    'osc-777',
+    notice,
   );
   for (const cue of cues) {
     if (typeof cue === 'number') pass(cue);
@@ -125,4 +129,16 @@ describe('a notification', () => {
     ['osc-99', '\u001b]99;;Ready.\u001b\\'],
     ['bell', '\u0007'],
   ] as const)('by %s', (style, wanted) => expect(noticeCode('Ready.', style)).toBe(wanted));
+
+  it('that is only a bell does not ring beside the bell, and rings without it', () => {
+    const late = { cue: 'rest-early' } as const;
+    const both = playedWith('bell', { ...NONE, bell: true, notification: true }, late, 1_000);
+    expect(bells(both.bytes)).toBe(1);
+    expect(playedWith('bell', { ...NONE, notification: true }, late, 1_000).bytes).toBe('\u0007');
+  });
+
+  it('of words comes beside the bell', () => {
+    const { bytes } = played({ ...NONE, bell: true, notification: true }, { cue: 'rest-early' });
+    expect(bytes).toMatch(/^\u0007\u001b]777;notify;holdfast;.+\u0007$/);
+  });
 });

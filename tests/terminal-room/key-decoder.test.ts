@@ -73,6 +73,11 @@ describe('keys', () => {
     ['its release', '\u001b[113;1:3u', []],
     ['control-c', '\u001b[99;5u', ['ctrl-c']],
     ['a super key', '\u001b[113;9u', []],
+    ['tab', '\u001b[9u', ['tab']],
+    ['tab with shift', '\u001b[9;2u', ['shift-tab']],
+    ['a letter with shift', '\u001b[113;2;81u', ['Q']],
+    ['a letter with caps lock on', '\u001b[113;65u', ['q']],
+    ['control-z', '\u001b[122;5u', ['ctrl-z']],
   ])('kitty: %s', (_, bytes, wanted) => expect(words(bytes)).toEqual(wanted));
 
   it.each([

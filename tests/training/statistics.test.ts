@@ -45,8 +45,19 @@ test('a line through two points has no error; points on one day have no slope', 
       [3, 80],
       [3, 81],
     ]),
-  ).toMatchObject({ slope: 0, intercept: 80.5, slopeError: 0 });
+  ).toMatchObject({ slope: 0, intercept: 80.5, slopeError: 0, interceptError: 0 });
   expect(leastSquares([])).toMatchObject({ slope: 0, intercept: 0 });
+});
+
+test('the errors of slope and intercept are those of a line worked out by hand', () => {
+  // Residuals -1/6, 1/3, -1/6: a sum of squares of 1/6 on one degree of freedom; x about its mean: 2.
+  const line = leastSquares([
+    [0, 0],
+    [1, 1],
+    [2, 1],
+  ]);
+  expect(line.slopeError).toBeCloseTo(Math.sqrt(1 / 12), 12);
+  expect(line.interceptError).toBeCloseTo(Math.sqrt((1 / 6) * (1 / 3 + 1 / 2)), 12);
 });
 
 test('masses in micrograms keep their digits', () => {

@@ -50,7 +50,7 @@ export function oldEventFile(
   const id = last?.kind === 'event' ? last.event.id : last?.kind === 'newer' ? last.id : null;
   // A file under a name that its events do not carry was copied or imported: its numbers are not ours.
   if (!name || !id?.startsWith(`${name.id}:`)) return null;
-  if (found.tail > 0) repairTail(files, found.path, found.wholeBytes, cutSuffix);
+  repairTail(files, found.path, found.wholeBytes, cutSuffix);
   const next = Number(id.slice(name.id.length + 1)) + 1;
   return eventFile(
     reopenFile(files, found.path, found.wholeBytes, dirname(dataDir)),
