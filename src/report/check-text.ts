@@ -102,7 +102,10 @@ function figureLines(program: Program, { width, glyphs }: TextSize): string[] {
     width,
   );
   return [
-    `In the average week (aim: ${program.aim}, ${band[0]}–${band[1]} hard sets):`,
+    ...wrapped(
+      `In the average week (aim: ${program.aim}, ${band[0]}–${band[1]} hard sets):`,
+      width,
+    ),
     '',
     heading,
     ...rows.map((row, at) => (width < LEAST_FOR_BARS ? row : `${row} ${bars[at]}`.trimEnd())),

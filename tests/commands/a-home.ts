@@ -23,6 +23,8 @@ export class AHome {
   wall = Date.UTC(2026, 10, 25, 18);
   /** Minutes that local time is ahead of UTC. */
   zone = 0;
+  /** Of the terminal. */
+  columns = 80;
 
   /** Runs a command as if typed, without a terminal. */
   async run(...args: string[]): Promise<Answer> {
@@ -46,7 +48,7 @@ export class AHome {
   ports(out: string[] = [], err: string[] = []): Ports {
     const to = (lines: string[]) =>
       ({
-        columns: 80,
+        columns: this.columns,
         write: (text: string) => lines.push(text) > 0,
       }) as unknown as NodeJS.WriteStream;
     return {

@@ -48,6 +48,19 @@ test('an error is named with its line and column, what would mend it, and exit 1
   expect(out).toMatch(/^chest +27 +3 +3 +#+/m);
 });
 
+test.each([34, 59, 60, 120])(
+  'in %d columns every line fits, with bars where they tell anything',
+  async (columns) => {
+    home.columns = columns;
+    const { out } = await home.run('check', file(`${BENCH_ONLY}accept:\n  push-pull: no\n`));
+    const lines = out.split('\n').filter((line) => !line.includes('plan.yaml'));
+    for (const line of lines) expect([...line].length, line).toBeLessThanOrEqual(columns);
+    // Advice begins under the finding it belongs to.
+    expect(out).toMatch(/^ {2}\S/m);
+    expect(/^chest .*#/m.test(out)).toBe(columns >= 60);
+  },
+);
+
 test('what the file accepts is quiet', async () => {
   const path = file(`${BENCH_ONLY}accept:\n  many-hard-sets: I know what I do\n`);
   const { status, out } = await home.run('check', path);

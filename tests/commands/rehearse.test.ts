@@ -63,6 +63,11 @@ describe('holdfast rehearse', () => {
       expect(out).toContain(part);
     }
     expect(out).toContain('not a forecast');
+    // Strength kept to a tenth of a percent, the range of the lifters to a whole one.
+    expect(out).toMatch(/^ *6 +3 .* \d+\.\d +\d+–\d+ *$/m);
+    expect(out).toMatch(/^ +last .* \d+\.\d$/m);
+    expect(out).toMatch(/Strength: \d+\.\d % \(range \d+\.\d to \d+\.\d\)/);
+    expect(out).toMatch(/Body weight at the end: \d+\.\d kg\./);
   });
 
   it('tells a range over lifters, and how many of them keep their strength', async () => {

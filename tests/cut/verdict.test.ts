@@ -190,6 +190,18 @@ describe('the verdict of the week', () => {
     ).toBe('do-less-in-file');
   });
 
+  it('leaves a lift alone that was not trained for four weeks', () => {
+    const { question } = reviewed({ load: squatSlips });
+    const last = day(trainingDays().at(-1)!);
+    const slipAfter = (days: number) => {
+      const { exercises } = evidenceOf({ ...question, today: last.add({ days }) });
+      return exercises.find(({ exercise }) => exercise.lift.key === 'back-squat')?.slip ?? null;
+    };
+    expect(slipAfter(1)).not.toBeNull();
+    expect(slipAfter(27)).not.toBeNull();
+    expect(slipAfter(28)).toBeNull();
+  });
+
   it('is a lighter week when half of the compound lifts slip', () => {
     const { headline, keys } = reviewed({
       load: (lift, at) => (lift !== 'barbell-row' && at > 11 ? 80 : 100),

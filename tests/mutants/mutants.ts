@@ -21,8 +21,9 @@ import { type Mutant, mutantsOf, withProbes } from './mutants-of.ts';
  * test notices. `npm run mutants -- 24 --seed 7,8 --room progression`
  *
  * First every test runs once, unchanged, and notes which of the drawn places it works out and how
- * long it takes; then each mutant is given to the tests that meet it, the quick ones first. Tests
- * that fail already are left out and named.
+ * long it takes; then each mutant is given to the tests that meet it, the quick ones first, for a
+ * minute of tests in all: what none of those notices counts as a survivor. Tests that fail already
+ * are left out and named.
  *
  * A survivor is a test that is missing, or a change that makes no difference: those are listed in
  * `equivalent.txt`, a line each, and not drawn. Of the files in `data.txt` no numbers are drawn. All
@@ -31,8 +32,10 @@ import { type Mutant, mutantsOf, withProbes } from './mutants-of.ts';
 const HOME = fileURLToPath(new URL('../../', import.meta.url));
 /** So many mutants at a time, a copy of the project for each. */
 const AT_ONCE = 2;
-/** A mutant that loops for ever is noticed, too. */
-const MOST_MS = 240_000;
+const MOST_TEST_MS = 60_000;
+/** A mutant that loops for ever is noticed, too: after so many times what its tests take, and the start of them. */
+const MOST_TIMES = 4;
+const START_MS = 30_000;
 const MOST_SURVIVING = 1 / 12;
 
 const ROOT = mkdtempSync(join(tmpdir(), 'holdfast-mutants-'));
@@ -129,10 +132,16 @@ function mutantsIn(path: string): readonly Mutant[] {
   return mutantsOf(path, text, { numbersAreData: data.has(path) });
 }
 
+interface TestFile {
+  readonly path: string;
+  /** How long it took, unchanged. */
+  readonly ms: number;
+}
+
 /** Of each mutant the test files that work out its place, the quickest first. */
 async function testsThatMeet(
   mutants: readonly (Mutant & { readonly id: number })[],
-): Promise<ReadonlyMap<number, readonly string[]>> {
+): Promise<ReadonlyMap<number, readonly TestFile[]>> {
   const copy = COPIES[0] ?? ROOT;
   const folder = join(ROOT, 'met');
   const report = join(ROOT, 'report.json');
@@ -158,24 +167,33 @@ async function testsThatMeet(
     .filter(({ test }) => !failing.has(test))
     .toSorted((a, b) => a.ms - b.ms);
   console.log(`${files.length} test files, ${mutants.length} mutants`);
-  const testsOf = (id: number): string[] =>
-    files.filter(({ ids }) => ids.includes(id)).map(({ test }) => relative(copy, test));
+  const testsOf = (id: number): readonly TestFile[] => {
+    let all = 0;
+    return files
+      .filter(({ ids }) => ids.includes(id))
+      .map(({ test, ms }) => ({ path: relative(copy, test), ms }))
+      .filter(({ ms }, at) => {
+        all += ms;
+        return at === 0 || all <= MOST_TEST_MS;
+      });
+  };
   return new Map(mutants.map(({ id }) => [id, testsOf(id)]));
 }
 
 async function isNoticed(
   { path, before, after }: Mutant,
-  tests: readonly string[],
+  tests: readonly TestFile[],
   copy: string,
 ): Promise<boolean> {
   if (tests.length === 0) return false;
   const list = `${copy}-tests.json`;
-  writeFileSync(list, JSON.stringify(tests));
+  const paths = tests.map(({ path: test }) => test);
+  const ms = tests.reduce((sum, test) => sum + test.ms, 0);
+  writeFileSync(list, JSON.stringify(paths));
   writeFileSync(join(copy, path), after);
   try {
-    const status = await vitest(copy, [...tests, '--maxWorkers=1', '--bail=1', '--silent'], {
-      HOLDFAST_TESTS: list,
-    });
+    const args = [...paths, '--maxWorkers=1', '--bail=1', '--silent'];
+    const status = await vitest(copy, args, { HOLDFAST_TESTS: list }, START_MS + MOST_TIMES * ms);
     return status !== 0;
   } finally {
     writeFileSync(join(copy, path), before);
@@ -187,6 +205,7 @@ function vitest(
   cwd: string,
   args: readonly string[],
   env: Readonly<Record<string, string>>,
+  mostMs: number | null = null,
 ): Promise<number | null> {
   const child = spawn(
     process.execPath,
@@ -194,7 +213,7 @@ function vitest(
     { cwd, stdio: 'ignore', env: { ...process.env, ...env } },
   );
   running.add(child);
-  const limit = env.HOLDFAST_MET ? undefined : setTimeout(() => child.kill('SIGKILL'), MOST_MS);
+  const limit = mostMs === null ? undefined : setTimeout(() => child.kill('SIGKILL'), mostMs);
   return new Promise((resolve) => {
     child.on('close', (code) => {
       clearTimeout(limit);

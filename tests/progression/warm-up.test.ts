@@ -40,6 +40,17 @@ describe('warm-up sets', () => {
     expect(warmUps(cluster({ start: kilograms(8) }))).toEqual([['4 × 8']]);
   });
 
+  it('are loaded from what the lift before left on the bar, whatever was done without a load between', () => {
+    const hang = straight({ lift: aLift({ key: 'hang', trains: { calves: 1 } }) });
+    const light = { ...row, start: kilograms(62.5) };
+    const heavy = { ...squat, start: kilograms(157.5) };
+    expect(warmUps(heavy).at(-1)).toEqual(['60 × 8', '90 × 5', '120 × 2']);
+    // The plates of 62.5 kg are on it already.
+    const loaded = ['62.5 × 8', '90 × 5', '120 × 2'];
+    expect(warmUps(light, heavy).at(-1)).toEqual(loaded);
+    expect(warmUps(light, hang, heavy).at(-1)).toEqual(loaded);
+  });
+
   it('are left out where the program says so, and where no load is known', () => {
     expect(warmUps({ ...row, warmUp: false })).toEqual([[]]);
     expect(warmUps(straight())).toEqual([[]]);

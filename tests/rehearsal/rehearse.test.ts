@@ -4,10 +4,12 @@ import type { Program } from '../../src/program/program.ts';
 import { type RehearsalOptions, rehearse } from '../../src/rehearsal/rehearse.ts';
 import { rehearsedHistory } from '../../src/rehearsal/rehearsed-history.ts';
 import { weeksOf } from '../../src/rehearsal/weeks-of.ts';
-import { fold } from '../../src/session/apply.ts';
+import { apply, fold } from '../../src/session/apply.ts';
 import { resultsOf } from '../../src/session/results.ts';
+import type { SessionState } from '../../src/session/state.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
+import { setSeconds } from '../../src/training/set-clock.ts';
 import { forCuts, shippedPrograms } from '../figures/programs.ts';
 
 const FROM = Temporal.PlainDate.from('2026-01-05');
@@ -72,6 +74,48 @@ describe('a rehearsal', () => {
     const [whole, half, third] = [minutes(), minutes(30), minutes(20)];
     expect(half).toBeLessThan(whole * 0.7);
     expect(third).toBeLessThan(half * 0.8);
+  });
+
+  it.each([1, 2, 3, 4, 5, 6, 7])(
+    'trains on %d days of a week, not twice running while it can',
+    (daysPerWeek) => {
+      const program = { ...threeDay, daysPerWeek };
+      const { sessions } = rehearse(program, options({ weeks: 2 }));
+      const days = sessions.map(({ date }) => FROM.until(date).days);
+      expect(days.filter((day) => day < 7)).toHaveLength(daysPerWeek);
+      expect(days.filter((day) => day >= 7)).toHaveLength(daysPerWeek);
+      const apart = days.slice(1).map((day, at) => day - days[at]!);
+      expect(Math.min(...apart)).toBe(daysPerWeek <= 3 ? Math.floor(7 / daysPerWeek) : 1);
+    },
+  );
+
+  it('takes as long for a set as its reps do, and rests the middle of the range', () => {
+    let [sets, rests, minis] = [0, 0, 0];
+    for (const { events } of played.sessions.slice(0, 6)) {
+      let state: SessionState | null = null;
+      for (const event of events) {
+        const { stage, lastAt, exercises } = state ?? { stage: null, lastAt: null, exercises: [] };
+        const at = event.at.wall;
+        if (event.type === 'set-started' && stage?.kind === 'resting') {
+          const { since, rest } = stage.running;
+          expect(at - since.wall).toBe(((rest.from + rest.to) / 2) * 1000);
+          rests += 1;
+        }
+        if (event.type === 'set-done') {
+          const { prescribed } = exercises[event.exercise]!;
+          const lifted = Math.max(2, setSeconds(event.count, prescribed)) * 1000;
+          const isMini = event.role === 'mini';
+          // A mini-set begins by itself, at the early end of its rest.
+          const rest = isMini ? prescribed.rest.from * 1000 : 0;
+          expect(at - lastAt!.wall).toBe(rest + lifted);
+          sets += isMini ? 0 : 1;
+          minis += isMini ? 1 : 0;
+        }
+        state = apply(state, event);
+      }
+    }
+    expect(Math.min(sets, rests)).toBeGreaterThan(40);
+    expect(minis).toBeGreaterThan(10);
   });
 
   it('rests between sets as the program says', () => {

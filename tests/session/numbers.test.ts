@@ -76,6 +76,36 @@ describe('numbers that no set has are refused in a sentence', () => {
     expect(session.send('start').wait(20).refusal({ do: 'put-down', numbers })).toContain(sentence);
   });
 
+  test.each(['barbell', 'dumbbell'] as const)('a %s that weighs nothing', (loading) => {
+    const session = lift(play(prescription(straight({ loading }))));
+    const typed = {
+      do: 'amend',
+      of: setId(session, 0, 0),
+      numbers: { load: kilograms(0) },
+    } as const;
+    expect(session.refusal(typed)).toContain('weighs something');
+  });
+
+  test('but a stack or a body can be loaded with nothing, and a body with help', () => {
+    for (const [loading, load] of [
+      ['stack', 0],
+      ['bodyweight', 0],
+      ['bodyweight', -30],
+    ] as const) {
+      const basis = loading === 'bodyweight' ? 'added' : 'total';
+      const session = lift(play(prescription(straight({ loading, basis }))));
+      session.send({ do: 'amend', of: setId(session, 0, 0), numbers: { load: kilograms(load) } });
+      expect(session.state().exercises[0]?.done[0]?.load).toBe(kilograms(load));
+    }
+  });
+
+  test('the most that can be typed is 60 reps, ten in reserve and a ton', () => {
+    const session = lift(rows());
+    const most = { count: 60, reserve: 10, load: kilograms(1000) };
+    session.send({ do: 'amend', of: setId(session, 0, 0), numbers: most });
+    expect(session.state().exercises[0]?.done).toMatchObject([most]);
+  });
+
   test('a set missed under the bar has no reps, and counts', () => {
     const session = play(prescription(straight())).send('start').wait(4);
     session.send({ do: 'put-down', numbers: { count: 0, failed: true } });
