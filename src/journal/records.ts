@@ -168,6 +168,7 @@ const exerciseShape = withFields({
   why: listOf(reason),
   last: orNull(withFields({ date: day, load, counts: listOf(count) })),
   askPain: yesOrNo,
+  hurts: maybe(listOf(text)),
   note: orNull(text),
   form: orNull(text),
   caution: orNull(text),

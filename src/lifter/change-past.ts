@@ -1,5 +1,6 @@
 import type { ReviewFinding } from '../cut/finding.ts';
 import type { History, WaistReading, WeighIn } from '../journal/history.ts';
+import { HURTS, hurtsOn } from '../progression/hurts.ts';
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Decision } from '../progression/past.ts';
@@ -12,6 +13,7 @@ import type { DoneSet, SessionState } from '../session/state.ts';
 import { dayWords } from '../text/day-words.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { type Length, lengthText, tapeOf } from '../training/length.ts';
+import type { Joint } from '../training/lift.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { type ProgramEdit, writeProgram } from './change-program.ts';
 import { keepWeighIn, rateAsked, replacedWords, trendWords } from './keep-weigh-in.ts';
@@ -54,6 +56,18 @@ export function pastChanger(
       ]
         .filter(Boolean)
         .join(' ');
+    },
+    hurts: ({ joint, lasts }) => {
+      const before = hurtsOn(history().decisions, lifter.today()).find(
+        (each) => each.joint === joint,
+      );
+      const { lasting, today } = HURTS;
+      const off = before && !before.forToday ? lasting : today;
+      const rule = lasts === null ? off : lasts === 'today' ? today : lasting;
+      record({ type: 'decided', rule, answer: lasts === null ? 'no' : 'yes', subject: joint });
+      if (lasts === null) return `Good: nothing spares the ${joint} any more.`;
+      const until = lasts === 'today' ? 'today' : 'until you take it back';
+      return `The ${joint} is spared ${until}: lifts that load it hard ask first.`;
     },
     measure: ({ length }) => {
       record({ type: 'waist-measured', length, on: lifter.today().toString() });
@@ -200,6 +214,8 @@ export function recordWords(record: Recorded, unit: Unit): RecordWords {
 export type RecordChange =
   /** Of today, or in place of a reading that was wrong. */
   | { readonly kind: 'weigh'; readonly mass: Mass; readonly instead: WeighIn | null }
+  /** A joint hurts today, until it is taken back, or no more (null). */
+  | { readonly kind: 'hurts'; readonly joint: Joint; readonly lasts: 'today' | 'on' | null }
   /** The waist of today. */
   | { readonly kind: 'measure'; readonly length: Length }
   | {

@@ -7,6 +7,7 @@ import { type Review, review } from '../cut/review.ts';
 import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { History, WeighIn } from '../journal/history.ts';
 import type { Program } from '../program/program.ts';
+import { type Hurt, hurtsOn } from '../progression/hurts.ts';
 import { LIGHTER_WEEK, mayTakeLighterWeek } from '../progression/lighter-week.ts';
 import { because } from '../progression/rules/progression-rules.ts';
 import {
@@ -74,6 +75,7 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
       return [...goals.map(({ name, value, about }) => `${name}: ${value}, ${about}.`), ...doubts];
     },
     programEdit: ({ changes }) => orProblem(() => programEdit(lifter, changes)),
+    hurts: () => hurtsOn(history().decisions, lifter.today()),
     readings: () => history().weighIns.toReversed(),
     weighing: (instead) => {
       const date = instead?.date ?? lifter.today();
@@ -184,6 +186,8 @@ export interface LookBack {
   /** What a yes would change in the program file; nothing is written yet. */
   readonly programEdit: (finding: ReviewFinding) => ProgramEdit | Problem;
   readonly weighing: (instead: WeighIn | null) => Weighing;
+  /** Joints that hurt now. */
+  readonly hurts: () => readonly Hurt[];
   /** The newest first. */
   readonly readings: () => readonly WeighIn[];
   readonly doubt: (mass: Mass) => WeighInDoubt | null;

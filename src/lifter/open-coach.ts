@@ -2,6 +2,7 @@ import type { History } from '../journal/history.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
 import { alternativesFor } from '../progression/alternatives.ts';
+import { hurtsOn } from '../progression/hurts.ts';
 import { offerAfterSet } from '../progression/offer-after-set.ts';
 import type { Circumstances } from '../progression/past.ts';
 import { type Anew, prescribeAnew } from '../progression/prescribe-anew.ts';
@@ -150,6 +151,14 @@ export function openCoach(
   const settingsKeeper = { now: () => settings, keep: keepNow };
   const drafting = openDrafting(lifter, settingsKeeper);
   const lookBack = openLookBack(lifter, settingsKeeper, unit);
+  /** Lifts in place of one that load nothing hard that hurts. */
+  const sparing = (exercise: PrescribedExercise) => {
+    const { today } = behindIt().circumstances;
+    const hurts = new Set(hurtsOn(history().decisions, today).map(({ joint }) => joint));
+    return alternativesFor(exercise, lifts(), gear()).filter(
+      ({ joints }) => !joints.some((joint) => hurts.has(joint)),
+    );
+  };
   const withLoad = (exercise: PrescribedExercise, load: Mass) =>
     anew(exercise, { kind: 'load', load });
 
@@ -178,10 +187,10 @@ export function openCoach(
     live: () => live,
     madeUp: (exercise, load) => madeUp(exercise, load, gear(), equipment()),
     alternatives: (exercise) =>
-      alternativesFor(exercise, lifts(), gear())
+      sparing(exercise)
         .slice(0, ALTERNATIVES)
         .map((lift) => anew(exercise, { kind: 'other-lift', lift })),
-    hasAlternatives: (exercise) => alternativesFor(exercise, lifts(), gear()).length > 0,
+    hasAlternatives: (exercise) => sparing(exercise).length > 0,
     withLoad,
     lighter: (exercise) => {
       const lighter = anew(exercise, { kind: 'lighter' });

@@ -1,14 +1,19 @@
+import { DRAFT_LIMITS } from '../program/draft/draft-limits.ts';
+import { usualRatio } from '../program/draft/start-load.ts';
 import type { Exercise, Plan } from '../program/program.ts';
 import type { Equipment } from '../training/equipment.ts';
 import type { Lift } from '../training/lift.ts';
+import { micrograms } from '../training/mass.ts';
 import { within } from './aims.ts';
 import { withLift } from './alternatives.ts';
+import { boutsOf } from './bout.ts';
 import type { AskedChange } from './draft.ts';
-import { middle, repsAt } from './estimate.ts';
+import { firstSetEvidence, loadFor, middle, repsAt } from './estimate.ts';
 import type { Circumstances, Past, SetResult } from './past.ts';
 import { prescribeExercise } from './prescribe-exercise.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
 import { rackFor } from './rack.ts';
+import { because } from './rules/progression-rules.ts';
 import { withWarmUp } from './warm-up.ts';
 
 /** What the lifter asks for in the middle of a session. */
@@ -42,7 +47,12 @@ export function prescribeAnew(
   const cold =
     change.kind === 'other-lift'
       ? asShort(
-          prescribeExercise(plan, withLift(written, change.lift), past, circumstances),
+          likeThis(
+            prescribeExercise(plan, withLift(written, change.lift), past, circumstances),
+            exercise,
+            past,
+            circumstances,
+          ),
           exercise,
           underway.prescription,
         )
@@ -52,6 +62,35 @@ export function prescribeAnew(
   const now = { ...asked, ...(inProgram && { inProgram }), ...(pair && { pair }) };
   const { trained, equipment } = underway;
   return written.warmUp ? withWarmUp(now, trained, circumstances.gear, equipment) : now;
+}
+
+/**
+ * A lift that was never done starts from what the one in whose place it comes was done with, by the
+ * usual ratio between the two, at 90 %; without a ratio or results the lifter is asked.
+ */
+function likeThis(
+  other: PrescribedExercise,
+  exercise: PrescribedExercise,
+  past: Past,
+  { today, gear }: Circumstances,
+): PrescribedExercise {
+  const ratio = usualRatio(other.lift, exercise.lift);
+  const last = boutsOf(past, exercise.track).at(-1);
+  if (other.load !== null || other.counts === 'seconds' || ratio === null || !last) return other;
+  const bodyMass = past.bodyMassOn(today);
+  const evidence = firstSetEvidence(last);
+  const able = loadFor(
+    rackFor(exercise, gear, bodyMass),
+    middle(other.range),
+    middle(other.reserve),
+    evidence,
+  );
+  if (able === null) return other;
+  const rack = rackFor(other, gear, bodyMass);
+  const wish = Math.floor(able * ratio * DRAFT_LIMITS.substituteShare);
+  const load = rack.loads.atOrBelow(micrograms(wish)) ?? rack.loads.lightest;
+  const facts = { load, basis: other.basis, from: exercise.name };
+  return { ...other, load, system: rack.system(load), why: [because('start-like', facts)] };
 }
 
 /** The next time of an exercise that no program holds any more: of the session's own copy. */

@@ -1,7 +1,9 @@
 import { missingFor } from '../program/check/rules/gear.ts';
+import { andText } from '../program/check/words.ts';
 import type { Day, Exercise, Program } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
+import { type Hurt, hurtsOn, LOOKED_AT_AFTER } from './hurts.ts';
 import { standingIn } from './in-program.ts';
 import { lighterWeekOf, lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
@@ -22,13 +24,14 @@ export function prescribe(
   const { today } = circumstances;
   const week = lighterWeekOf(past, today);
   const leftOut = (each: Exercise): boolean => painAnswer(past, each, today) === 'leave-out';
+  const hurts = hurtsOn(past.decisions, today);
   const dropped = new Set<string>();
   const coldOnes: PrescribedExercise[] = [];
   for (const [position, exercise] of day.exercises.entries()) {
     if (leftOut(exercise)) continue;
     const cold = prescribeExercise(program, exercise, past, circumstances, { dropped });
     if (cold.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(cold.track);
-    coldOnes.push(standingIn(cold, day.name, position, exercise));
+    coldOnes.push(sparing(standingIn(cold, day.name, position, exercise), exercise, hurts));
   }
   const { gear } = circumstances;
   const unmade = new Set(
@@ -41,6 +44,7 @@ export function prescribe(
   const warnings: Reason[] = [
     ...exercises.flatMap(notLoadable),
     ...day.exercises.flatMap((exercise) => gearMissing(exercise, gear)),
+    ...hurts.flatMap((hurt) => longHurt(hurt, today)),
     ...(week ? [because('lighter-week', { until: lastDayOf(week).toString() })] : []),
     ...(proposal ? [proposal] : []),
     ...day.exercises
@@ -59,6 +63,23 @@ export function prescribe(
     exercises,
     warnings,
   };
+}
+
+/** Says of an exercise that it loads hard what hurts now; what becomes of it is asked in the session. */
+function sparing(
+  cold: PrescribedExercise,
+  { lift }: Exercise,
+  hurts: readonly Hurt[],
+): PrescribedExercise {
+  const joints = hurts.map(({ joint }) => joint).filter((joint) => lift.joints.includes(joint));
+  if (joints.length === 0) return cold;
+  const facts = { name: lift.name, joints: andText(joints) };
+  return { ...cold, hurts: joints, why: [...cold.why, because('loads-what-hurts', facts)] };
+}
+
+function longHurt({ joint, since }: Hurt, today: Circumstances['today']): readonly Reason[] {
+  const { days } = since.until(today, { largestUnit: 'days' });
+  return days >= LOOKED_AT_AFTER ? [because('hurts-long', { joint, days })] : [];
 }
 
 const NOT_LOADABLE: ReadonlySet<string> = new Set(['start-not-loadable', 'gear-changed']);

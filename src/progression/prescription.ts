@@ -1,5 +1,5 @@
 import type { Aim, Range, Rest } from '../program/program.ts';
-import type { Basis, Lift } from '../training/lift.ts';
+import type { Basis, Joint, Lift } from '../training/lift.ts';
 import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 
@@ -80,6 +80,8 @@ export interface PrescribedExercise extends Omit<Lift, 'key' | 'joints' | 'needs
   readonly last: LastTime | null;
   /** Pain was marked last time: ask before the first set. */
   readonly askPain: boolean;
+  /** Joints that hurt and that it loads hard: ask before the first set. Absent where there are none. */
+  readonly hurts?: readonly Joint[];
   readonly note: string | null;
 }
 

@@ -9,6 +9,7 @@ import { CHANGES_SCREEN, FINDINGS_SCREEN, UNSAVED_SCREEN } from './screens/findi
 import { GEAR_SCREEN } from './screens/gear.ts';
 import { GOAL_SCREEN } from './screens/goal.ts';
 import { LIFTS_SCREEN, RESULTS_SCREEN, SEARCH_SCREEN } from './screens/history.ts';
+import { HURTS_SCREEN } from './screens/hurts.ts';
 import { LOAD_SCREEN } from './screens/load.ts';
 import { NOTE_SCREEN } from './screens/note.ts';
 import {
@@ -55,6 +56,7 @@ export const SCREENS: {
   'weight-question': WEIGHT_QUESTION_SCREEN,
   review: REVIEW_SCREEN,
   advice: ADVICE_SCREEN,
+  hurts: HURTS_SCREEN,
   goal: GOAL_SCREEN,
   weigh: WEIGH_SCREEN,
   readings: READINGS_SCREEN,

@@ -5,6 +5,7 @@ import type { Advice, PastSession, ReviewPage, Weighing } from '../lifter/look-b
 import type { Today } from '../lifter/prepare.ts';
 import type { FindingWords } from '../lifter/rules.ts';
 import type { HeadKey } from '../program/edit-program.ts';
+import type { Hurt } from '../progression/hurts.ts';
 import type { SetResult } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { LiftSummary } from '../report/lift-rows.ts';
@@ -36,7 +37,8 @@ export interface Typing {
 /** Why a load is asked for. */
 export type LoadPurpose = 'first-session' | 'change';
 
-export type PainMoment = 'now' | 'last-time';
+/** Marked now, marked last time, or a joint hurts that the lift loads hard. */
+export type PainMoment = 'now' | 'last-time' | 'joint';
 
 /** Which screen is shown, with what only that screen knows. */
 export type Screen =
@@ -181,6 +183,7 @@ export type LookBackScreen =
       readonly back: Screen;
       readonly scroll: number;
     }
+  | { readonly kind: 'hurts'; readonly hurts: readonly Hurt[]; readonly chosen: number }
   | {
       readonly kind: 'goal';
       /** The program without what is typed here. */

@@ -105,6 +105,12 @@ const RATIOS: Readonly<Record<string, { readonly like: string; readonly share: n
   }),
 };
 
+/** What `lift` usually comes to as a share of `other`; null where they are not compared. */
+export function usualRatio(lift: string, other: string): number | null {
+  const [one, two] = [RATIOS[lift], RATIOS[other]];
+  return one && two && one.like === two.like ? one.share / two.share : null;
+}
+
 function like(name: string, shares: Readonly<Record<string, number>>) {
   return Object.fromEntries(
     Object.entries(shares).map(([key, share]) => [key, { like: name, share }] as const),

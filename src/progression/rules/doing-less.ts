@@ -42,6 +42,26 @@ export const DOING_LESS_RULES = [
     () => 'Without safeties, always leave at least one rep in reserve.',
   ),
   rule(
+    'loads-what-hurts',
+    'common practice',
+    'what loads a sore joint hard rests: common practice; which lifts: common practice',
+    (f) =>
+      `${f.text('name')} loads the ${f.text('joints')} hard, and you said that hurts: before its first set you are asked, with other lifts to choose.`,
+  ),
+  rule(
+    'hurts-long',
+    'common practice',
+    'common practice',
+    (f) =>
+      `Your ${f.text('joint')} has hurt for ${f.number('days')} days: have it looked at by someone who is licensed. m takes it back.`,
+  ),
+  rule(
+    'start-like',
+    'common practice',
+    '90 % of the usual ratio between the two lifts: common practice, from memory',
+    (f) => `${f.load('load')}, 90 % of what ${f.text('from')} usually points to: a careful start.`,
+  ),
+  rule(
     'weigh-in-missing',
     'ours',
     OURS,

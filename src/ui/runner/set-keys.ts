@@ -60,8 +60,10 @@ function asked(acting: Acting, { exercise }: SetPlace): Outcome | null {
   const { session, ui } = acting.model;
   const state = session?.exercises[exercise];
   if (!session || !state || state.done.length > 0) return null;
-  if (state.prescribed.askPain && !ui.painAsked.includes(exercise)) {
-    const screen = { kind: 'pain', exercise, moment: 'last-time', chosen: 0 } as const;
+  const { askPain, hurts } = state.prescribed;
+  if ((askPain || hurts) && !ui.painAsked.includes(exercise)) {
+    const moment = askPain ? 'last-time' : 'joint';
+    const screen = { kind: 'pain', exercise, moment, chosen: 0 } as const;
     const outcome = show(acting, screen);
     return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
   }

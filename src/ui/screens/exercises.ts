@@ -1,4 +1,5 @@
 import type { PainAnswer } from '../../lifter/coach.ts';
+import { andText } from '../../program/check/words.ts';
 import type { SessionCommand } from '../../session/command.ts';
 import type { SessionState } from '../../session/state.ts';
 import type { Effect } from '../effect.ts';
@@ -150,7 +151,9 @@ function painList({ screen, model, coach }: Seen<Pain>): ChoiceList {
   // Marked by the answer, so that going back marks nothing.
   const marked: readonly SessionCommand[] = now ? [{ do: 'mark-pain', exercise }] : [];
   const answered = (answer: PainAnswer, commands: readonly SessionCommand[]): readonly Effect[] => [
-    ...(now ? [] : [{ do: 'answer-pain', track: prescribed.track, answer } as const]),
+    ...(moment === 'last-time'
+      ? [{ do: 'answer-pain', track: prescribed.track, answer } as const]
+      : []),
     ...sent([...marked, ...commands]),
   ];
   const rows: Choice[] = [
@@ -176,19 +179,20 @@ function painList({ screen, model, coach }: Seen<Pain>): ChoiceList {
       },
     });
   }
-  const planned = now ? prescribed : coach.painGone(prescribed);
+  const planned = moment === 'last-time' ? coach.painGone(prescribed) : prescribed;
   rows.push({
     label: 'Go on as planned',
     ...(planned.load !== null && { detail: loadText(planned.load, planned, unit) }),
     effects: answered(
       'go-on',
-      now
+      moment !== 'last-time'
         ? [{ do: 'choose-exercise', exercise }]
         : [{ do: 'replace', exercise, by: planned, because: 'other-load' }],
     ),
   });
   const words = {
     now: 'Pain is not effort. A sharp or spreading pain: stop, and get help.',
+    joint: `${prescribed.name} loads the ${andText(prescribed.hurts ?? [])} hard, and you said that hurts. What shall it be today?`,
     'last-time': `Pain was marked at ${prescribed.name} last time. What shall it be today?`,
   };
   return { title: `Pain: ${prescribed.name}`, words: words[moment], choices: rows };

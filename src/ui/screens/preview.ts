@@ -1,5 +1,6 @@
 import type { Coach } from '../../lifter/coach.ts';
 import type { Today } from '../../lifter/prepare.ts';
+import { andText } from '../../program/check/words.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import { inTurnWords } from '../../session/pairs.ts';
 import { shortDayWords } from '../../text/day-words.ts';
@@ -16,6 +17,7 @@ import { loadText, repsText } from '../words.ts';
 import { FINDINGS_KEY } from './findings.ts';
 import { GEAR_KEY } from './gear.ts';
 import { HISTORY_KEY } from './history.ts';
+import { HURTS_KEY } from './hurts.ts';
 import { PROGRAM_KEY } from './program.ts';
 import { NEW_PROGRAM_KEY } from './question.ts';
 import { REVIEW_KEY } from './review.ts';
@@ -125,6 +127,9 @@ function exerciseLines(
     ...text(lastText(exercise, unit)),
     ...(reason ? text(coach.reasonWords(reason).text) : []),
     ...(exercise.askPain ? text('Pain was marked last time; you will be asked first.') : []),
+    ...(exercise.hurts
+      ? text(`Loads the ${andText(exercise.hurts)}, which hurts: asked first.`)
+      : []),
     ...(isChosen ? detailTexts(exercise, unit, coach).flatMap((words) => text(words)) : []),
   ];
 }
@@ -240,6 +245,7 @@ export const PREVIEW_SCREEN: ScreenModule<Preview> = {
     REVIEW_KEY,
     HISTORY_KEY,
     WEIGH_KEY,
+    HURTS_KEY,
     TAKE_BACK,
     PROGRAM_KEY,
     GEAR_KEY,
