@@ -251,6 +251,12 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   paired: withFields({ exercises: listOf(number) }),
   'pair-parted': withFields(exercise),
   'set-added': withFields(exercise),
+  'day-shortened': withFields({
+    minutes: between(0, 1440),
+    exercises: listOf(withFields({ ...exercise, sets: wholeBetween(0, 100), rest })),
+    restBetween: rest,
+    cut: listOf(reason),
+  }),
   'cluster-ended': withFields({ ...exercise, reason: oneOf('fewer-reps', 'most-sets', 'lifter') }),
   'cluster-resumed': withFields(exercise),
   'exercise-replaced': withFields({ ...exercise, by: exerciseShape, because: text }),

@@ -1,5 +1,6 @@
 import type { Decision } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import type { SessionCommand } from '../session/command.ts';
 import type { Settings } from '../settings/settings.ts';
 import type { Problem } from '../text/problem.ts';
 import type { Mass } from '../training/mass.ts';
@@ -51,6 +52,10 @@ export interface Coach {
   readonly madeUp: (exercise: PrescribedExercise, load: Mass) => MadeUp | null;
   /** Lifts for the same muscles with the same loading, each prescribed from history. */
   readonly alternatives: (exercise: PrescribedExercise) => readonly PrescribedExercise[];
+  /** Minutes that what is left of the live session takes. */
+  readonly minutesLeft: () => number;
+  /** What is left of the live session cut to so many minutes: what to send to it. */
+  readonly shortenTo: (minutes: number) => SessionCommand;
   readonly hasAlternatives: (exercise: PrescribedExercise) => boolean;
   /** The exercise at another load, its warm-ups and aims worked out again. */
   readonly withLoad: (exercise: PrescribedExercise, load: Mass) => PrescribedExercise;

@@ -30,6 +30,7 @@ import { rememberedProgram, toRemember } from './program-choice.ts';
 import { findingsOf, reasonWords } from './rules.ts';
 import { type LiveSession, runSession } from './run-session.ts';
 import { sessionReview } from './session-review.ts';
+import { minutesLeft, shortenTo } from './shorten.ts';
 
 const NONE: SessionState['loaded'] = [];
 
@@ -151,6 +152,11 @@ export function openCoach(
   const settingsKeeper = { now: () => settings, keep: keepNow };
   const drafting = openDrafting(lifter, settingsKeeper);
   const lookBack = openLookBack(lifter, settingsKeeper, unit);
+  const shortenSources = () => ({
+    history: history(),
+    program: readable(),
+    circumstances: behindIt().circumstances,
+  });
   /** Lifts in place of one that load nothing hard that hurts. */
   const sparing = (exercise: PrescribedExercise) => {
     const { today } = behindIt().circumstances;
@@ -190,6 +196,11 @@ export function openCoach(
       sparing(exercise)
         .slice(0, ALTERNATIVES)
         .map((lift) => anew(exercise, { kind: 'other-lift', lift })),
+    minutesLeft: () => (live ? minutesLeft(live.state(), shortenSources()) : 0),
+    shortenTo: (minutes) => {
+      if (!live) throw new Error('Only a session that runs is shortened.');
+      return shortenTo(live.state(), minutes, shortenSources());
+    },
     hasAlternatives: (exercise) => sparing(exercise).length > 0,
     withLoad,
     lighter: (exercise) => {

@@ -127,7 +127,7 @@ function sessionMinutes(prescription: Prescription, history: Pick<History, 'late
 }
 
 /** The lifter's own pace. Only sessions that were finished tell how long a plan takes. */
-function paceOf({ latest }: Pick<History, 'latest'>): number {
+export function paceOf({ latest }: Pick<History, 'latest'>): number {
   return ownPace(
     latest
       .filter(({ done }) => done.how === 'closed')

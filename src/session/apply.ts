@@ -4,7 +4,14 @@ import type { SessionEvent, SetPlace } from './events.ts';
 import { inForce } from './in-force.ts';
 import { isCluster, isOver, nextSet } from './next-set.ts';
 import { pairedNow, restInPair } from './pairs.ts';
-import { amendSets, confirmSets, openSession, replaceLift, withSetDown } from './set-changes.ts';
+import {
+  amendSets,
+  confirmSets,
+  openSession,
+  replaceLift,
+  shortenDay,
+  withSetDown,
+} from './set-changes.ts';
 import type { ExerciseState, LastDown, SessionState, Stage } from './state.ts';
 
 /**
@@ -68,6 +75,7 @@ const CHANGES: Changes = {
     ...within(state, exercise, (each) => ({ ...each, added: each.added + 1, leftOut: false })),
     chosen: exercise,
   }),
+  'day-shortened': shortenDay,
   'cluster-ended': (state, { exercise, reason }) =>
     within(standing(state), exercise, (each) => ({ ...each, clusterEnd: reason })),
   'cluster-resumed': (state, { exercise }) =>

@@ -1,6 +1,8 @@
+import type { Rest } from '../program/program.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
+import type { Reason } from '../training/rule.ts';
 
 /** Where a set stands in an exercise: warm-ups, straight sets, or a cluster's lead set and mini-sets. */
 export type SetRole = 'warm-up' | 'straight' | 'lead' | 'mini';
@@ -28,6 +30,13 @@ export type ClusterEnd = 'fewer-reps' | 'most-sets' | 'lifter';
 
 /** Why an exercise was replaced while the session ran. */
 export type Replacement = 'other-lift' | 'other-load' | 'lighter' | 'after-a-miss';
+
+/** What is left of an exercise when there is less time; as many sets as are behind it: the rest of it is left out. */
+export interface Shortened {
+  readonly exercise: number;
+  readonly sets: number;
+  readonly rest: Rest;
+}
 
 /**
  * What happened in a session, as facts that carry all they need: a fold over them never asks
@@ -62,6 +71,17 @@ export type SessionFact =
   /** The exercises that alternate with this one are done one after the other again. */
   | { readonly type: 'pair-parted'; readonly exercise: number }
   | { readonly type: 'set-added'; readonly exercise: number }
+  /** There is less time than was thought. */
+  | {
+      readonly type: 'day-shortened';
+      /** Minutes that there are from here on. */
+      readonly minutes: number;
+      /** Of each exercise with work left: its sets in all, those behind it too, and its rest from here on. */
+      readonly exercises: readonly Shortened[];
+      readonly restBetween: Rest;
+      /** What was cut, and why. */
+      readonly cut: readonly Reason[];
+    }
   | { readonly type: 'cluster-ended'; readonly exercise: number; readonly reason: ClusterEnd }
   /** Numbers were corrected, and as they are now they do not end the cluster. */
   | { readonly type: 'cluster-resumed'; readonly exercise: number }

@@ -1,6 +1,6 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { elapsedMs, type Reading } from '../training/reading.ts';
-import type { SessionEvent, SetPlace } from './events.ts';
+import type { SessionEvent, SetPlace, Shortened } from './events.ts';
 import { pairedIn } from './pairs.ts';
 import { laterBy } from './stage-now.ts';
 import type { DoneSet, ExerciseState, LiftWork, SessionState } from './state.ts';
@@ -131,6 +131,51 @@ export function replaceLift(exercise: ExerciseState, as: PrescribedExercise): Ex
   const work = before ? prescribedAnew(before, by) : noWork(by);
   const kept = hasResult(present) ? [...others, present] : others;
   return { ...work, leftOut: false, notes, earlier: kept };
+}
+
+type DayShortened = Extract<SessionEvent, { type: 'day-shortened' }>;
+
+/**
+ * The session with less time: what was cut was never asked for, so that the rest of it counts as
+ * done as planned. What is left out altogether can still be chosen.
+ */
+export function shortenDay(
+  state: SessionState,
+  { minutes, exercises, restBetween, cut }: DayShortened,
+): SessionState {
+  const by = new Map(exercises.map((each) => [each.exercise, each]));
+  const asked = (
+    prescribed: PrescribedExercise,
+    { sets, rest }: Shortened,
+  ): PrescribedExercise => ({
+    ...prescribed,
+    sets: prescribed.sets.slice(0, sets),
+    rest,
+  });
+  return {
+    ...state,
+    exercises: state.exercises.map((each, at) => {
+      const plan = by.get(at);
+      if (!plan) return each;
+      const isOut = plan.sets <= each.done.length + each.skipped;
+      if (isOut && each.done.length === 0) return { ...each, leftOut: true };
+      return {
+        ...each,
+        prescribed: asked(each.prescribed, plan),
+        judgedBy: each.judgedBy && asked(each.judgedBy, plan),
+      };
+    }),
+    prescription: {
+      ...state.prescription,
+      restBetween,
+      exercises: state.prescription.exercises.map((each, at) => {
+        const plan = by.get(at);
+        if (!plan) return each;
+        return plan.sets === 0 ? { ...each, sets: [], minis: null } : asked(each, plan);
+      }),
+      short: { minutes, cut },
+    },
+  };
 }
 
 /** Is there anything to keep of this work: sets, or a pain to ask about next time? */

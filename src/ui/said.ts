@@ -1,7 +1,7 @@
 import type { SessionCommand } from '../session/command.ts';
 import { nextSet, partnersOf, plannedSets } from '../session/next-set.ts';
 import type { SessionState } from '../session/state.ts';
-import { loadText } from './words.ts';
+import { loadText, shortText } from './words.ts';
 
 /**
  * What an act did that leaves something out, changes or ends it, in one sentence for the lifter;
@@ -43,6 +43,8 @@ function wordsOf(command: SessionCommand, session: SessionState): string | null 
       const exercise = session.exercises[session.current ?? place?.exercise ?? 0];
       return exercise ? `${plannedSets(exercise) + 1} sets now.` : null;
     }
+    case 'shorten':
+      return `${shortText(command)} w says why.`;
     case 'end-cluster':
       return 'Cluster ended.';
     case 'mark-pain':

@@ -10,6 +10,7 @@ import { GEAR_SCREEN } from './screens/gear.ts';
 import { GOAL_SCREEN } from './screens/goal.ts';
 import { LIFTS_SCREEN, RESULTS_SCREEN, SEARCH_SCREEN } from './screens/history.ts';
 import { HURTS_SCREEN } from './screens/hurts.ts';
+import { LESS_TIME_SCREEN } from './screens/less-time.ts';
 import { LOAD_SCREEN } from './screens/load.ts';
 import { NOTE_SCREEN } from './screens/note.ts';
 import {
@@ -50,6 +51,7 @@ export const SCREENS: {
   note: NOTE_SCREEN,
   why: WHY_SCREEN,
   finish: FINISH_SCREEN,
+  'less-time': LESS_TIME_SCREEN,
   discard: DISCARD_SCREEN,
   settings: SETTINGS_SCREEN,
   summary: SUMMARY_SCREEN,

@@ -84,6 +84,8 @@ export type Screen =
       readonly scroll: number;
     }
   | { readonly kind: 'finish'; readonly chosen: number }
+  /** `minutes`: what the rest of the session takes as it is. */
+  | { readonly kind: 'less-time'; readonly minutes: number; readonly chosen: number }
   | { readonly kind: 'discard'; readonly chosen: number; readonly back: Screen }
   | { readonly kind: 'settings'; readonly back: Screen; readonly chosen: number }
   | { readonly kind: 'summary'; readonly scroll: number }

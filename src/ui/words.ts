@@ -1,6 +1,6 @@
 import { countsWords } from '../progression/counts-words.ts';
 import { loadWords } from '../progression/load-words.ts';
-import type { PrescribedExercise } from '../progression/prescription.ts';
+import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import type { SetNumbers, SetPlace } from '../session/events.ts';
 import type { DoneSet } from '../session/state.ts';
 import { clockText } from '../text/durations.ts';
@@ -65,4 +65,18 @@ export function placeText(place: SetPlace, of: number): string {
   if (place.role === 'lead') return 'lead set';
   const name = { 'warm-up': 'warm-up', straight: 'set', mini: 'mini-set' }[place.role];
   return `${name} ${place.index + 1} of ${of}`;
+}
+
+/** What a day that was cut to the time there is goes without, in a sentence; the reasons stand elsewhere. */
+export function shortText({ minutes, cut }: NonNullable<Prescription['short']>): string {
+  const named = (key: string) =>
+    cut.filter(({ rule }) => rule === key).map(({ facts }) => String(facts.name));
+  const out = named('short-left-out');
+  const fewer = named('short-sets');
+  const what = [
+    ...(out.length > 0 ? [`without ${out.join(', ')}`] : []),
+    ...(fewer.length > 0 ? [`fewer sets of ${fewer.join(', ')}`] : []),
+    'shorter rests',
+  ];
+  return `Cut to ${minutes} min: ${what.join('; ')}.`;
 }

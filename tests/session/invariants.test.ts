@@ -96,6 +96,23 @@ const act: fc.Arbitrary<Act> = fc.oneof(
   {
     weight: 1,
     arbitrary: fc.record({
+      do: fc.constant('shorten' as const),
+      minutes: fc.constantFrom(10, 20),
+      exercises: fc.array(
+        fc.record({
+          exercise,
+          sets: fc.integer({ min: 0, max: 4 }),
+          rest: fc.constant({ from: 120, to: 120 }),
+        }),
+        { maxLength: 3 },
+      ),
+      restBetween: fc.constant({ from: 60, to: 60 }),
+      cut: fc.constant([]),
+    }) as fc.Arbitrary<Act>,
+  },
+  {
+    weight: 1,
+    arbitrary: fc.record({
       do: fc.constant('change-rest' as const),
       by: fc.integer({ min: -90, max: 90 }),
     }),

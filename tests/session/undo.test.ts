@@ -51,6 +51,17 @@ const acts: readonly (readonly [SessionCommand['do'], Play, SessionCommand?])[] 
     lift(play(prescription(straight()))),
     { do: 'replace', exercise: 0, by: other, because: 'other-lift' },
   ],
+  [
+    'shorten',
+    lift(play(prescription(straight()))),
+    {
+      do: 'shorten',
+      minutes: 10,
+      exercises: [{ exercise: 0, sets: 1, rest: { from: 180, to: 180 } }],
+      restBetween: { from: 60, to: 60 },
+      cut: [],
+    },
+  ],
   ['change-rest', lift(play(prescription(straight()))), { do: 'change-rest', by: 30 }],
   ['pause', lift(play(prescription(straight())))],
   [

@@ -258,9 +258,9 @@ describe('warm-ups', () => {
   });
 
   it('lead up to another lift, fewer where its muscles are warm', () => {
-    const player = new Player().keys(' xl ').keys(' 60<enter>');
+    const player = new Player().keys(' xl ');
     expect(player.screen()).toMatch(/WARM UP.*Paused squat.*warm-up 1 of/);
-    const warm = new Player().atFirstSet().keys('  xl ').wait(300).keys(' 60<enter>');
+    const warm = new Player().atFirstSet().keys('  xl ').wait(300);
     expect(warm.screen()).toMatch(/Paused squat.*warm-up 1 of 1/);
   });
 });

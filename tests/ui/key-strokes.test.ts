@@ -107,7 +107,7 @@ describe('numbers', () => {
 
   it.each([
     ['99 reps', '99<enter>', 'A set cannot have 99 reps'],
-    ['a letter', 'k', 'k does nothing here'],
+    ['a letter', 'j', 'j does nothing here'],
   ])('that make no sense are refused in a sentence: %s', (_, keys, sentence) => {
     const player = new Player().atFirstSet().keys('  ').keys(keys);
     expect(player.screen()).toContain(sentence);

@@ -81,6 +81,20 @@ export function replace(
   );
 }
 
+/** Cuts what is left to the time there is, as it was worked out. */
+export function shorten(
+  { exercises: states }: SessionState,
+  { do: _, ...plan }: Command<'shorten'>,
+): Decided {
+  const isLess = plan.exercises.some(({ exercise, sets, rest }) => {
+    const prescribed = states[exercise]?.prescribed;
+    return prescribed && (sets < prescribed.sets.length || rest.to < prescribed.rest.to);
+  });
+  return isLess
+    ? accepted({ type: 'day-shortened', ...plan })
+    : refused('What is left fits into that time as it is.');
+}
+
 export function skipSet(state: SessionState, _: unknown, at: Reading): Decided {
   const place = presentPlace(state, at);
   if (!place) return refused('There is no set left to skip.');

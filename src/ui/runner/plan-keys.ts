@@ -81,6 +81,17 @@ export const SESSION_KEYS: readonly KeyRow[] = [
     press: (acting) => show(acting, { kind: 'exercises', chosen: hereOf(acting) ?? 0 }),
   },
   {
+    keys: ['k'],
+    label: 'less time',
+    when: ({ phase }) => {
+      if (phase?.kind === 'lifting') return 'Put the set down first.';
+      return phase && placeOf(phase) ? true : NO_EXERCISE;
+    },
+    footer: 11,
+    press: (acting) =>
+      show(acting, { kind: 'less-time', minutes: acting.coach.minutesLeft(), chosen: 0 }),
+  },
+  {
     keys: ['f'],
     label: 'finish early',
     when: ({ phase }) => (phase?.kind === 'lifting' ? 'Put the set down first.' : true),

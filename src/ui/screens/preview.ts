@@ -13,7 +13,7 @@ import { detailTexts, planText } from '../plan-words.ts';
 import { HELP, LEAVE_BY_TAP, type ScreenModule, SETTINGS_KEY, TAKE_BACK } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
-import { loadText, repsText } from '../words.ts';
+import { loadText, repsText, shortText } from '../words.ts';
 import { FINDINGS_KEY } from './findings.ts';
 import { GEAR_KEY } from './gear.ts';
 import { HISTORY_KEY } from './history.ts';
@@ -61,7 +61,7 @@ function headLines(today: Today, doctorFirst: boolean, coach: Coach, columns: nu
       ? `This session is open on ${elsewhere.device} since ${elsewhere.since}. Space takes it over and goes on here.`
       : STATES[state],
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
-    prescription.short ? shortText(prescription.short) : null,
+    prescription.short ? `${shortText(prescription.short)} w says why, k cuts further.` : null,
     ...today.troubles,
     ...prescription.warnings.map((reason) => coach.reasonWords(reason).text),
     state === 'open' ? null : findingsText(coach, columns),
@@ -72,20 +72,6 @@ function headLines(today: Today, doctorFirst: boolean, coach: Coach, columns: nu
     ...(said.length > 0 ? [BLANK] : []),
     ...said.flatMap((text) => paragraph(`! ${text}`, columns, 'alert', 2)),
   ];
-}
-
-/** What a short day is without, in a line; the key for why lists it with the reasons. */
-function shortText({ minutes, cut }: NonNullable<Prescription['short']>): string {
-  const named = (key: string) =>
-    cut.filter(({ rule }) => rule === key).map(({ facts }) => String(facts.name));
-  const out = named('short-left-out');
-  const fewer = named('short-sets');
-  const what = [
-    ...(out.length > 0 ? [`without ${out.join(', ')}`] : []),
-    ...(fewer.length > 0 ? [`fewer sets of ${fewer.join(', ')}`] : []),
-    'shorter rests',
-  ];
-  return `Cut to ${minutes} min: ${what.join('; ')}. w says why, k cuts further.`;
 }
 
 /** Below this width the session needs the rows. */

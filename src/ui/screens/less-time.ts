@@ -1,0 +1,30 @@
+import { type ChoiceList, listScreen } from '../list.ts';
+import { type Act, RUNNER, send, show, tell } from '../outcome.ts';
+import { TO_RUNNER } from '../screen.ts';
+import type { Screen } from '../ui-state.ts';
+
+type LessTime = Extract<Screen, { kind: 'less-time' }>;
+
+/** Minutes that somebody in a hurry thinks in. */
+const TIMES = [60, 45, 30, 20, 15, 10, 5] as const;
+
+const timesFor = ({ minutes }: LessTime) => TIMES.filter((time) => time < minutes);
+
+/** Sets go before exercises, isolation before compounds, as on a day that begins short. */
+const cutTo: Act<LessTime> = (acting) => {
+  const { screen, coach } = acting;
+  const minutes = timesFor(screen)[screen.chosen];
+  if (minutes === undefined) return tell(acting, 'There is hardly anything left to cut.');
+  if (!coach.live()) return show(acting, RUNNER);
+  return send(acting, [coach.shortenTo(minutes)], RUNNER);
+};
+
+export const LESS_TIME_SCREEN = listScreen<LessTime>({
+  list: ({ screen }): ChoiceList => ({
+    title: 'How much time is left?',
+    words: `What is left takes about ${screen.minutes} min. Less of it counts as planned, too.`,
+    choices: timesFor(screen).map((time) => ({ label: `${time} minutes`, effects: [] })),
+  }),
+  choose: { press: cutTo },
+  last: [TO_RUNNER],
+});

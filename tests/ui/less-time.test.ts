@@ -1,0 +1,102 @@
+import { describe, expect, it, vi } from 'vitest';
+import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
+import { type Scene, scene } from './scene.ts';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const PROGRAM = `
+name: Long one
+unit: kg
+aim: maintain
+days_per_week: 3
+days:
+  - name: A
+    exercises:
+      - lift: back-squat
+        sets: 4
+        reps: 5-8
+        start: 80
+      - lift: bench-press
+        sets: 4
+        reps: 5-8
+        start: 60
+      - lift: barbell-row
+        sets: 4
+        reps: 6-10
+        start: 60
+      - lift: crunch
+        sets: 3
+        reps: 8-15
+`;
+
+const made = (): Scene => scene({ program: PROGRAM, past: [] });
+
+/** Squats warmed up and one set of them down, fifteen sets to go. */
+function begun(over: Scene): Player {
+  const at = new Player(WIDE, { over }).keys(' ').wait(2);
+  over.coach.live()?.send({ do: 'skip-warm-ups' });
+  at.store.tick();
+  at.keys(' ').wait(40).keys(' ');
+  return at;
+}
+
+describe('less time in the middle of a session', () => {
+  it('cuts what is left, says what, and takes it back', () => {
+    const over = made();
+    const at = begun(over).keys('k');
+    expect(at.screen()).toMatch(/What is left takes about \d\d min/);
+    expect(at.screen()).toContain('15 minutes');
+    while (!at.screen().includes('▸ 15 minutes')) at.keys('<down>');
+    at.keys(' ');
+    expect(at.screen().replace(/\s+/g, ' ')).toMatch(
+      /Cut to 15 min: without .*Crunch.*; .*shorter rests\. w says why\. u takes it back\./,
+    );
+    const { exercises, prescription } = over.session();
+    expect(exercises[3]).toMatchObject({ leftOut: true });
+    expect(prescription.short?.minutes).toBe(15);
+    expect(over.coach.minutesLeft()).toBeLessThanOrEqual(15);
+    at.keys('w');
+    expect(at.screen()).toContain('Cut for want of time');
+    at.keys('<esc>u');
+    expect(over.session().exercises.map(({ leftOut }) => leftOut)).toEqual(Array(4).fill(false));
+    expect(over.session().prescription.short).toBeUndefined();
+  });
+
+  it('counts as done as planned, also after the program was started anew', () => {
+    const over = made();
+    const at = begun(over).keys('k');
+    while (!at.screen().includes('▸ 10 minutes')) at.keys('<down>');
+    at.keys(' ');
+    const later = over.again();
+    const again = new Player(WIDE, { over: later }).keys(' ');
+    for (let tries = 0; tries < 60; tries += 1) {
+      const { stage } = later.session();
+      if (stage.kind === 'all-done') break;
+      again.wait(stage.kind === 'lifting' ? 40 : 300).keys(' ');
+      if (again.screen().includes('warm-up')) later.coach.live()?.send({ do: 'skip-warm-ups' });
+      again.store.tick();
+    }
+    again.wait(3).keys(' ').wait(1);
+    const { sessions, results } = later.lifter.journal().history();
+    expect(sessions.at(-1)).toMatchObject({ how: 'closed' });
+    expect(sessions.at(-1)?.setsDone).toBe(sessions.at(-1)?.setsPlanned);
+    expect(results.every(({ finished }) => finished)).toBe(true);
+    expect(results.length).toBeLessThan(4);
+  });
+
+  it('asks for no less than is there, and not while a set is lifted', () => {
+    const over = made();
+    const at = begun(over).wait(300).keys(' ').wait(3);
+    at.keys('k');
+    expect(at.screen()).toContain('Put the set down first.');
+  });
+
+  it('fits every size', () => {
+    for (const size of [PHONE, LAPTOP]) {
+      const over = made();
+      begun(over);
+      const at = new Player(size, { over }).keys(' k');
+      expect(at.screen()).toContain('How much time is left?');
+    }
+  });
+});
