@@ -69,11 +69,11 @@ export function massNumber(m: Mass, unit: Unit, digits = 2): string {
   return String(Object.is(rounded, -0) ? 0 : rounded);
 }
 
-/** Quantity as stamped: `45 lb`. */
 /** Do two masses read the same in a unit? What is shown can then be typed back. */
 export const readsAs = (m: Mass, other: Mass, unit: Unit): boolean =>
   massText(m, unit) === massText(other, unit);
 
+/** Quantity as stamped: `45 lb`. */
 export const quantityText = (quantity: Quantity): string => `${quantity.amount} ${quantity.unit}`;
 
 const WRITTEN = /^([+-]?\d+(?:[.,]\d+)?)\s*(kgs?|kilos?|lbs?|pounds?)?$/i;

@@ -9,7 +9,7 @@ const MINUTE = 60 * SECOND;
  * Milliseconds until something on the screen changes by itself, aligned to the second that is
  * shown; null when nothing will.
  */
-export function nextWake({ session, now }: Model): number | null {
+export function nextWake({ session, now }: Pick<Model, 'session' | 'now'>): number | null {
   if (!session || session.pausedSince || session.stage.kind === 'closed') return null;
   const phase = phaseOf(session, now);
   const minute = MINUTE - (elapsedMs(session.openedAt, now) % MINUTE) - MINUTE / 2;

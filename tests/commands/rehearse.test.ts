@@ -65,6 +65,10 @@ describe('holdfast rehearse', () => {
     expect(out).toContain('not a forecast');
     // Strength kept to a tenth of a percent, the range of the lifters to a whole one.
     expect(out).toMatch(/^ *6 +3 .* \d+\.\d +\d+–\d+ *$/m);
+    const [, low, high] = /^ *6 +3 .* (\d+)–(\d+) *$/m.exec(out) ?? [];
+    const json = await rehearsal('--draws', '3', '--weeks', '6');
+    expect(Number(low)).toBeCloseTo(json.kept_low * 100, -0.31);
+    expect(Number(high)).toBeCloseTo(json.kept_high * 100, -0.31);
     expect(out).toMatch(/^ +last .* \d+\.\d$/m);
     expect(out).toMatch(/Strength: \d+\.\d % \(range \d+\.\d to \d+\.\d\)/);
     expect(out).toMatch(/Body weight at the end: \d+\.\d kg\./);

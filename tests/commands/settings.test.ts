@@ -105,6 +105,16 @@ test('in place of a damaged file the last good one holds, the settings of a newe
   expect(readFileSync(join(home.config, 'settings.damaged.json'), 'utf8')).toBe('x');
 });
 
+test('a file of a mebibyte is read, a larger one is not', () => {
+  mkdirSync(home.config, { recursive: true });
+  const path = join(home.config, 'settings.json');
+  const text = '{"bell": false}';
+  writeFileSync(path, text.padEnd(1024 * 1024));
+  expect(readSettings(home.config)).toMatchObject({ settings: { bell: false }, problem: null });
+  writeFileSync(path, text.padEnd(1024 * 1024 + 1));
+  expect(readSettings(home.config).problem?.what).toContain('it is too large');
+});
+
 test('without a good copy the defaults hold, and the sentence says so', () => {
   mkdirSync(home.config, { recursive: true });
   writeFileSync(join(home.config, 'settings.json'), 'x');

@@ -76,6 +76,14 @@ describe('the plan of a cut', () => {
     expect((onDate?.high ?? 0) / 1e9).toBeCloseTo(76.09, 1);
   });
 
+  it('loses nothing in what is left of a pause', () => {
+    // Seven days of it, today counted, then ten weeks as above.
+    const pause = { since: TODAY, until: TODAY.add({ days: 6 }) };
+    const { onDate } = plan({ date: '2027-02-10' }, { pause }) ?? {};
+    expect((onDate?.low ?? 0) / 1e9).toBeCloseTo(72.35, 1);
+    expect(days(plan({ kg: 76 }, { pause })?.reached?.early)).toBe(7 + 36);
+  });
+
   it('tells a day that only a rate over the band would reach', () => {
     // 5 % in four weeks: 1 − 0.95^(1 ÷ 4) = 1.27 % a week.
     expect(plan({ kg: 76, date: '2026-12-23' })?.tooFast).toBeCloseTo(1.27, 2);

@@ -277,6 +277,17 @@ describe('the verdict of the week', () => {
     expect(says).toMatch(/chest had 3\.0 hard sets a week, under 6/);
   });
 
+  it('gives an exercise five sets at most', () => {
+    const weekly = (sets: number) =>
+      reviewed({
+        exercises: [{ lift: LIFTS.bench, sets }],
+        days: trainingDays().filter((_, at) => at % 3 === 0),
+        program: { daysPerWeek: 1 },
+      }).changes.map(({ from, to }) => [from, to]);
+    expect(weekly(4)).toEqual([[4, 5]]);
+    expect(weekly(5)).toEqual([]);
+  });
+
   it('does not propose more every week to a lifter who gains, and does after four weeks without', () => {
     // Training amendments, item 9: all muscles inside the range, nothing slipping.
     const inside = [

@@ -31,6 +31,18 @@ describe('a weigh-in that may be a slip of the finger', () => {
     );
   });
 
+  it('compares with the latest day before, in whatever order days were entered', () => {
+    const orders = [earlier, earlier.toReversed()].map((known) => [
+      ...known,
+      { date: day('2026-11-23'), mass: kilograms(70) },
+      { date: day('2026-11-25'), mass: kilograms(60) },
+    ]);
+    for (const known of orders) {
+      expect(weighInDoubt(kilograms(82.4), today, known, 'kg')).toBeNull();
+      expect(weighInDoubt(kilograms(70), today, known, 'kg')?.problem.what).toContain('2026-11-24');
+    }
+  });
+
   it('lets water pass, and more the longer the last weigh-in is ago', () => {
     expect(weighInDoubt(kilograms(85.1), today, earlier, 'kg')).toBeNull();
     expect(weighInDoubt(kilograms(74), today, earlier, 'kg')).not.toBeNull();

@@ -28,11 +28,14 @@ const SWAPPED: ReadonlyMap<string, string> = new Map([
   ['||', '&&'],
 ]);
 
+const LARGE = 100;
+
 /**
  * Every change of one operator, number, truth value or condition in a source text. Where
  * `numbersAreData`, numbers stay as they are.
  *
- * Of `a < b ? -1 : 1` the ones stay, too: it is the answer of a comparison, of which only the sign
+ * A number grows by one, and from a hundred on to twice its size: one more of so many makes no
+ * difference that a rule could mean. Of `a < b ? -1 : 1` the ones stay, too: it is the answer of a comparison, of which only the sign
  * is read.
  */
 export function mutantsOf(
@@ -68,7 +71,12 @@ export function mutantsOf(
       const isKey = ts.isPropertyAssignment(node.parent) && node.parent.name === node;
       const isSign = ts.isConditionalExpression(upFrom(node)) && isOrder(upFrom(node));
       if (!numbersAreData && !isSign) {
-        change(node, String(Number(node.text) + 1), isKey ? node.parent.parent : node);
+        const value = Number(node.text);
+        change(
+          node,
+          String(value < LARGE ? value + 1 : value * 2),
+          isKey ? node.parent.parent : node,
+        );
       }
     } else if (node.kind === ts.SyntaxKind.TrueKeyword) {
       change(node, 'false');

@@ -97,7 +97,15 @@ describe('slipping', () => {
       slipOf(aPast(results.filter(({ exercise }) => exercise.lift === key)), key, TODAY),
     );
     expect(alone).toBeNull();
-    expect(slipTogether(past, new Set(['row']), TODAY)).toBeNull();
+    // Three are lifts together, two are not.
+    const [one, two, three] = keys as [string, string, string];
+    const clear = aPast(
+      keys.flatMap((key) =>
+        weakened(8, 10).map((each) => aResult(straight({ lift: aLift({ key }) }), each)),
+      ),
+    );
+    expect(slipTogether(clear, new Set([one, two, three]), TODAY)).not.toBeNull();
+    expect(slipTogether(clear, new Set([one, two]), TODAY)).toBeNull();
   });
 });
 

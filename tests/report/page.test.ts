@@ -34,6 +34,30 @@ describe('the exported page', () => {
     expect(html).not.toMatch(/NaN|undefined|Infinity/);
   });
 
+  it('writes the last value beside the last point of a line', () => {
+    const last = [...html.matchAll(/<circle class="last" cx="([\d.]+)" cy="([\d.]+)"/g)];
+    const label = [
+      ...html.matchAll(/<text class="value" x="([\d.]+)" y="([\d.]+)">([\d.]+)[^<]*</g),
+    ];
+    const view = madePage();
+    const end = (line: readonly (readonly [number, number])[] | undefined, digits: number) =>
+      line?.at(-1)?.[1].toFixed(digits);
+    const ends = [
+      end(view.body?.trend, 1),
+      // Whole percents: more would promise what strength kept is not known to.
+      end(view.kept?.points, 0),
+      ...view.lifts.map(({ points }) => end(points, 1)),
+    ];
+    expect(label.map(([, , , text]) => text)).toEqual(ends);
+    for (const [at, [, x, y]] of last.entries()) {
+      expect(Number(label[at]?.[1]) - Number(x)).toBeCloseTo(8, 0);
+      expect(Number(label[at]?.[2]) - Number(y)).toBeCloseTo(4.5, 0);
+    }
+    // Every line ends under its mark.
+    const lines = [...html.matchAll(/<path class="line" d="[^"]*?([\d.]+),([\d.]+)"/g)];
+    expect(lines.map(([, x, y]) => [x, y])).toEqual(last.map(([, x, y]) => [x, y]));
+  });
+
   it('names the first and the last week under the bars, and a single week once', () => {
     const named = (weeks: readonly string[]) => {
       const view = madePage();

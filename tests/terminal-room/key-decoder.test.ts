@@ -80,6 +80,13 @@ describe('keys', () => {
     ['control-z', '\u001b[122;5u', ['ctrl-z']],
   ])('kitty: %s', (_, bytes, wanted) => expect(words(bytes)).toEqual(wanted));
 
+  it('a reply that never ends is waited for up to 4096 characters; then keys are keys again', () => {
+    const reply = (length: number) => '\u001b]'.padEnd(length, 'x');
+    expect(decodeKeys(reply(4096), null, 0)).toMatchObject({ keys: [], pending: { since: 0 } });
+    expect(decodeKeys(reply(4097), null, 0)).toEqual({ keys: [], pending: null });
+    expect(words(reply(4000), 'x'.repeat(97), 'q')).toEqual(['q']);
+  });
+
   it.each([
     ['focus in and out', '\u001b[I\u001b[O'],
     ['device attributes', '\u001b[?62;22c'],

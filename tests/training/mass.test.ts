@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   inUnit,
   kilograms,
+  massNumber,
   massOf,
   massText,
   micrograms,
@@ -101,4 +102,13 @@ describe('mass as it is read and written', () => {
   test.each(['', 'heavy', '12 stone', '1e3', '5 kg 2', '.'])('does not read %j', (text) => {
     expect(readQuantity(text, 'kg')).toBeNull();
   });
+});
+
+test('a mass that rounds to nothing reads as 0, whichever side it comes from', () => {
+  expect([-1_000_000, 0, 1_000_000].map((each) => massNumber(micrograms(each), 'kg'))).toEqual([
+    '0',
+    '0',
+    '0',
+  ]);
+  expect(massNumber(micrograms(-2_500_000_000), 'kg')).toBe('-2.5');
 });
