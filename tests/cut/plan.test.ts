@@ -78,7 +78,7 @@ describe('the plan of a cut', () => {
 
   it('loses nothing in what is left of a pause', () => {
     // Seven days of it, today counted, then ten weeks as above.
-    const pause = { since: TODAY, until: TODAY.add({ days: 6 }) };
+    const pause = { from: TODAY, until: TODAY.add({ days: 6 }), why: 'pause-wanted' };
     const { onDate } = plan({ date: '2027-02-10' }, { pause }) ?? {};
     expect((onDate?.low ?? 0) / 1e9).toBeCloseTo(72.35, 1);
     expect(days(plan({ kg: 76 }, { pause })?.reached?.early)).toBe(7 + 36);
