@@ -6,6 +6,7 @@ import { hasProgram } from '../lifter/system-ports.ts';
 import { environment } from '../terminal/environment.ts';
 import { Refusal } from '../text/problem.ts';
 import { firstQuestion } from '../ui/first-question.ts';
+import { lessTimeScreen } from '../ui/screens/less-time.ts';
 import type { Screen } from '../ui/ui-state.ts';
 import type { Call, Run } from './call.ts';
 import { dayOption } from './day-option.ts';
@@ -82,5 +83,7 @@ function startScreen(coach: Coach, call: Call, lifter: ReturnType<typeof openLif
   const live = coach.begin();
   if ('what' in live) throw new Refusal(live);
   const idle = isStale(open.state, call.ports.clock.read());
-  return idle ? { kind: 'stale', chosen: 0 } : { kind: 'runner', draft: null };
+  if (idle) return { kind: 'stale', chosen: 0 };
+  const wish = minutesOption(call);
+  return wish === null ? { kind: 'runner', draft: null } : lessTimeScreen(coach, wish);
 }

@@ -19,7 +19,16 @@ import { SET_COLUMNS } from './set-columns.ts';
 import { WAIST_COLUMNS, WEIGH_IN_COLUMNS } from './sets-csv.ts';
 
 /** Columns that an import can do without: they only tell what other columns give. */
-const NOT_NEEDED = new Set(['e1rm', 'role', 'closed', 'end', 'aim_of_program', 'notes']);
+const NOT_NEEDED = new Set([
+  'e1rm',
+  'role',
+  'closed',
+  'end',
+  'aim_of_program',
+  'notes',
+  'pair',
+  'failed',
+]);
 
 /** Does its first line look like that of an exported file, whole or not? Any other table is the lifter's own. */
 export function isExportedCsv(text: string): boolean {
@@ -232,6 +241,7 @@ function prescribed(rows: readonly CsvRecord[]): PrescribedExercise {
     hands: row.number('hands') === 1 ? 1 : 2,
     bodyShare: row.empty('body_share') ? null : row.number('body_share'),
     track: row.text('track'),
+    ...(!row.empty('pair') && { pair: row.text('pair') }),
     style,
     basis: BASIS[loading],
     load: row.mass('load'),
@@ -262,6 +272,7 @@ function exerciseFacts(rows: readonly CsvRecord[], exercise: number): SessionFac
       load: each.mass('load'),
       count: each.whole('count', 0),
       reserve: each.empty('reserve') ? null : each.number('reserve'),
+      ...(!each.empty('failed') && each.yes('failed') && { failed: true }),
       // A set that the lifter confirmed and one that was typed count alike.
       entered:
         each.oneOf('entered', ['as-planned', 'confirmed', 'typed']) === 'as-planned'

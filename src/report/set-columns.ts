@@ -60,7 +60,7 @@ export const SET_COLUMNS: readonly SetColumn[] = [
   { name: 'name', holds: 'name of the lift', of: ({ result }) => result.exercise.name },
   {
     name: 'loading',
-    holds: 'barbell, dumbbell, stack, bodyweight or free',
+    holds: 'barbell, dumbbell, stack, bodyweight, band or free',
     of: ({ result }) => result.exercise.loading,
   },
   { name: 'kind', holds: 'compound or isolation', of: ({ result }) => result.exercise.kind },
@@ -162,5 +162,15 @@ export const SET_COLUMNS: readonly SetColumn[] = [
     holds: 'notes of the session, one below the other, at its first set',
     of: ({ exercise, number, notes }) =>
       exercise === 1 && number === 1 && notes.length > 0 ? notes.join('\n') : null,
+  },
+  {
+    name: 'pair',
+    holds: 'word of the exercises whose sets alternated; empty: one after the other',
+    of: ({ result }) => result.exercise.pair ?? null,
+  },
+  {
+    name: 'failed',
+    holds: 'the rep after the last was tried and did not come up',
+    of: ({ set }) => yesNo(set.failed === true),
   },
 ];

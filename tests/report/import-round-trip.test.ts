@@ -40,6 +40,13 @@ const bare = (result: ReturnType<typeof madeResult>) => ({
   sets: result.sets.map((set) => ({ ...set, id: '' })),
 });
 
+/** Its sets alternated with another's, and ended where a rep did not come up. */
+const inPairAndFailed = (result: ReturnType<typeof madeResult>) => ({
+  ...result,
+  exercise: { ...result.exercise, pair: 'one' },
+  sets: result.sets.map((set) => ({ ...set, failed: true as const })),
+});
+
 describe('a history that went out as sets and came back', () => {
   it('gives progression the same results, session by session', () => {
     const { past } = madeCut();
@@ -52,7 +59,9 @@ describe('a history that went out as sets and came back', () => {
 
   it('keeps what was cut short, added, painful or light', () => {
     const odd = [
-      madeResult({ lift: LIFTS.squat, on: '2026-11-20', load: 80, counts: [6], asked: 3 }),
+      inPairAndFailed(
+        madeResult({ lift: LIFTS.squat, on: '2026-11-20', load: 80, counts: [6], asked: 3 }),
+      ),
       madeResult({
         lift: LIFTS.bench,
         on: '2026-11-20',

@@ -35,11 +35,13 @@ describe.each(Object.entries(SIZES))('a pair at %s', (_, size) => {
     const first = player.screen();
     expect(first).toMatch(/REST.*\n?.*Pull-up/);
     // The squat was put down 10 s ago and rests for 3 min at least.
-    expect(first).toMatch(/in turn Back.* set 2 of 3 · 2:(50|49)/);
+    expect(first).toMatch(/Back squat · set 2 of 3 · 2:(50|49)/);
     player.wait(60).keys(' ').wait(30).keys(' ').wait(5);
     const second = player.screen();
     expect(second).toMatch(/REST.*\n?.*Back squat/);
-    expect(second).toMatch(/in turn Pull.* set 2 of 2 · 2:5\d/);
+    expect(second).toMatch(/Pull-up · set 2 of 2 · 2:5\d/);
+    // A screen reader names the lift that waits, too.
+    expect(player.spoken().join(' ')).toMatch(/in turn Pull-up, set 2 of 2, 2:5\d/);
     expect(player.sets(0)).toMatch(/^\d+@-$/);
     expect(player.sets(1)).toMatch(/^\d+@-$/);
   });

@@ -1,6 +1,7 @@
 import { partnersOf, plannedSets } from '../../session/next-set.ts';
 import { ownRestLeft } from '../../session/pairs.ts';
 import type { SessionState } from '../../session/state.ts';
+import { columnsOf, cutTo } from '../../text/columns.ts';
 import { rangeText } from '../../text/durations.ts';
 import type { Reading } from '../../training/reading.ts';
 import { type Line, line, paragraph } from '../line.ts';
@@ -23,15 +24,17 @@ export function waitingLines(
     const left = ownRestLeft(waits, session.pausedSince ?? now)?.from ?? 0;
     const set = `set ${waits.done.length + waits.skipped + 1} of ${plannedSets(waits)}`;
     const when = left > 0 ? countdownText(left * 1000) : 'rested';
-    return [line(cutTo(`in turn ${waits.prescribed.name} · `, `${set} · ${when}`, columns))];
+    return [line(waitingText(waits.prescribed.name, `${set} · ${when}`, columns))];
   });
 }
 
-/** What is on the right stays whole; the name before it gives way. */
-const cutTo = (name: string, rest: string, columns: number): string =>
-  name.length + rest.length <= columns
-    ? name + rest
-    : `${name.slice(0, Math.max(0, columns - rest.length - 2))}… ${rest}`;
+/** What is on the right stays whole; first the words before the name give way, then its end. */
+function waitingText(name: string, rest: string, columns: number): string {
+  const fitting = [`in turn ${name} · ${rest}`, `${name} · ${rest}`].find(
+    (text) => columnsOf(text) <= columns,
+  );
+  return fitting ?? `${cutTo(name, Math.max(1, columns - columnsOf(rest) - 1))} ${rest}`;
+}
 
 /** During a rest: what the next set asks for, since the digits show the time. */
 export function nextLines(session: SessionState, phase: Phase, columns: number): Line[] {

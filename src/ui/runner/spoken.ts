@@ -9,7 +9,7 @@ import { savedText, secondsText } from '../words.ts';
 import { exerciseEnd } from './exercise-end.ts';
 import { headline } from './headline.ts';
 import { implementLines } from './implement.ts';
-import { nextLines } from './next-lines.ts';
+import { nextLines, waitingLines } from './next-lines.ts';
 
 /**
  * The runner as sentences. They change when something happens, never because a second went by: a
@@ -21,6 +21,7 @@ export function runnerTexts({ model, phase, coach }: Seen): readonly string[] {
   const { word, title, place, caption } = headline(model, phase);
   const name = [title, place].filter(Boolean).join(', ');
   const change = implementLines(session, phase, coach, OPEN).map(textOf);
+  const waiting = waitingLines(session, phase, model.now, OPEN).map(textOf);
   if (session.pausedSince) return [`Paused. ${name}.`, 'Space goes on.'];
   if (phase.kind === 'all-done') {
     const planned = asPlannedTexts(session);
@@ -43,10 +44,11 @@ export function runnerTexts({ model, phase, coach }: Seen): readonly string[] {
       `Next: ${name}.`,
       ...next,
       ...change,
+      ...waiting,
     ];
   }
   const [first] = caption;
-  return [...savedTexts(model, phase), `${word}. ${name}.`, first ?? '', ...change];
+  return [...savedTexts(model, phase), `${word}. ${name}.`, first ?? '', ...change, ...waiting];
 }
 
 /** The start, the half, ten seconds and the ends of a rest, each once. */

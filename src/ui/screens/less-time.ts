@@ -1,3 +1,4 @@
+import type { Coach } from '../../lifter/coach.ts';
 import { type ChoiceList, listScreen } from '../list.ts';
 import { type Act, RUNNER, send, show, tell } from '../outcome.ts';
 import { TO_RUNNER } from '../screen.ts';
@@ -9,6 +10,13 @@ type LessTime = Extract<Screen, { kind: 'less-time' }>;
 const TIMES = [60, 45, 30, 20, 15, 10, 5] as const;
 
 const timesFor = ({ minutes }: LessTime) => TIMES.filter((time) => time < minutes);
+
+/** Asked of a session that runs, the time nearest to `wish` chosen where one is given. */
+export function lessTimeScreen(coach: Pick<Coach, 'minutesLeft'>, wish: number | null): LessTime {
+  const screen: LessTime = { kind: 'less-time', minutes: coach.minutesLeft(), chosen: 0 };
+  const at = wish === null ? 0 : timesFor(screen).findIndex((time) => time <= wish);
+  return { ...screen, chosen: Math.max(0, at) };
+}
 
 /** Sets go before exercises, isolation before compounds, as on a day that begins short. */
 const cutTo: Act<LessTime> = (acting) => {
