@@ -5,11 +5,12 @@ const finding = z.object({
   text: z.string(),
   source: z.string(),
   facts: z.record(z.string(), z.unknown()),
+  answered: z.enum(['yes', 'no']).nullable().meta({ description: 'said to it lately' }),
   changes: z.array(
     z.object({
-      day: z.string(),
-      lift: z.string(),
-      key: z.enum(['sets', 'most_sets']),
+      day: z.string().nullable().meta({ description: 'null: of the whole program' }),
+      lift: z.string().nullable(),
+      key: z.enum(['sets', 'most_sets', 'days_per_week']),
       from: z.int(),
       to: z.int(),
     }),

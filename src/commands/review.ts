@@ -89,14 +89,24 @@ function goalJson({ reached, onDate }: CutPlan, unit: Unit): ReviewJson['goal'] 
   };
 }
 
-function findingJson({ reason, changes }: ReviewFinding, words: Words): ReviewJson['verdict'] {
+function findingJson(
+  { reason, changes, answered }: ReviewFinding,
+  words: Words,
+): ReviewJson['verdict'] {
   const { text, source } = words(reason);
   return {
     rule: reason.rule,
     text,
     source,
     facts: reason.facts,
-    changes: changes.map(({ day, lift, key, from, to }) => ({ day, lift, key, from, to })),
+    answered: answered ?? null,
+    changes: changes.map((change) => ({
+      day: 'day' in change ? change.day : null,
+      lift: 'lift' in change ? change.lift : null,
+      key: change.key,
+      from: change.from,
+      to: change.to,
+    })),
   };
 }
 

@@ -12,6 +12,7 @@ const RESTS: Readonly<Record<string, Decision['answer']>> = {
   'not-a-cut': 'no',
   'weight-stands-still': 'no',
   'goal-reached': 'yes',
+  'cut-ended': 'yes',
 };
 
 /** A no to the first ends a pause, a yes to the second a rest. */
@@ -19,6 +20,11 @@ const ENDS: Readonly<Record<string, Decision['answer']>> = {
   'pause-in-force': 'no',
   'cut-at-rest': 'yes',
 };
+
+/** Ended for good, and not only at rest: asked at the goal, or the lifter's own word. */
+const ENDED: ReadonlySet<string> = new Set(['goal-reached', 'cut-ended']);
+
+export const isEnd = ({ why }: Pause): boolean => ENDED.has(why);
 
 /** Days without a cut in the midst of one; both ends included. */
 export interface Pause {

@@ -14,6 +14,7 @@ const NONE: Answers = { yes: false, no: false };
 const WITHOUT_FILE: ReadonlyMap<string, Answers> = new Map<CutRule | typeof LIGHTER_WEEK, Answers>([
   ['pause-cut', BOTH],
   ['pause-cut-long', BOTH],
+  ['lose-far-too-fast', BOTH],
   ['lose-slower', BOTH],
   ['not-a-cut', BOTH],
   ['weight-stands-still', BOTH],
@@ -22,6 +23,7 @@ const WITHOUT_FILE: ReadonlyMap<string, Answers> = new Map<CutRule | typeof LIGH
   [LIGHTER_WEEK, BOTH],
   ['pause-in-force', { yes: false, no: true }],
   ['cut-at-rest', { yes: true, no: false }],
+  ['next-program', BOTH],
 ]);
 
 /** What the lifter can say to a finding. */

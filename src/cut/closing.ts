@@ -24,18 +24,18 @@ interface ClosedLift {
   readonly went: 'held' | 'gained' | 'lost';
 }
 
-/** What a cut came to, from its first day to today; null outside one. */
-export function closingOf(evidence: Evidence): ClosingReport | null {
-  const { cutFrom: from, past, today, lifts, program } = evidence;
+/** What a cut came to, from its first day to its last, both counted; null outside one. */
+export function closingOf(evidence: Evidence, until = evidence.today): ClosingReport | null {
+  const { cutFrom: from, past, lifts, program } = evidence;
   if (!from) return null;
-  const days = Math.max(1, daysBetween(from, today) + 1);
-  const { sessions, planned } = workDone(past, from, today, program.daysPerWeek);
+  const days = Math.max(1, daysBetween(from, until) + 1);
+  const { sessions, planned } = workDone(past, from, until, program.daysPerWeek);
   const sets = new Map<string, number>();
   for (const { date, exercise, sets: done } of past.results) {
-    if (daysBetween(from, date) < 0) continue;
+    if (daysBetween(from, date) < 0 || daysBetween(date, until) < 0) continue;
     sets.set(exercise.lift, (sets.get(exercise.lift) ?? 0) + done.length);
   }
-  const [then, now] = [startMass(from, past.bodyMassOn), past.bodyMassOn(today)];
+  const [then, now] = [startMass(from, past.bodyMassOn), past.bodyMassOn(until)];
   return {
     from,
     weeks: Math.round(days / 7),

@@ -55,8 +55,10 @@ export const CUT_LIMITS = {
   setsMissing: 1,
   /** Up to this share of the sessions planned, the first thing is to train. Ours. */
   hardlyTrained: 0.5,
-  /** At most one set more in so many days. Ours. */
+  /** At most one set more, or one step out of a cut, in so many days. Ours. */
   moreEveryDays: 7,
+  /** Days of training a week that come back after a cut end here. Ours. */
+  mostDays: 4,
   /** Advice that the lifter turned down stays quiet for so long. Ours. */
   quietDays: 21,
 } as const;

@@ -51,7 +51,7 @@ const RULES = [
     'ours',
     OURS,
     (f) =>
-      `The cut rests since ${f.day('since')}, on your word: training is that of maintenance. Yes begins it again.`,
+      `The cut ${f.has('ended') ? 'is over' : 'rests'} since ${f.day('since')}, on your word: training is that of maintenance. Yes begins it again.`,
   ),
   rule('goal-reached', 'ours', OURS, reachedText),
   rule(
@@ -76,11 +76,24 @@ const RULES = [
       `The cut is over: give ${f.text('name')} its set back. ${f.number('from')} → ${f.number('to')}.`,
   ),
   rule(
+    'day-comes-back-to-file',
+    'common practice',
+    'one step a week: common practice; which days: ours',
+    (f) =>
+      `The cut is over: give a day of training back. ${f.number('from')} → ${f.number('to')} days a week${f.number('to') < f.number('before') ? `; it was ${f.number('before')}` : ''}.`,
+  ),
+  rule(
+    'cut-ended',
+    'ours',
+    OURS,
+    () => 'The cut is over, on your word: training is that of maintenance.',
+  ),
+  rule(
     'next-program',
     'common practice',
     COMMON,
     () =>
-      'All sets that the cut took are back. The next program can be drafted from what you lift now: n on the screen of the session, or "holdfast draft".',
+      'The next program is due: draft it from what you lift now? Yes opens it on the screen; "holdfast draft --aim maintain" asks for it in a line.',
   ),
   rule('not-enough-data', 'ours', OURS, missingText),
   rule(

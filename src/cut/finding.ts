@@ -7,13 +7,21 @@ import { daysBetween } from './cut-start.ts';
 import type { Watched } from './evidence.ts';
 
 /** A change of one number in the program file. */
-export interface ProgramChange {
+export type ProgramChange = SetsChange | DaysChange;
+
+export interface SetsChange {
   readonly day: string;
   /** Position of the exercise in its day, from 0. */
   readonly index: number;
   readonly lift: string;
   /** The key whose number changes: `sets`, or `most_sets` of a cluster. */
   readonly key: 'sets' | 'most_sets';
+  readonly from: number;
+  readonly to: number;
+}
+
+interface DaysChange {
+  readonly key: 'days_per_week';
   readonly from: number;
   readonly to: number;
 }
@@ -36,7 +44,7 @@ export const finding = (
 ): ReviewFinding => ({ reason, subject, changes });
 
 /** The change of an exercise's sets by one up or down. */
-export function changeBy({ exercise, day, index }: Watched, by: 1 | -1): ProgramChange {
+export function changeBy({ exercise, day, index }: Watched, by: 1 | -1): SetsChange {
   const from = setsOf(exercise);
   return {
     day,
@@ -53,13 +61,13 @@ export function answerTo(
   { reason, subject }: ReviewFinding,
   decisions: readonly Decision[],
   today: Temporal.PlainDate,
-): Decision['answer'] | null {
+): ReviewFinding['answered'] | null {
   const said = decisions.findLast(
     (decision) =>
       isSameAdvice(decision, reason.rule, subject) &&
       daysBetween(decision.date, today) < CUT_LIMITS.quietDays,
   );
-  return said?.answer ?? null;
+  return said?.answer === 'yes' || said?.answer === 'no' ? said.answer : null;
 }
 
 const MORE = 'may-do-more';

@@ -1,11 +1,10 @@
 import { Temporal } from 'temporal-polyfill';
-import { pausesSaid } from './aim-in-force.ts';
 import { closingOf } from './closing.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { reviewReason } from './cut-rules.ts';
 import { daysBetween } from './cut-start.ts';
 import type { Evidence } from './evidence.ts';
-import { changeBy, finding, type ReviewFinding } from './finding.ts';
+import { finding, type ReviewFinding } from './finding.ts';
 import { isTooFar } from './plan.ts';
 
 /** The weight or the day aimed for is there: what the cut came to, and the question whether it ends. */
@@ -49,34 +48,4 @@ export function judgeTooSoon({ plan, program, past, today, cutFrom }: Evidence):
     early: plan.reached.early.toString(),
   };
   return [finding(reviewReason('goal-too-soon', facts))];
-}
-
-/**
- * Once a cut is over, the sets that it took out of the program come back, one a week; when all are
- * back, the next program is due.
- */
-export function judgeWayOut(evidence: Evidence): ReviewFinding[] {
-  const { past, pause, exercises, today } = evidence;
-  const rest = pausesSaid(past.decisions).at(-1);
-  if (pause?.until !== null || pause === null || rest?.why !== 'goal-reached') return [];
-  const yes = past.decisions.filter(({ answer }) => answer === 'yes');
-  const lately = yes.some(
-    ({ rule, date }) =>
-      rule === 'set-comes-back-to-file' && daysBetween(date, today) < CUT_LIMITS.moreEveryDays,
-  );
-  if (lately) return [];
-  const count = (rule: string, track: string) =>
-    yes.filter((each) => each.rule === rule && each.subject === track).length;
-  for (const { track } of exercises) {
-    if (count('do-less-in-file', track) <= count('set-comes-back-to-file', track)) continue;
-    const changes = exercises
-      .filter((each) => each.track === track)
-      .map((each) => changeBy(each, 1));
-    const [first] = changes;
-    const name = exercises.find((each) => each.track === track)?.exercise.lift.name ?? '';
-    if (!first) continue;
-    const facts = { lift: first.lift, name, from: first.from, to: first.to };
-    return [finding(reviewReason('set-comes-back-to-file', facts), track, changes)];
-  }
-  return [finding(reviewReason('next-program'))];
 }

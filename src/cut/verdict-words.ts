@@ -26,7 +26,7 @@ export function stayText(f: Told): string {
   if (f.has('kept')) seen.push(`${f.percent('kept')} of your strength kept`);
   if (f.has('rate')) seen.push(`${f.number('rate').toFixed(1)} % of body weight a week`);
   seen.push(`${f.number('done')} of ${f.number('planned')} sessions in two weeks`);
-  return `Go on as you are: ${seen.join(', ')}.`;
+  return `${f.has('answered') ? 'Nothing new' : 'Go on as you are'}: ${seen.join(', ')}.`;
 }
 
 /** `; 2.1 kg more than at the start, in 8 weeks`; empty where the start is not known. */

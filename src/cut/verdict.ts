@@ -3,10 +3,11 @@ import { reviewReason } from './cut-rules.ts';
 import type { Evidence } from './evidence.ts';
 import { answerTo, finding, type ReviewFinding } from './finding.ts';
 import { judgeData, judgeRateAnew } from './judge-data.ts';
-import { judgeEnd, judgeTooSoon, judgeWayOut } from './judge-end.ts';
+import { judgeEnd, judgeTooSoon } from './judge-end.ts';
 import { judgeLighterInForce, judgePaused } from './judge-in-force.ts';
 import { judgeLess, judgeLighterWeek } from './judge-less.ts';
 import { judgeMore, judgeNotDone, judgeOver } from './judge-more.ts';
+import { judgeWayOut } from './judge-way-out.ts';
 import {
   judgeFarTooFast,
   judgeNoCut,
@@ -24,18 +25,21 @@ export interface Verdict {
 
 interface Row {
   readonly judge: (evidence: Evidence) => readonly ReviewFinding[];
-  /** What becomes of it when the lifter said no: it is gone for a while, or stands below as a fact. */
-  readonly refused?: 'gone' | 'below';
+  /**
+   * What becomes of it when the lifter said no: it is gone for a while, or stands below as a fact, or
+   * stays where it is and asks no more.
+   */
+  readonly refused?: 'gone' | 'below' | 'stays';
   /** Is it only worth a word where nothing before it was found? */
   readonly alone?: boolean;
 }
 
 /** In this order: the first that finds something is the headline. Strength that goes comes before missing data. */
 const TABLE: readonly Row[] = [
+  { judge: judgeWayOut, refused: 'gone' },
   { judge: judgePaused },
   { judge: judgeEnd, refused: 'gone' },
-  { judge: judgeWayOut, refused: 'gone' },
-  { judge: judgeFarTooFast },
+  { judge: judgeFarTooFast, refused: 'stays' },
   { judge: judgeTooFast, refused: 'below' },
   { judge: judgePause, refused: 'gone' },
   // Progression itself stays quiet about a lighter week that was turned down.
@@ -66,14 +70,15 @@ export function verdict(evidence: Evidence): Verdict {
     if (alone && advice.length + answered.length > 0) continue;
     for (const found of judge(evidence)) {
       const answer = refused ? answerTo(found, past.decisions, today) : null;
+      const said = answer ? { ...found, answered: answer } : found;
+      if (!answer || refused === 'stays') advice.push(said);
       // What was said yes to, and changes no file, is known: it goes on as a fact.
-      const isKnown = answer === 'yes' && found.changes.length === 0;
-      if (isKnown) answered.push({ ...found, answered: 'yes' });
-      else if (answer === 'no' && refused === 'below') answered.push({ ...found, answered: 'no' });
-      else if (answer !== 'no') advice.push(found);
+      else if (answer === 'yes' && found.changes.length === 0) answered.push(said);
+      else if (answer === 'yes') advice.push(found);
+      else if (refused === 'below') answered.push(said);
     }
   }
-  const [headline = stay(evidence), ...others] = advice;
+  const [headline = stay(evidence, answered.length > 0), ...others] = advice;
   const facts = FACTS.flatMap((judge) => judge(evidence));
   return {
     headline,
@@ -81,13 +86,15 @@ export function verdict(evidence: Evidence): Verdict {
   };
 }
 
-function stay(evidence: Evidence): ReviewFinding {
+/** Where something stands that was answered, nothing new is said, not that all is well. */
+function stay(evidence: Evidence, answered: boolean): ReviewFinding {
   const { kept, rate } = evidence;
   return finding(
     reviewReason('stay-the-course', {
       kept: kept?.share ?? null,
       rate: rate?.now.kind === 'known' ? rate.now.percentAWeek : null,
       ...sessionsOf(evidence),
+      ...(answered ? { answered } : {}),
     }),
   );
 }

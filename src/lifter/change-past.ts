@@ -118,6 +118,7 @@ const GONE: Problem = { what: 'That is not there any more.' };
 
 const PAUSED = 'The cut is paused from today on, for two weeks at maintenance.';
 const RESTS = 'Trained as maintenance from now on; the review takes the cut up again.';
+const OVER = 'The cut is over: trained as maintenance from now on.';
 const GOES_ON = 'Kept: the cut goes on.';
 
 const TAKEN: Readonly<Record<string, string>> = {
@@ -127,7 +128,8 @@ const TAKEN: Readonly<Record<string, string>> = {
   'not-a-cut': GOES_ON,
   'weight-stands-still': GOES_ON,
   'cut-at-rest': 'The cut begins again.',
-  'goal-reached': 'The cut is over: trained as maintenance from now on.',
+  'goal-reached': OVER,
+  'cut-ended': OVER,
   'do-less': 'Kept: one set fewer until it holds again.',
   [LIGHTER_WEEK]: 'A lighter week begins with the next session and lasts seven days.',
 };

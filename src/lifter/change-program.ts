@@ -1,5 +1,5 @@
 import { accessSync, constants, readFileSync, statSync } from 'node:fs';
-import type { ProgramChange } from '../cut/finding.ts';
+import type { ProgramChange, SetsChange } from '../cut/finding.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { type ProgramFigures, programFigures } from '../program/check/figures.ts';
 import { usualExercise } from '../program/draft/drafted-exercise.ts';
@@ -160,21 +160,34 @@ export function programEdit(lifter: Lifter, changes: readonly ProgramChange[]): 
     const read = readProgram(text, path);
     if (!read.ok)
       throw new Refusal(...read.problems.map((each) => ({ what: fileProblemText(each) })));
-    const at = placeOf(read.program, change);
-    if (!at) {
+    const done = changed(text, read.program, change);
+    if (!done) {
       lifter.forgetProgram();
       throw new Refusal(CHANGED_MEANWHILE);
     }
-    where.push(`${change.day}, ${at.name}: ${change.from} → ${change.to} sets.`);
-    const edited = withSets(text, at, change.to);
-    if (typeof edited !== 'string') throw new Refusal(edited);
-    return edited;
+    where.push(done.where);
+    if (typeof done.text !== 'string') throw new Refusal(done.text);
+    return done.text;
   }, before);
   return { path, before, after, where, lines: lineDiff(before, after) };
 }
 
+/** The text with one number changed, and where; null where the program says something else by now. */
+function changed(text: string, program: Program, change: ProgramChange) {
+  const { from, to } = change;
+  if (change.key === 'days_per_week') {
+    return program.daysPerWeek === from
+      ? { where: `${from} → ${to} days a week.`, text: withHead(text, change.key, `${to}`) }
+      : null;
+  }
+  const at = placeOf(program, change);
+  return at
+    ? { where: `${change.day}, ${at.name}: ${from} → ${to} sets.`, text: withSets(text, at, to) }
+    : null;
+}
+
 /** The very exercise that a change names, as the text has it now. */
-function placeOf({ days }: Program, { day: name, index: exercise, lift, from }: ProgramChange) {
+function placeOf({ days }: Program, { day: name, index: exercise, lift, from }: SetsChange) {
   const day = days.findIndex((each) => each.name === name);
   const found = days[day]?.exercises[exercise];
   return found?.lift.key === lift && setsOf(found) === from

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { pauseOn } from '../cut/aim-in-force.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { type ProgramFigures, programFigures } from '../program/check/figures.ts';
 import { keyWords } from '../program/check/words.ts';
@@ -64,6 +65,9 @@ const MOST_LIFTS = 6;
 export function openDrafting(lifter: Lifter, settings: SettingsKeeper): Drafting {
   const isGearKnown = () =>
     lifter.journal().history().gear !== null || settings.now().gear !== null;
+  /** A cut that has ended is followed by a program that keeps what it left. */
+  const endedCut = () =>
+    pauseOn(lifter.journal().history().decisions, lifter.today())?.until === null;
   const begun = (): Answers => {
     const isKnown = isGearKnown();
     const unit = isKnown ? lifter.gear().unit : usualUnit(lifter.ports.env);
@@ -73,7 +77,7 @@ export function openDrafting(lifter: Lifter, settings: SettingsKeeper): Drafting
       unit,
       kit,
       gear: isKnown ? lifter.gear() : KITS[kit]!.gear(unit),
-      aim: 'cut',
+      aim: endedCut() ? 'maintain' : 'cut',
       days: 3,
       minutes: 60,
       hurts: [],

@@ -17,7 +17,7 @@ import {
   liftSummaries,
   searchHistory,
 } from '../report/lift-rows.ts';
-import { goalFigures } from '../report/review-text.ts';
+import { findingWords, goalFigures } from '../report/review-text.ts';
 import type { Settings } from '../settings/settings.ts';
 import { dayWords } from '../text/day-words.ts';
 import type { Problem } from '../text/problem.ts';
@@ -58,10 +58,11 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
       const program = lifter.program();
       const { headline, below } = review.verdict;
       const advice = [headline, ...below].map((finding): Advice => {
-        const { text, source } = reasonWords(finding.reason, program.unit);
+        const { text, source } = findingWords(finding, (reason) =>
+          reasonWords(reason, program.unit),
+        );
         const { yes, no } = answersTo(finding);
-        const said = finding.answered ? ` You said ${finding.answered} to it.` : '';
-        return { finding, text: `${text}${said}`, source, mayTake: yes, mayRefuse: no };
+        return { finding, text, source, mayTake: yes, mayRefuse: no };
       });
       return { review, unit: program.unit, advice, wishes: wishesFor(review) };
     },
@@ -127,7 +128,7 @@ export interface ReviewPage {
   readonly unit: Unit;
   /** The verdict first. */
   readonly advice: readonly Advice[];
-  readonly wishes: Readonly<Record<'lighterWeek' | 'pause', Wish>>;
+  readonly wishes: Readonly<Record<'lighterWeek' | 'pause' | 'end', Wish>>;
 }
 
 /** What the lifter may ask for unasked; a sentence where it is not to be had now. */
@@ -143,6 +144,10 @@ function wishesFor({ evidence, today }: Review): ReviewPage['wishes'] {
       cutFrom === null || pause
         ? { why: pause ? 'The cut rests already.' : 'There is no cut to pause.' }
         : { finding: finding(reviewReason('pause-wanted')) },
+    end:
+      cutFrom === null || pause?.until === null
+        ? { why: pause ? 'The cut rests already.' : 'There is no cut to end.' }
+        : { finding: finding(reviewReason('cut-ended')) },
   };
 }
 

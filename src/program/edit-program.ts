@@ -80,7 +80,10 @@ export const addExercise = (text: string, at: ExerciseAt, added: NewExercise): s
   });
 
 /** Keys of the head of a program that can be written from outside an editor. */
-export type HeadKey = 'goal_weight' | 'goal_date' | 'rate';
+export type HeadKey = GoalKey | 'days_per_week';
+
+/** Those that say what a cut leads to. */
+export type GoalKey = 'goal_weight' | 'goal_date' | 'rate';
 
 /** A key that is new comes behind the first of these that is there, in a line of its own. */
 const BEFORE_A_GOAL = ['rate', 'aim', 'unit', 'name'];

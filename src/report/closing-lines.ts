@@ -1,14 +1,16 @@
 import { closingOf } from '../cut/closing.ts';
+import { endOf } from '../cut/judge-way-out.ts';
 import type { Review } from '../cut/review.ts';
 import { dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { massText, minus, type Unit } from '../training/mass.ts';
 import { textTable } from './table.ts';
 
-/** What a cut that ends came to, and what was learned of the lifter; empty before its end. */
+/** What a cut that ends, or ended, came to, and what was learned of the lifter; empty before its end. */
 export function closingLines({ evidence, verdict }: Review, unit: Unit, width: number): string[] {
-  if (verdict.headline.reason.rule !== 'goal-reached') return [];
-  const closing = closingOf(evidence);
+  const end = endOf(evidence);
+  if (!end && verdict.headline.reason.rule !== 'goal-reached') return [];
+  const closing = closingOf(evidence, end?.from.subtract({ days: 1 }));
   if (!closing) return [];
   const { from, weeks, body, sessions, planned, lifts } = closing;
   const percent = (share: number) => `${Math.round(share * 100)}`;

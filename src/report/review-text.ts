@@ -1,5 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
+import type { ReviewFinding } from '../cut/finding.ts';
 import type { Kept, LiftKept } from '../cut/kept.ts';
 import type { CutPlan } from '../cut/plan.ts';
 import type { RateOfLoss } from '../cut/rate-of-loss.ts';
@@ -11,7 +12,7 @@ import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Length, type LengthUnit, lengthText, tapeOf } from '../training/length.ts';
 import { type Mass, massNumber, massText, minus, type Unit } from '../training/mass.ts';
-import type { Reason } from '../training/rule.ts';
+
 import { barRows } from './bar-rows.ts';
 import { closingLines } from './closing-lines.ts';
 import type { Glyphs } from './plot.ts';
@@ -33,8 +34,8 @@ export function reviewText(
   { width, glyphs, sources = false }: TextSize,
 ): string[] {
   const { verdict, today } = review;
-  const said = (reason: Reason, mark: '' | '- ') => {
-    const { text, source } = words(reason);
+  const said = (finding: ReviewFinding, mark: '' | '- ') => {
+    const { text, source } = findingWords(finding, words);
     const indent = ' '.repeat(mark.length);
     return [
       '',
@@ -44,8 +45,8 @@ export function reviewText(
   };
   const lines = [
     ...wrapped(safeText(`${reviewTitle(review)} · ${dayWords(today)}`), width),
-    ...said(verdict.headline.reason, ''),
-    ...verdict.below.flatMap(({ reason }) => said(reason, '- ')),
+    ...said(verdict.headline, ''),
+    ...verdict.below.flatMap((each) => said(each, '- ')),
     ...reviewSections(review, unit, { width, glyphs }).flatMap(({ title, lines }) => [
       '',
       ...(title === null ? [] : [title]),
@@ -53,6 +54,12 @@ export function reviewText(
     ]),
   ];
   return lines.map((line) => cutTo(line, width));
+}
+
+/** A finding in words, with what the lifter said to it. */
+export function findingWords({ reason, answered }: ReviewFinding, words: ReasonWords) {
+  const { text, source } = words(reason);
+  return { text: answered ? `${text} You said ${answered} to it.` : text, source };
 }
 
 /** What is reviewed, and that it is a review. */

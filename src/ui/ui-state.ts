@@ -4,7 +4,7 @@ import type { Choices, Offer } from '../lifter/coach.ts';
 import type { Advice, PastSession, ReviewPage, Weighing } from '../lifter/look-back.ts';
 import type { Today } from '../lifter/prepare.ts';
 import type { FindingWords } from '../lifter/rules.ts';
-import type { HeadKey } from '../program/edit-program.ts';
+import type { GoalKey } from '../program/edit-program.ts';
 import type { Hurt } from '../progression/hurts.ts';
 import type { SetResult } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
@@ -190,8 +190,8 @@ export type LookBackScreen =
       readonly kind: 'goal';
       /** The program without what is typed here. */
       readonly sheet: Sheet;
-      readonly field: HeadKey;
-      readonly typed: Readonly<Record<HeadKey, string>>;
+      readonly field: GoalKey;
+      readonly typed: Readonly<Record<GoalKey, string>>;
       /** Where it would lead; or why what is typed is none. */
       readonly words: readonly string[];
     }

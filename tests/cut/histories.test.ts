@@ -44,6 +44,17 @@ const HISTORIES: Readonly<Record<string, MadeHistory>> = {
     ],
     aim: (at) => (at < 84 ? 'cut' : 'maintain'),
   },
+  'after the end, all back': {
+    weeks: 13,
+    decisions: [yes('cut-ended', 84)],
+    aim: (at) => (at < 84 ? 'cut' : 'maintain'),
+  },
+  'too fast, answered': { weeks: 8, body: loses(1.3), decisions: [yes('lose-slower', 54)] },
+  'far too fast, answered': {
+    weeks: 8,
+    body: loses(2),
+    decisions: [yes('lose-far-too-fast', 54)],
+  },
   // Two kilograms up and down with the cycle, on plan beneath it.
   'monthly cycle': {
     weeks: 10,

@@ -1,3 +1,4 @@
+import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it, vi } from 'vitest';
 import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
 import { repsToFailureAt } from '../../src/training/strength.ts';
@@ -6,7 +7,7 @@ import { type Scene, type SceneOptions, scene } from './scene.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
-const program = (more = '') => `
+const program = (more = '', sets = 3) => `
 name: Watched
 unit: kg
 aim: cut
@@ -19,16 +20,19 @@ days:
   - name: A
     exercises:
       - lift: back-squat
-        sets: 3
+        sets: ${sets}
         reps: 5-8
         rest: 3-5 min
         start: 100
       - lift: bench-press
-        sets: 3
+        sets: ${sets}
         reps: 5-8
         rest: 3-5 min
         start: 100
 `;
+
+/** The squat's track. */
+const SQUAT = 'back-squat straight 5-8';
 
 interface Story {
   readonly weeks: number;
@@ -38,10 +42,25 @@ interface Story {
   /** Body weight in kg by days since; null: not weighed. */
   readonly body?: ((at: number) => number) | null;
   readonly head?: string;
+  readonly sets?: number;
+  /** Of a day, as a share of strength. */
+  readonly luck?: number;
+  /** What was said before today. */
+  readonly said?: readonly (readonly [rule: string, answer: 'yes' | 'no', subject?: string])[];
 }
 
 /** Weeks of training three days a week, up to yesterday, on the real program and disk. */
-function lived({ weeks, strength = () => 1, together, body, head }: Story): SceneOptions {
+function lived(story: Story): SceneOptions {
+  const {
+    weeks,
+    strength = () => 1,
+    together,
+    body,
+    head,
+    sets: planned,
+    said = [],
+    luck = 0.01,
+  } = story;
   const random = seededRandom(11);
   const days = weeks * 7;
   const weighs = body === undefined ? (at: number) => 85 * 0.993 ** (at / 7) : body;
@@ -49,7 +68,7 @@ function lived({ weeks, strength = () => 1, together, body, head }: Story): Scen
     .filter((at) => at % 7 === 0 || at % 7 === 2 || at % 7 === 4)
     .map((at) => {
       const sets = (share: number) => {
-        const able = 124 * share * (1 + 0.01 * random.normal());
+        const able = 124 * share * (1 + luck * random.normal());
         const reps = Math.max(1, Math.floor(repsToFailureAt(100, able) - 2));
         return [reps, reps - 1, reps - 1].map((count) => `100x${Math.max(1, count)}@2`).join(' ');
       };
@@ -66,7 +85,15 @@ function lived({ weeks, strength = () => 1, together, body, head }: Story): Scen
       : [...Array(days).keys()].map(
           (at) => [days - at, Math.round((weighs(at) + 0.3 * random.normal()) * 10) / 10] as const,
         );
-  return { program: program(head), past, weighIns };
+  return {
+    program: program(head, planned),
+    past,
+    weighIns,
+    before: (lifter) => {
+      for (const [rule, answer, subject = null] of said)
+        lifter.journal().record({ type: 'decided', rule, answer, subject });
+    },
+  };
 }
 
 /** From its day on strength goes by so much a week. */
@@ -85,6 +112,11 @@ const ADVICE: Readonly<
     }
   >
 > = {
+  'lose-far-too-fast': {
+    story: { weeks: 6, body: loses(2) },
+    yes: ['Kept.', 'cut'],
+    no: ['Put aside for three weeks.', 'cut'],
+  },
   'lose-slower': {
     story: { weeks: 6, body: loses(1.3) },
     yes: ['Kept.', 'cut'],
@@ -127,11 +159,11 @@ const ADVICE: Readonly<
   },
 };
 
+/** The advice that a key would answer. */
 const chosenRule = (at: Player): string | undefined => {
   const { screen } = at.store.model().ui;
-  return screen.kind === 'review'
-    ? screen.page.advice[screen.chosen]?.finding.reason.rule
-    : undefined;
+  const chosen = screen.kind === 'review' ? screen.page.advice[screen.chosen] : undefined;
+  return chosen?.mayTake || chosen?.mayRefuse ? chosen.finding.reason.rule : undefined;
 };
 
 /** The review with this advice chosen. */
@@ -184,4 +216,142 @@ it('a cut that rests begins again with a yes', () => {
   const at = atAdvice(resting, 'cut-at-rest').keys('o');
   expect(at.screen()).toContain('The cut begins again.');
   expect(resting.again().coach.today().prescription.aim).toBe('cut');
+});
+
+/** Advice whose yes is shown in the lines of the program file, and written by one key more. */
+const WRITTEN: Readonly<Record<string, { readonly story: Story; readonly line: string }>> = {
+  'do-less-in-file': { story: { weeks: 9, strength: falls(14, 0.01) }, line: 'sets: 2' },
+  'may-do-more-under': { story: { weeks: 5, sets: 1 }, line: 'sets: 2' },
+  'may-do-more-plateau': { story: { weeks: 8, sets: 2, luck: 0 }, line: 'sets: 3' },
+  'set-comes-back-to-file': {
+    story: {
+      weeks: 6,
+      sets: 2,
+      said: [
+        ['do-less-in-file', 'yes', SQUAT],
+        ['cut-ended', 'yes'],
+      ],
+    },
+    line: 'sets: 3',
+  },
+};
+
+describe('advice that changes the program is answered by keys', () => {
+  for (const [rule, { story, line }] of Object.entries(WRITTEN)) {
+    it(`${rule}: yes`, () => {
+      const over = scene(lived(story));
+      const before = readFileSync(over.program, 'utf8');
+      const at = atAdvice(over, rule).keys('o');
+      expect(at.screen()).toContain('Nothing is written yet');
+      expect(readFileSync(over.program, 'utf8')).toBe(before);
+      at.keys(' ');
+      expect(at.screen()).toContain('Written to');
+      const after = readFileSync(over.program, 'utf8').split('\n');
+      expect(after.filter((each, place) => each !== before.split('\n')[place])).toEqual([
+        `        ${line}`,
+      ]);
+      expect(lastDecision(over)).toMatchObject({ rule, answer: 'yes' });
+      expect(chosenRule(new Player(WIDE, { over: over.again() }).keys('t'))).not.toBe(rule);
+    });
+
+    it(`${rule}: no`, () => {
+      const over = scene(lived(story));
+      const before = readFileSync(over.program, 'utf8');
+      const at = atAdvice(over, rule).keys('n');
+      expect(at.screen()).toContain('Put aside for three weeks.');
+      expect(readFileSync(over.program, 'utf8')).toBe(before);
+      expect(lastDecision(over)).toMatchObject({ rule, answer: 'no' });
+      expect(chosenRule(new Player(WIDE, { over: over.again() }).keys('t'))).not.toBe(rule);
+    });
+  }
+});
+
+describe('the way out of a cut', () => {
+  /** Four days a week until the cut, three in it. */
+  const fewerDays = (over: Scene) => {
+    const text = readFileSync(over.program, 'utf8');
+    writeFileSync(over.program, text.replace('days_per_week: 4', 'days_per_week: 3'));
+    return over.again();
+  };
+  const atFour = () => {
+    const made = lived({ weeks: 6, said: [['cut-ended', 'yes']] });
+    return fewerDays(
+      scene({ ...made, program: (made.program ?? '').replace('per_week: 3', 'per_week: 4') }),
+    );
+  };
+
+  it('begins with one key, unasked, and tells what the cut came to', () => {
+    const over = scene(lived({ weeks: 6 }));
+    const at = new Player(WIDE, { over }).keys('te');
+    expect(at.screen()).toContain('The cut is over: trained as maintenance from now on.');
+    expect(at.screen()).toContain('The cut from its beginning');
+    expect(over.again().coach.today().prescription.aim).toBe('maintain');
+    // It can be taken up again.
+    atAdvice(over.again(), 'cut-at-rest').keys('o');
+    expect(over.again().coach.today().prescription.aim).toBe('cut');
+  });
+
+  it('gives a day back that the cut took', () => {
+    const over = atFour();
+    const at = atAdvice(over, 'day-comes-back-to-file').keys('o');
+    expect(at.screen()).toContain('3 → 4 days a week.');
+    at.keys(' ');
+    expect(readFileSync(over.program, 'utf8')).toContain('days_per_week: 4');
+    // The next step waits for a week.
+    expect(new Player(WIDE, { over: over.again() }).keys('t').screen()).not.toContain(
+      'next program',
+    );
+  });
+
+  it('leaves the days where they are after a no, for good', () => {
+    const over = atFour();
+    atAdvice(over, 'day-comes-back-to-file').keys('n');
+    expect(readFileSync(over.program, 'utf8')).toContain('days_per_week: 3');
+    over.clock.pass(30 * 24 * 60 * 60 * 1000);
+    expect(new Player(WIDE, { over: over.again() }).keys('t').screen()).not.toContain('3 → 4');
+  });
+
+  it('ends with the draft of the next program, for maintenance, from what is lifted now', () => {
+    const over = scene(lived({ weeks: 6, said: [['cut-ended', 'yes']] }));
+    const { screen } = atAdvice(over, 'next-program').keys('o').store.model().ui;
+    expect(screen.kind === 'question' && screen.answers.aim).toBe('maintain');
+    const { bests } = over.coach.drafting.draft(over.coach.drafting.again());
+    expect(bests.map(({ lift }) => lift)).toEqual(['back-squat', 'bench-press']);
+  });
+
+  it('asks no more about the next program after a no', () => {
+    const over = scene(lived({ weeks: 6, said: [['cut-ended', 'yes']] }));
+    atAdvice(over, 'next-program').keys('n');
+    expect(new Player(WIDE, { over: over.again() }).keys('t').screen()).not.toContain(
+      'next program',
+    );
+  });
+});
+
+describe('what nobody advised is asked for by one key', () => {
+  it('a lighter week', () => {
+    const over = scene(lived({ weeks: 6 }));
+    const at = new Player(WIDE, { over }).keys('tl');
+    expect(at.screen()).toContain('A lighter week begins with the next session');
+    const { sets } = over.again().coach.today().prescription.exercises[0]!;
+    expect(sets.length).toBe(2);
+  });
+
+  it('a pause, which a no ends', () => {
+    const over = scene(lived({ weeks: 6 }));
+    new Player(WIDE, { over }).keys('tp');
+    const paused = over.again();
+    expect(paused.coach.today().prescription.aim).toBe('maintain');
+    expect(atAdvice(paused, 'pause-in-force').keys('n').screen()).toContain('The pause is over');
+    expect(paused.again().coach.today().prescription.aim).toBe('cut');
+  });
+});
+
+it('says nothing new, not that all is well, where advice was answered', () => {
+  const over = scene(lived(ADVICE['lose-slower']!.story));
+  atAdvice(over, 'lose-slower').keys('n');
+  const screen = new Player(WIDE, { over: over.again() }).keys('t').screen();
+  expect(screen).toContain('Nothing new: ');
+  expect(screen).not.toContain('Go on as you are');
+  expect(screen).toContain('You said no to it.');
 });

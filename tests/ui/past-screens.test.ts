@@ -66,6 +66,7 @@ describe('the weekly review', () => {
     const { screen } = at.store.model().ui;
     const change =
       screen.kind === 'review' ? screen.page.advice[screen.chosen]?.finding.changes[0] : undefined;
+    if (!change || !('day' in change)) throw new Error('It changes no exercise.');
     at.keys('o ');
     const own = join(lifter.folders.data, 'programs', 'three-day.yaml');
     expect(at.screen()).toContain('Written to');
@@ -73,13 +74,13 @@ describe('the weekly review', () => {
     const differing = before.split('\n').filter((line, at) => line !== after[at]);
     expect(after).toHaveLength(before.split('\n').length);
     expect(differing).toHaveLength(1);
-    expect(differing[0]).toContain(String(change?.from));
+    expect(differing[0]).toContain(String(change.from));
     expect(readFileSync(shipped, 'utf8')).toBe(before);
     expect(decisions()).toMatchObject([{ answer: 'yes' }]);
     // The review is made of the changed program from now on.
-    const { exercises } = lifter.program().days.find(({ name }) => name === change?.day) ?? {};
-    const exercise = exercises?.[change?.index ?? -1];
-    expect(exercise?.style === 'straight' ? exercise.sets : exercise?.mostSets).toBe(change?.to);
+    const { exercises } = lifter.program().days.find(({ name }) => name === change.day) ?? {};
+    const exercise = exercises?.[change.index];
+    expect(exercise?.style === 'straight' ? exercise.sets : exercise?.mostSets).toBe(change.to);
   });
 
   it('puts an advice aside, and does not bring it up again', () => {

@@ -28,7 +28,9 @@ describe('advice is written only onto the lift that was shown', () => {
   const own = (over: Scene) => join(over.lifter.folders.data, 'programs', 'three-day.yaml');
   const changed = (at: Player) => {
     const { screen } = at.store.model().ui;
-    return screen.kind === 'review' ? screen.page.advice[screen.chosen]?.finding.changes[0] : null;
+    const change =
+      screen.kind === 'review' ? screen.page.advice[screen.chosen]?.finding.changes[0] : null;
+    return change && 'day' in change ? change : null;
   };
 
   it('says day, lift and numbers above the lines', () => {

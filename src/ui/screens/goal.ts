@@ -1,4 +1,4 @@
-import type { HeadKey } from '../../program/edit-program.ts';
+import type { GoalKey } from '../../program/edit-program.ts';
 import type { Program } from '../../program/program.ts';
 import { problemText } from '../../text/problem.ts';
 import { massNumber } from '../../training/mass.ts';
@@ -13,7 +13,7 @@ import { windowOf } from '../window.ts';
 
 type Goal = Extract<Screen, { kind: 'goal' }>;
 
-const FIELDS: readonly HeadKey[] = ['goal_weight', 'goal_date', 'rate'];
+const FIELDS: readonly GoalKey[] = ['goal_weight', 'goal_date', 'rate'];
 
 /** From the review of a cut, for who may be led through one. */
 export const GOAL_KEY: KeyRow = {
@@ -45,7 +45,7 @@ const writtenIn = ({ goal: { mass, date }, rate, unit }: Program): Goal['typed']
   rate: rate[0] === rate[1] ? `${rate[0]}` : `${rate[0]}-${rate[1]}`,
 });
 
-const says = (field: HeadKey, { unit }: Program): string =>
+const says = (field: GoalKey, { unit }: Program): string =>
   ({
     goal_weight: `${unit} of body weight`,
     goal_date: 'day, such as 2027-03-01',
@@ -89,7 +89,7 @@ function written({ coach, screen }: Acting<Goal>) {
   }, screen.sheet);
 }
 
-const UNREAD: Readonly<Record<HeadKey, string>> = {
+const UNREAD: Readonly<Record<GoalKey, string>> = {
   goal_weight: 'Type a body weight, such as 75.',
   goal_date: 'Type a day as 2027-03-01.',
   rate: 'Type percent a week, such as 0.5-0.8; at most 2.',

@@ -1,9 +1,11 @@
+import type { CutRule } from '../../cut/cut-rules.ts';
 import type { ProgramEdit } from '../../lifter/change-program.ts';
 import type { Advice, ReviewPage } from '../../lifter/look-back.ts';
 import { reviewSections, reviewTitle } from '../../report/review-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { problemText } from '../../text/problem.ts';
 import { safeText } from '../../text/safe-text.ts';
+import { questionsAgain } from '../first-question.ts';
 import { BLANK, indented, type Line, line, paragraph, span, widthOf } from '../line.ts';
 import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { pageScreen } from '../page.ts';
@@ -157,9 +159,14 @@ const answered = (
 ): Outcome =>
   ask(acting, { do: 'change', change: { kind: 'answer', finding, answer, edit }, to: 'review' });
 
+/** A yes to this leads on, and is said with the program that is taken. */
+const NEXT_PROGRAM: CutRule = 'next-program';
+
 const take: Act<Review> = (acting) => {
   const advice = adviceOf(acting);
   if (!advice) return ask(acting);
+  if (advice.finding.reason.rule === NEXT_PROGRAM)
+    return show(acting, questionsAgain(acting.coach));
   if (advice.finding.changes.length === 0) return answered(acting, advice, 'yes', null);
   const edit = acting.coach.lookBack.programEdit(advice.finding);
   if ('what' in edit) return tell(acting, problemText(edit));
@@ -235,6 +242,7 @@ export const REVIEW_SCREEN = pageScreen<Review>({
     { keys: ['w'], label: 'why this', footer: 3, press: sources },
     wishKey('l', 'a lighter week', 'lighterWeek'),
     wishKey('p', 'pause the cut', 'pause'),
+    wishKey('e', 'end the cut', 'end'),
     GOAL_KEY,
   ],
   last: [TO_PREVIEW],
