@@ -69,8 +69,15 @@ export function openCoach(
     };
     return behind;
   };
+  /** Looks at it anew at once, so that no frame has to ask the clock what day it is. */
   const changed = () => {
     behind = null;
+    behindIt();
+  };
+  const changing = <Found>(act: () => Found): Found => {
+    const found = act();
+    changed();
+    return found;
   };
   /** Another window may have changed the gear, or weighed in, at any moment. */
   const freshened = (): boolean => {
@@ -127,7 +134,7 @@ export function openCoach(
   /** A session that is open goes on whatever becomes of the program file. */
   const readable = (): Program | null => {
     try {
-      return programInForce(lifter);
+      return programInForce({ ...lifter, today: () => behindIt().circumstances.today });
     } catch (error) {
       if (error instanceof Refusal) return null;
       throw error;
@@ -141,7 +148,6 @@ export function openCoach(
       history: past,
       program: readable(),
       circumstances: behindIt().circumstances,
-      now: ports.clock.read(),
       sentence: (reason) => reasonWords(reason, unit()).text,
     }),
   );
@@ -170,7 +176,7 @@ export function openCoach(
 
   return {
     today: (day, within = asked) => {
-      freshened();
+      if (!freshened()) behindIt();
       asked = within;
       return todayOf(lifter, day ?? null, within);
     },
@@ -211,8 +217,9 @@ export function openCoach(
     painGone: (exercise) => anew(exercise, { kind: 'go-on' }),
     answerPain: (subject, answer) =>
       orProblem(() => {
-        lifter.journal().record({ type: 'decided', rule: 'pain-asked', answer, subject });
-        changed();
+        changing(() =>
+          lifter.journal().record({ type: 'decided', rule: 'pain-asked', answer, subject }),
+        );
         return null;
       }),
     offer: (index) => {
@@ -246,22 +253,13 @@ export function openCoach(
     },
     lookBack: {
       ...lookBack,
-      change: (change) => {
-        changed();
-        return lookBack.change(change);
-      },
+      change: (change) => changing(() => lookBack.change(change)),
     },
     editor: openProgramEditor(lifter, settingsKeeper),
     drafting: {
       ...drafting,
-      take: (answers) => {
-        changed();
-        return drafting.take(answers);
-      },
-      keepGear: (gear) => {
-        changed();
-        return drafting.keepGear(gear);
-      },
+      take: (answers) => changing(() => drafting.take(answers)),
+      keepGear: (gear) => changing(() => drafting.keepGear(gear)),
     },
     banner: ports.demoFolder
       ? {

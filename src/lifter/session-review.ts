@@ -14,7 +14,6 @@ import type { SessionState } from '../session/state.ts';
 import { summaryOf } from '../session/summary.ts';
 import { clusterHardReps, reserveOf } from '../training/effort.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
-import type { Reading } from '../training/reading.ts';
 import type { Reason } from '../training/rule.ts';
 
 export interface ReviewSources {
@@ -23,13 +22,12 @@ export interface ReviewSources {
   /** Null where its file cannot be read. */
   readonly program: Program | null;
   readonly circumstances: Circumstances;
-  readonly now: Reading;
   readonly sentence: (reason: Reason) => string;
 }
 
 /** What a finished session came to, and what the next one will ask for. */
 export function sessionReview(session: SessionState, sources: ReviewSources): SessionReview {
-  const { history, now } = sources;
+  const { history } = sources;
   const results = resultsOf(session);
   // One by one: some of a history is only read from disk when it is asked for.
   const { sessions, decisions, bodyMassOn } = history;
@@ -41,7 +39,7 @@ export function sessionReview(session: SessionState, sources: ReviewSources): Se
   };
   return {
     hardReps: clusterReps(results),
-    clusters: summaryOf(session, now).clusters,
+    clusters: summaryOf(session, session.lastAt).clusters,
     bests: results.flatMap((result) => best(result, before, session.prescription.unit)),
     next: nextTime(session, sources),
   };

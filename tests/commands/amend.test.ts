@@ -43,6 +43,25 @@ test('a set is corrected; what it said before and says now is shown', async () =
   expect(await firstSquat()).toEqual({ id, load: 42.5, count: 7, reserve: null });
 });
 
+test('what a correction came to is told as data, and a dry run says that nothing was written', async () => {
+  doSession(home);
+  const { id } = await firstSquat();
+  const dry = await home.json('amend', id, '--delete', '--dry-run');
+  expect(dry).toMatchObject({ schema: 1, id, written: false });
+  expect((await firstSquat()).id).toBe(id);
+  expect(await home.json('amend', id, '--reps', '7')).toMatchObject({ written: true });
+});
+
+test.each([
+  [['--reserve', '10'], 0],
+  [['--reserve', '11'], 2],
+  [['--reps', '901'], 2],
+])('%j: what no set can have is refused', async (words, wanted) => {
+  doSession(home);
+  const { id } = await firstSquat();
+  expect((await home.run('amend', id, ...words)).status).toBe(wanted);
+});
+
 test('of two corrections of one number the later one counts, and effort may be unknown', async () => {
   doSession(home);
   const { id } = await firstSquat();

@@ -5,6 +5,7 @@ import { evidenceOf, type ReviewQuestion } from '../../src/cut/evidence.ts';
 import { judgePause } from '../../src/cut/judge-weight.ts';
 import { verdict } from '../../src/cut/verdict.ts';
 import type { Decision, Past, Result } from '../../src/progression/past.ts';
+import { lossWords, rule } from '../../src/progression/rules/facts.ts';
 import { progressionRules } from '../../src/progression/rules/progression-rules.ts';
 import { kilograms, type Mass } from '../../src/training/mass.ts';
 import { day, every, LIFTS, type MadeExercise, madePast, madeProgram, madeResult } from './made.ts';
@@ -188,6 +189,16 @@ describe('the verdict of the week', () => {
     expect(
       reviewed({ ...dropped(11), decisions: [no(1, 'bench-press straight 5-8')] }).headline,
     ).toBe('do-less-in-file');
+  });
+
+  it.each([
+    [0.99, /^Almost surely more than 2 % of strength were lost/],
+    [0.989, /^Very likely \(19 in 20\) more/],
+    [0.95, /^Very likely \(19 in 20\) more/],
+    [0.949, /^Likely \(9 in 10\) more/],
+  ])('says odds of %d in words', (odds, words) => {
+    const told = rule('odds', 'ours', 'ours', lossWords).sentence({ odds, by: 0.04 }, 'kg');
+    expect(told).toMatch(words);
   });
 
   it('leaves a lift alone that was not trained for four weeks', () => {

@@ -22,6 +22,19 @@ describe('the days ahead', () => {
     ]);
   });
 
+  it.each([
+    [1, [1]],
+    [2, [1, 4]],
+    [3, [1, 3, 5]],
+    [4, [1, 2, 4, 5]],
+    [5, [1, 2, 3, 5, 6]],
+    [6, [1, 2, 3, 4, 5, 6]],
+    [7, [1, 2, 3, 4, 5, 6, 7]],
+  ])('of %d sessions a week are weekdays %j', (daysPerWeek, weekdays) => {
+    const ahead = daysAhead({ ...program, daysPerWeek }, [], 'A', day('2026-11-23'), 1);
+    expect(ahead.map(({ date }) => date.dayOfWeek)).toEqual(weekdays);
+  });
+
   it('keeps to the weekdays that the lifter trains on', () => {
     const weekends = [
       ...every(7, '2026-11-01', 4),

@@ -117,6 +117,13 @@ describe('a cue', () => {
     expect(bytes.match(/\?5h/g)?.length).toBeLessThanOrEqual(3);
   });
 
+  it('flashes anew as soon as a third of a second has passed', () => {
+    const flashes = (ms: number) =>
+      played({ ...NONE, flash: true }, { cue: 'go' }, ms, { cue: 'go' }).bytes.match(/\?5h/g)
+        ?.length;
+    expect([flashes(339), flashes(340)]).toEqual([1, 2]);
+  });
+
   it('that is called off on the way out writes nothing more', () => {
     expect(played({ ...NONE, bell: true }, { cue: 'rest-late' }).bytes).toBe('\u0007');
   });
