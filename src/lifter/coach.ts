@@ -26,9 +26,13 @@ export type PainAnswer = Exclude<Decision['answer'], 'yes' | 'no'>;
 
 /** A change of an exercise that the lifter may take with one key. */
 export interface Offer {
+  /** Position of the exercise in the session. */
+  readonly exercise: number;
   readonly by: PrescribedExercise;
   /** One sentence: what changes and why. */
   readonly words: string;
+  /** No set is left of the exercise: it takes one more. */
+  readonly addsSet: boolean;
 }
 
 /** Settings that the screens read and change. */

@@ -3,21 +3,21 @@ import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
 import { alternativesFor } from '../progression/alternatives.ts';
 import { hurtsOn } from '../progression/hurts.ts';
+import { LIMITS } from '../progression/limits.ts';
 import { offerAfterSet } from '../progression/offer-after-set.ts';
 import type { Circumstances } from '../progression/past.ts';
 import { type Anew, prescribeAnew } from '../progression/prescribe-anew.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { rackFor } from '../progression/rack.ts';
 import type { SessionCommand } from '../session/command.ts';
-import { worksOf } from '../session/next-set.ts';
+import { isOver, worksOf } from '../session/next-set.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { nextAbove, nextBelow } from '../training/loads.ts';
 import { type Mass, readsAs, type Unit } from '../training/mass.ts';
-import type { Reason } from '../training/rule.ts';
 import { openProgramEditor } from './change-program.ts';
-import type { Choices, Coach, NearLoads, Offer } from './coach.ts';
+import type { Choices, Coach, NearLoads } from './coach.ts';
 import { openDrafting } from './drafting.ts';
 import { equipmentAfter, madeUp } from './gear.ts';
 import { programInForce } from './in-force.ts';
@@ -231,7 +231,12 @@ export function openCoach(
         gear(),
         bodyMass(),
       );
-      return offer && offered(withLoad(exercise.prescribed, offer.load), offer.reason);
+      if (!offer || exercise.leftOut) return null;
+      const addsSet = isOver(exercise);
+      const isLast = exercise.done.length >= LIMITS.setsToFind;
+      if (addsSet && (isLast || offer.reason.rule !== 'offer-heavier')) return null;
+      const by = withLoad(exercise.prescribed, offer.load);
+      return { exercise: index, by, words: reasonWords(offer.reason, unit()).text, addsSet };
     },
     nearestLoads: (exercise, wish) => nearLoads(exercise, wish),
     reasonWords: (reason) => reasonWords(reason, unit()),
@@ -282,10 +287,6 @@ export function openCoach(
       exact: meant,
       above: nextAbove(loads, meant ?? wish),
     };
-  }
-
-  function offered(by: PrescribedExercise, reason: Reason): Offer {
-    return { by, words: reasonWords(reason, unit()).text };
   }
 }
 

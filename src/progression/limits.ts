@@ -11,6 +11,8 @@ export const LIMITS = {
   jumpAfterGuess: 0.25,
   /** A first set with so many in reserve was too light. Ours. */
   tooEasyReserve: 4,
+  /** Sets at most in which a first session goes up to the right load. Ours. */
+  setsToFind: 8,
   /** Where the next load is far away, set 1 aims on to this many reps at most. Ours. */
   mostReps: 20,
   mostRepsIsolation: 30,

@@ -17,8 +17,9 @@ export interface LoadOffer {
 
 /**
  * After a set below the low end: the nearest loadable load not above this one whose estimate gives
- * the middle of the range. In a first session also upwards, when the set was far too light. Null
- * where the load is right, no set is left, or it is a cluster.
+ * the middle of the range. In a first session also upwards, when the set was far too light, and
+ * with a set more where none is left: the load is found by going up to it. Null where the load is
+ * right, no set is left, or it is a cluster.
  */
 export function offerAfterSet(
   exercise: PrescribedExercise,
@@ -27,13 +28,14 @@ export function offerAfterSet(
   bodyMass: Mass | null,
 ): LoadOffer | null {
   const last = done.at(-1);
-  if (!last || exercise.style === 'cluster' || done.length >= exercise.sets.length) return null;
+  if (!last || exercise.style === 'cluster') return null;
+  const isFirst = exercise.move === 'start';
+  const most = isFirst && isTooLight(exercise, last) ? LIMITS.setsToFind : exercise.sets.length;
+  if (done.length >= most) return null;
   const rack = rackFor(exercise, gear, bodyMass);
   const low = exercise.sets[done.length - 1]?.range[0] ?? exercise.range[0];
   if (last.count < low) return lighterOffer(exercise, last, rack, low);
-  return exercise.move === 'start' && isTooLight(exercise, last)
-    ? heavierOffer(exercise, last, rack)
-    : null;
+  return isFirst && isTooLight(exercise, last) ? heavierOffer(exercise, last, rack) : null;
 }
 
 function isTooLight({ range, counts }: PrescribedExercise, set: SetResult): boolean {
@@ -61,9 +63,11 @@ function lighterOffer(
 function heavierOffer(exercise: PrescribedExercise, set: SetResult, rack: Rack): LoadOffer | null {
   const step = stepAbove(rack, set.load);
   if (step === null) return null;
-  const wish = wishAfter(exercise, set, rack) ?? step;
   const lifted = rack.system(set.load);
   const most = lifted === null ? step : rack.setting(lifted * (1 + LIMITS.jumpAfterGuess));
+  // So far from failure nobody tells how many more there were: the estimate would crawl.
+  const isFar = exercise.counts === 'reps' && (set.reserve ?? 0) > LIMITS.tooEasyReserve;
+  const wish = isFar ? most : (wishAfter(exercise, set, rack) ?? step);
   const within = rack.loads.atOrBelow(micrograms(Math.min(wish, most)));
   const load = within !== null && within > step ? within : step;
   if (load > wish) return null;

@@ -220,7 +220,15 @@ function startsByItself(before: Model, after: Model): boolean {
   return from.kind === 'resting' && to.kind === 'lifting' && to.byItself;
 }
 
+/** About the exercise of now; where the one before is over, about that one until this one is begun. */
 function offerOf({ session, now }: Model, coach: Coach) {
-  const place = session && placeOf(phaseOf(session, now));
-  return place ? coach.offer(place.exercise) : null;
+  if (!session) return null;
+  const place = placeOf(phaseOf(session, now));
+  const last = session.lastDown?.place;
+  const isBehind = last && last.role !== 'warm-up' && last.exercise !== place?.exercise;
+  if (isBehind && (place === null || place.index === 0)) {
+    const behind = coach.offer(last.exercise);
+    if (behind?.addsSet) return behind;
+  }
+  return place && coach.offer(place.exercise);
 }

@@ -33,6 +33,13 @@ describe('after a set', () => {
     expect(offered(known, done(100, 5, 0))).toBeNull();
   });
 
+  it('in a first session a set more is offered where none is left and it was far too light', () => {
+    const light = nextTime(straight({ start: kilograms(40) }), []);
+    const sets = [done(40, 8, 5), done(50, 8, 5), done(62.5, 8, 5)];
+    expect(offered(light, ...sets)).toMatchObject({ rule: 'offer-heavier' });
+    expect(offered(light, ...sets, ...sets, ...sets)).toBeNull();
+  });
+
   it('nothing is offered when no set is left', () => {
     expect(offered(known, done(100, 6), done(100, 5), done(100, 4))).toBeNull();
   });
@@ -43,7 +50,9 @@ describe('after a set', () => {
 
   it('in a first session a load far too light goes up by at most a quarter a set', () => {
     const light = nextTime(straight({ start: kilograms(40) }), []);
-    expect(offered(light, done(40, 8, 5))).toEqual({ kg: 45, rule: 'offer-heavier' });
+    expect(offered(light, done(40, 8, 4))).toEqual({ kg: 45, rule: 'offer-heavier' });
+    // Five and more are not told apart: a whole quarter.
+    expect(offered(light, done(40, 8, 5))).toEqual({ kg: 50, rule: 'offer-heavier' });
     const light100 = nextTime(straight({ start: kilograms(100) }), []);
     expect(offered(light100, done(100, 11))).toEqual({ kg: 112.5, rule: 'offer-heavier' });
     expect(offered(light, done(40, 20, 5))).toEqual({ kg: 50, rule: 'offer-heavier' });

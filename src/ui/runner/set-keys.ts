@@ -181,12 +181,11 @@ export const UNDO: KeyRow = {
 };
 
 const takeOffer: Act = (acting) => {
-  const { offer, session } = acting.model;
-  const place = acting.phase && placeOf(acting.phase);
-  const exercise = place?.exercise ?? session?.current;
-  if (!offer || exercise === null || exercise === undefined)
-    return tell(acting, 'There is no offer.');
-  return send(acting, [{ do: 'replace', exercise, by: offer.by, because: 'after-a-miss' }], RUNNER);
+  const { offer } = acting.model;
+  if (!offer) return tell(acting, 'There is no offer.');
+  const { exercise, by, addsSet } = offer;
+  const replace = { do: 'replace', exercise, by, because: 'after-a-miss' } as const;
+  return send(acting, addsSet ? [{ do: 'add-set' }, replace] : [replace], RUNNER);
 };
 
 const targetOf = ({ model, phase }: Seen) =>

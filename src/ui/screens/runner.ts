@@ -126,9 +126,10 @@ function saidLines(model: Model, columns: number): Line[] {
 }
 
 /** The key and the load first: on a small screen the reason may be cut. */
-function offerText({ by, words }: Offer, session: Model['session']): string {
+function offerText({ by, words, addsSet }: Offer, session: Model['session']): string {
   const unit = session?.prescription.unit ?? 'kg';
-  return by.load === null ? words : `o takes ${loadText(by.load, by, unit)}: ${words}`;
+  const more = addsSet ? ' in one set more' : '';
+  return by.load === null ? words : `o takes ${loadText(by.load, by, unit)}${more}: ${words}`;
 }
 
 export const RUNNER_SCREEN: ScreenModule<Extract<Screen, { kind: 'runner' }>> = {
