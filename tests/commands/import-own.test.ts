@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { importSchema } from '../../src/commands/import-schema.ts';
 import { AHome } from './a-home.ts';
 
 let home: AHome;
@@ -51,6 +52,11 @@ describe('a table of the lifter’s own', () => {
     expect(out).toContain('Left out as warm-ups: 1 line.');
     expect(out).toMatch(/Nothing is written yet: 12 sets on 4 days would be added\./);
     expect((await home.run('history')).out).not.toContain('Bench');
+  });
+
+  test('is told as a document that fits its schema', async () => {
+    const told = await home.json('import', table(YEARS), '--take');
+    expect(importSchema.parse(told)).toMatchObject({ schema: 1, written: true, sessions: 4 });
   });
 
   test('is taken in with decimals by comma, several sets in a line, body weight and pounds', async () => {
