@@ -1,8 +1,10 @@
 import type { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
+import { answersTo } from '../../src/cut/answers.ts';
 import { cutRules } from '../../src/cut/cut-rules.ts';
 import { evidenceOf, type ReviewQuestion } from '../../src/cut/evidence.ts';
 import { judgePause } from '../../src/cut/judge-weight.ts';
+import { review } from '../../src/cut/review.ts';
 import { verdict } from '../../src/cut/verdict.ts';
 import type { Decision, Past, Result } from '../../src/progression/past.ts';
 import { lossWords, rule } from '../../src/progression/rules/facts.ts';
@@ -102,6 +104,20 @@ describe('the verdict of the week', () => {
       /^Go on as you are: 10\d % of your strength kept, 0\.7 % of body weight a week, 6 of 6 sessions in two weeks\.$/,
     );
     expect(changes).toEqual([]);
+  });
+
+  it('takes an answer where it asks for something, and none where it tells a fact', () => {
+    expect(answersTo(reviewed().found)).toEqual({ yes: false, no: false });
+    const fast = reviewed({ body: (at) => 85 * 0.987 ** (at / 7) });
+    expect(answersTo(fast.found)).toEqual({ yes: true, no: true });
+    expect(answersTo({ ...fast.found, answered: 'yes' })).toEqual({ yes: false, no: false });
+  });
+
+  it('shows the present week alone before the first session, and no week before it', () => {
+    const weeks = (story: Story) =>
+      review(reviewed(story).question, 8).weeks.map(({ from }) => from.toString());
+    expect(weeks({ days: [] })).toEqual(['2026-10-12']);
+    expect(weeks({ days: trainingDays().slice(-4) })).toEqual(['2026-10-05', '2026-10-12']);
   });
 
   it('says what is missing', () => {

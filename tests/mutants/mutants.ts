@@ -18,7 +18,8 @@ import { type Mutant, mutantsOf, withProbes } from './mutants-of.ts';
 
 /**
  * Changes one place of `src/` at a time and runs the tests that meet it, to see which changes no
- * test notices. `npm run mutants -- 24 --seed 7,8 --room progression`
+ * test notices. `npm run mutants -- 24 --seed 7,8 --room progression` draws them, and
+ * `npm run mutants -- --again FILE` takes those that a file names, such as what an earlier run printed.
  *
  * First every test runs once, unchanged, and notes which of the drawn places it works out and how
  * long it takes; then each mutant is given to the tests that meet it, the quick ones first, for a
@@ -58,14 +59,20 @@ const { values, positionals } = parseArgs({
   options: {
     seed: { type: 'string', default: '1' },
     room: { type: 'string', multiple: true, default: ROOMS },
+    again: { type: 'string' },
   },
 });
 const known = new Set(listed('equivalent.txt'));
 const data = new Set(listed('data.txt').map((line) => line.split(':')[0]));
 const byRoom = values.room.map((room) => sourcesOf(room).flatMap(mutantsIn));
 
+const wanted = Number(positionals[0] ?? 24);
 const seeds = values.seed.split(',').map(Number);
-const drawn = seeds.map((seed) => ({ seed, mutants: draw(Number(positionals[0] ?? 24), seed) }));
+const again = values.again === undefined ? null : readFileSync(values.again, 'utf8');
+const drawn =
+  again === null
+    ? seeds.map((seed) => ({ of: `seed ${seed}`, mutants: draw(wanted, seed) }))
+    : [{ of: values.again, mutants: byRoom.flat().filter(({ change }) => again.includes(change)) }];
 const all = [...new Map(drawn.flatMap(({ mutants }) => mutants.map((one) => [one.change, one])))]
   .map(([, mutant]) => mutant)
   .map((mutant, id) => ({ ...mutant, id }));
@@ -87,9 +94,9 @@ await Promise.all(
   }),
 );
 
-for (const { seed, mutants } of drawn) {
+for (const { of, mutants } of drawn) {
   const left = mutants.filter(({ change }) => survivors.has(change));
-  console.log(`\nseed ${seed}: ${left.length} of ${mutants.length} survived`);
+  console.log(`\n${of}: ${left.length} of ${mutants.length} survived`);
   for (const { change } of left) console.log(`  ${change}`);
   if (left.length > mutants.length * MOST_SURVIVING) process.exitCode = 1;
 }

@@ -69,6 +69,18 @@ describe('a short day', () => {
     expect(short.exercises.at(-1)?.rest).toEqual({ from: 10, to: 15 });
   });
 
+  it('names only rests that can end earlier', () => {
+    const fixed = { ...squat, rest: { from: 180, to: 180 } };
+    const exercises = [fixed, press, row];
+    const whole = plannedSeconds(cutTo(180, aPast([]), exercises), 1);
+    const all = Array.from({ length: 15 }, (_, less) =>
+      words(cutTo(Math.ceil(whole / 60) - less, aPast([]), exercises)),
+    );
+    const rests = all.flatMap((said) => said.filter((each) => each.startsWith('Rests end')));
+    expect(rests.join()).toContain('Press');
+    expect(rests.join()).not.toContain('Squat');
+  });
+
   it('takes sets before exercises, then other isolation, clusters, and compounds last', () => {
     expect(plan(cutTo(45))).toEqual(['Squat 3', 'Press 3', 'Row 3', 'Curl 3', 'Side raise 1']);
     expect(plan(cutTo(36))).toEqual(['Squat 2', 'Press 2', 'Row 2', 'Curl 3', 'Side raise 1']);
