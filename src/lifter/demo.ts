@@ -70,8 +70,9 @@ function writeDemo(ports: Ports): void {
 const STORY = {
   weeks: 12,
   loss: 0.65,
+  // Chance of many would show no advice in its last week: this one was looked for, and so was a
+  // strength that just holds, to show what an advice looks like. It is no usual course.
   seed: 36,
-  // One who holds and stands still here and there: there is advice to show.
   model: { ...LIFTER_MODEL, growth: -0.0008 },
   bodyMass: kilograms(84.6),
   away: [[35, 42]],
