@@ -15,6 +15,9 @@ const VOLUME =
 const LESS =
   'ours, carried over from maintenance in energy balance (Bickel 2011; Spiering 2021); in a deficit evidence is insufficient (Roth 2022)';
 
+const CYCLE =
+  'ours; where weight follows a monthly cycle, monthly_cycle: true in the program compares with four weeks before';
+
 const one = (value: number): string => value.toFixed(1);
 
 /** Rules of the weekly review. */
@@ -51,7 +54,7 @@ const RULES = [
     'ours',
     OURS,
     (f) =>
-      `The cut ${f.has('ended') ? 'is over' : 'rests'} since ${f.day('since')}, on your word: training is that of maintenance. Yes begins it again.`,
+      `The cut ${f.has('ended') ? 'is over' : 'rests'} since ${f.day('since')}, on your word: training is that of maintenance. A yes in the week's review begins it again.`,
   ),
   rule('goal-reached', 'ours', OURS, reachedText),
   rule(
@@ -141,7 +144,7 @@ const RULES = [
     'ours',
     VOLUME,
     (f) =>
-      `You may do more: nothing slips, and ${muscleWords(f.text('muscle'))} (${one(f.number('sets'))} hard sets a week) has not gained a rep or load in four weeks. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
+      `You may do more: nothing slips, and no lift for ${muscleWords(f.text('muscle'))} (${one(f.number('sets'))} hard sets a week) has gained a rep or load in four weeks. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
   ),
   rule(
     'not-a-cut',
@@ -153,7 +156,7 @@ const RULES = [
   rule(
     'weight-stands-still',
     'ours',
-    OURS,
+    CYCLE,
     (f) =>
       `Weight hardly falls: ${one(f.number('rate'))} % a week (± ${one(f.number('error'))}), where ${f.number('low')}–${f.number('high')} % is planned. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
   ),

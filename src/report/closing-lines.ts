@@ -1,6 +1,7 @@
 import { closingOf } from '../cut/closing.ts';
 import { endOf } from '../cut/judge-way-out.ts';
 import type { Review } from '../cut/review.ts';
+import { wrapped } from '../text/columns.ts';
 import { dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { massText, minus, type Unit } from '../training/mass.ts';
@@ -21,11 +22,12 @@ export function closingLines({ evidence, verdict }: Review, unit: Unit, width: n
     went,
   ]);
   return [
-    `${weeks} weeks from ${dayWords(from)}; ${sessions} of ${planned} sessions`,
+    ...wrapped(`${weeks} weeks from ${dayWords(from)}; ${sessions} of ${planned} sessions`, width),
     ...(body
-      ? [
+      ? wrapped(
           `body weight ${massText(body.then, unit, 1)} → ${massText(body.now, unit, 1)}: ${lostWords(body, unit)}`,
-        ]
+          width,
+        )
       : []),
     ...textTable(
       [
@@ -45,5 +47,7 @@ function lostWords(
   unit: Unit,
 ): string {
   const share = ((1 - now / then) * 100).toFixed(1);
-  return `${massText(minus(then, now), unit, 1)} less, ${share} %`;
+  return now > then
+    ? `${massText(minus(now, then), unit, 1)} more`
+    : `${massText(minus(then, now), unit, 1)} less, ${share} %`;
 }
