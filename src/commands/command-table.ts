@@ -10,6 +10,10 @@ const DAY: OptionRow = {
   does: 'a day of the program in place of the one due',
 };
 
+const KIT: OptionRow = {
+  flags: '--kit <name>',
+  does: 'with the gear of another place, today; "holdfast gear --kit NAME" keeps one',
+};
 const MINUTES: OptionRow = {
   flags: '--minutes <count>',
   does: 'the time there is: the best session that fits, and what was cut',
@@ -34,7 +38,7 @@ export const COMMANDS: readonly CommandRow[] = [
     brief: 'run the session that is due',
     operands: '',
     does: 'runs the session that is due (also what bare holdfast does)',
-    options: [DAY, MINUTES],
+    options: [DAY, MINUTES, KIT],
     examples: [
       'holdfast',
       'holdfast train --day B',
@@ -48,7 +52,7 @@ export const COMMANDS: readonly CommandRow[] = [
     brief: 'loads, plates, aims, and why',
     operands: '',
     does: "prints today's prescription: loads, plates, aims, and why",
-    options: [DAY, MINUTES],
+    options: [DAY, MINUTES, KIT],
     examples: ['holdfast today', 'holdfast today --minutes 30', 'holdfast today --day B --json'],
     load: () => import('./today.ts'),
   },
@@ -221,6 +225,11 @@ export const COMMANDS: readonly CommandRow[] = [
     does: 'shows what you own, and changes it by options or in a form',
     options: [
       { flags: '--edit', does: 'open the form' },
+      {
+        flags: '--kit <name>',
+        does: 'of another place, kept under a name: the other options change it, and not your own',
+      },
+      { flags: '--forget', does: 'with --kit: keep it no longer' },
       ...Object.values(GEAR_OPTIONS),
       { flags: '--new', does: 'a name that is near one you have is another thing all the same' },
       { flags: '--sure', does: 'with --defaults: what you said before may go' },

@@ -1,16 +1,19 @@
 import { keepGear } from '../lifter/gear.ts';
+import { kitsOf } from '../lifter/kits.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import type { KeepSettings } from '../lifter/ports.ts';
+import { gearSchema } from '../settings/gear-schema.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
-import { problemText, Refusal } from '../text/problem.ts';
-import { gearSurprises } from '../training/check-gear.ts';
-import type { Gear } from '../training/gear.ts';
+import { problemText, Refusal, WrongUse } from '../text/problem.ts';
+import { gearProblems, gearSurprises } from '../training/check-gear.ts';
+import { GEAR_LIMITS, type Gear } from '../training/gear.ts';
 import { askYesNo } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
 import type { GearJson } from './gear-json-schema.ts';
 import { changedGear } from './gear-options.ts';
 import { gearText } from './gear-text.ts';
+import { kitOption } from './kit-option.ts';
 import { tellProblems } from './tell-problems.ts';
 import { textSize } from './text-size.ts';
 
@@ -19,6 +22,8 @@ export const run: Run = async (call) => {
   const lifter = openLifter(call.ports, call.global);
   const { settings } = lifter.settings();
   tellProblems(call, lifter);
+  const named = kitOption(call);
+  if (named !== null) return aboutKit(call, lifter, named);
   const before = lifter.gear();
   const changed = changedGear(before, call.options);
   if (changed) {
@@ -51,6 +56,41 @@ export const run: Run = async (call) => {
   for (const problem of gearSurprises(gear)) call.warn(problemText(problem));
   return 0;
 };
+
+/** Shows a kit of another place, after the changes that the options ask for: of its own gear, else of the lifter's. */
+function aboutKit(call: Call, lifter: Lifter, named: string): number {
+  const name = named.trim();
+  if (name === '' || name.length > GEAR_LIMITS.name) {
+    throw new WrongUse({ what: '--kit needs a short name.', fix: 'For example: --kit hotel.' });
+  }
+  const kits = () => kitsOf(lifter.journal().history(), lifter.unit());
+  const known = kits().find((kit) => kit.name === name);
+  if (call.options.forget === true) {
+    if (
+      !lifter
+        .journal()
+        .history()
+        .kits.some((kit) => kit.name === name)
+    ) {
+      throw new Refusal({ what: `You keep no kit "${name}".`, fix: 'Nothing was forgotten.' });
+    }
+    lifter.journal().record({ type: 'kit-kept', name, gear: null });
+    call.print(`Forgotten: the kit ${name}.`);
+    return 0;
+  }
+  const before = known?.gear ?? lifter.gear();
+  const changed = changedGear(before, call.options) ?? (known ? null : before);
+  if (changed) {
+    const problems = gearProblems(changed);
+    if (problems.length > 0) throw new Refusal(...problems);
+    lifter.journal().record({ type: 'kit-kept', name, gear: gearSchema.parse(changed) });
+    call.tell(`Kept as the kit ${name}: j on the preview, or --kit, trains with it for a day.`);
+  }
+  const gear = changed ?? before;
+  if (call.global.json) call.print(jsonText({ schema: 1, set: true, gear } satisfies GearJson));
+  else call.print(gearText(gear, textSize(call.ports).width).join('\n'));
+  return 0;
+}
 
 /** What was said of the gear is lost then, so it is asked about. */
 async function mayBeginAgain(call: Call, lifter: Lifter): Promise<boolean> {

@@ -5,6 +5,7 @@ import { reasonWords } from '../lifter/rules.ts';
 import { jsonText } from '../text/json-text.ts';
 import type { Run } from './call.ts';
 import { dayOption } from './day-option.ts';
+import { kitOption } from './kit-option.ts';
 import { minutesOption } from './minutes-option.ts';
 import { tellProblems } from './tell-problems.ts';
 import { todayJson } from './today-json.ts';
@@ -12,17 +13,17 @@ import { todayText } from './today-text.ts';
 
 /** Prints today's prescription. An open session and a rest day are answers too: exit 0. */
 export const run: Run = (call) => {
-  const lifter = openLifter(call.ports, call.global);
+  const lifter = openLifter(call.ports, { ...call.global, kit: kitOption(call) });
   const today = todayOf(lifter, dayOption(call), minutesOption(call));
   const words = (reason: Parameters<typeof reasonWords>[0]) =>
     reasonWords(reason, today.prescription.unit);
   tellProblems(call, lifter);
   call.print(
     call.global.json
-      ? jsonText(todayJson(today, lifter.gear(), words))
+      ? jsonText(todayJson(today, lifter.gearToday(), words))
       : todayText(today, {
           reasonWords: words,
-          madeUp: (exercise, load) => madeUp(exercise, load, lifter.gear()),
+          madeUp: (exercise, load) => madeUp(exercise, load, lifter.gearToday()),
         }),
   );
   return 0;

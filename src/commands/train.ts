@@ -1,5 +1,6 @@
 import type { Coach } from '../lifter/coach.ts';
-import { openLifter } from '../lifter/open-lifter.ts';
+import { KIT_TODAY, kitNamed, kitsOf } from '../lifter/kits.ts';
+import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { openSessionOf } from '../lifter/prepare.ts';
 import { isStale, openWords } from '../lifter/run-session.ts';
 import { hasProgram } from '../lifter/system-ports.ts';
@@ -10,6 +11,7 @@ import { lessTimeScreen } from '../ui/screens/less-time.ts';
 import type { Screen } from '../ui/ui-state.ts';
 import type { Call, Run } from './call.ts';
 import { dayOption } from './day-option.ts';
+import { kitOption } from './kit-option.ts';
 import { minutesOption } from './minutes-option.ts';
 import { tellProblems } from './tell-problems.ts';
 import { run as printToday } from './today.ts';
@@ -25,6 +27,7 @@ export const run: Run = async (call) => {
   });
   if (!around.interactive || call.global.json) return printToday(call);
   const lifter = openLifter(ports, call.global);
+  takeKit(call, lifter);
   // What is wrong is best said before the screens take over.
   tellProblems(call, lifter);
   const [{ writeSettings }, { openCoach }, { runApp }] = await Promise.all([
@@ -65,7 +68,16 @@ export const run: Run = async (call) => {
   }
 };
 
-function startScreen(coach: Coach, call: Call, lifter: ReturnType<typeof openLifter>): Screen {
+/** Another gear than the lifter's own, from now on and for today. */
+function takeKit(call: Call, lifter: Lifter): void {
+  const asked = kitOption(call);
+  if (asked === null) return;
+  const { name } = kitNamed(kitsOf(lifter.journal().history(), lifter.unit()), asked);
+  if (lifter.kitToday() === name) return;
+  lifter.journal().record({ type: 'decided', rule: KIT_TODAY, answer: 'yes', subject: name });
+}
+
+function startScreen(coach: Coach, call: Call, lifter: Lifter): Screen {
   const day = dayOption(call);
   const open = openSessionOf(lifter);
   if (!open) {

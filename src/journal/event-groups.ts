@@ -250,6 +250,7 @@ const LOOSE: ReadonlySet<JournalEvent['type']> = new Set<JournalEvent['type']>([
   'waist-measured',
   'decided',
   'gear-set',
+  'kit-kept',
   'deleted',
   'imported',
   'set-amended',

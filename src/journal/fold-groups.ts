@@ -160,6 +160,7 @@ const OTHERS: ReadonlySet<JournalEvent['type']> = new Set<JournalEvent['type']>(
   'waist-measured',
   'decided',
   'gear-set',
+  'kit-kept',
   'deleted',
   'imported',
   'session-taken-over',
@@ -207,6 +208,7 @@ interface LooseFacts {
   readonly weighIns: readonly WeighIn[];
   readonly waists: readonly WaistReading[];
   readonly decisions: readonly Decision[];
+  readonly kits: readonly { readonly name: string; readonly gear: Gear }[];
   readonly gear: Gear | null;
   /** Deletions in force: the id of each, and what it takes away. */
   readonly deletions: readonly Deletion[];
@@ -226,6 +228,7 @@ function looseFacts(loose: readonly Loose[]): LooseFacts {
   const waists: WaistReading[] = [];
   const decisions: Decision[] = [];
   const corrections: Loose[] = [];
+  const kits = new Map<string, Gear | null>();
   let gear: Gear | null = null;
   for (const each of standing) {
     const { event } = each;
@@ -234,13 +237,15 @@ function looseFacts(loose: readonly Loose[]): LooseFacts {
     else if (event.type === 'waist-measured') waists.push(waistReading(event));
     else if (event.type === 'decided') decisions.push(decision(event));
     else if (event.type === 'gear-set') gear = event.gear;
+    else if (event.type === 'kit-kept') kits.set(event.name, event.gear);
     else if (event.type !== 'deleted' && event.type !== 'imported') corrections.push(each);
   }
   // A stable sort: of one day, in order of being written.
   for (const readings of [weighIns, waists]) {
     readings.sort((a, b) => Temporal.PlainDate.compare(a.date, b.date));
   }
-  return { weighIns, waists, decisions, gear, deletions, corrections };
+  const named = [...kits].flatMap(([name, of]) => (of ? [{ name, gear: of }] : []));
+  return { weighIns, waists, decisions, kits: named, gear, deletions, corrections };
 }
 
 const deletedIds = (deletions: readonly Deletion[]): ReadonlySet<string> =>

@@ -59,7 +59,7 @@ function historyOf(
   sessions: readonly SettledSession[],
   whole: () => Whole,
 ): History {
-  const { weighIns, waists, decisions, gear, deletions } = facts;
+  const { weighIns, waists, decisions, kits, gear, deletions } = facts;
   return {
     results: sessions.flatMap(({ results }) => results),
     sessions: sessions.map(({ done }) => done),
@@ -70,6 +70,7 @@ function historyOf(
     decisions,
     weighIns,
     waists,
+    kits,
     gear,
     bodyMassOn: bodyMassOn(weighIns),
     deletions,

@@ -53,6 +53,8 @@ export interface History extends Past {
   readonly weighIns: readonly WeighIn[];
   /** The same. */
   readonly waists: readonly WaistReading[];
+  /** Gear of other places, by name. */
+  readonly kits: readonly { readonly name: string; readonly gear: Gear }[];
   /** As last set on any device; null where it never was. */
   readonly gear: Gear | null;
   /** In order of their start. They are not among the sessions and results. */

@@ -94,6 +94,8 @@ export type LooseFact =
   | { readonly type: 'waist-measured'; readonly length: Length; readonly on: string }
   | ({ readonly type: 'decided' } & Pick<Decision, 'rule' | 'answer' | 'subject'>)
   | { readonly type: 'gear-set'; readonly gear: Gear }
+  /** Gear of another place under a name; null: that name is forgotten. */
+  | { readonly type: 'kit-kept'; readonly name: string; readonly gear: Gear | null }
   /** The event, set or session named by `of` never happened; of an import taken back all of it. */
   | { readonly type: 'deleted'; readonly of: string | readonly string[] }
   /** Sessions and weigh-ins that came in together, so that they can be taken back together. */
@@ -276,6 +278,7 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
     subject: orNull(text),
   }),
   'gear-set': withFields({ gear }),
+  'kit-kept': withFields({ name: gearName, gear: orNull(gear) }),
   deleted: withFields({ of: (value) => text(value) || isIds(value) }),
   imported: withFields({ of: isIds }),
   'session-taken-over': withFields({

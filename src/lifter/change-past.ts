@@ -17,6 +17,7 @@ import type { Joint } from '../training/lift.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { type ProgramEdit, writeProgram } from './change-program.ts';
 import { keepWeighIn, rateAsked, replacedWords, trendWords } from './keep-weigh-in.ts';
+import { KIT_TODAY } from './kits.ts';
 import type { Lifter } from './open-lifter.ts';
 import type { SettingsKeeper } from './ports.ts';
 
@@ -68,6 +69,13 @@ export function pastChanger(
       if (lasts === null) return `Good: nothing spares the ${joint} any more.`;
       const until = lasts === 'today' ? 'today' : 'until you take it back';
       return `The ${joint} is spared ${until}: lifts that load it hard ask first.`;
+    },
+    kit: ({ name }) => {
+      const subject = name ?? lifter.kitToday();
+      record({ type: 'decided', rule: KIT_TODAY, answer: name === null ? 'no' : 'yes', subject });
+      return name === null
+        ? 'Today with what you own. u takes it back.'
+        : `Today with ${name}. u takes it back.`;
     },
     measure: ({ length }) => {
       record({ type: 'waist-measured', length, on: lifter.today().toString() });
@@ -218,6 +226,8 @@ export type RecordChange =
   | { readonly kind: 'weigh'; readonly mass: Mass; readonly instead: WeighIn | null }
   /** A joint hurts today, until it is taken back, or no more (null). */
   | { readonly kind: 'hurts'; readonly joint: Joint; readonly lasts: 'today' | 'on' | null }
+  /** Trained with today: a kit by its name, or what is owned (null). */
+  | { readonly kind: 'kit'; readonly name: string | null }
   /** The waist of today. */
   | { readonly kind: 'measure'; readonly length: Length }
   | {

@@ -26,6 +26,7 @@ import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { pastChanger, type RecordChange } from './change-past.ts';
 import { type ProgramEdit, programEdit } from './change-program.ts';
 import { rateAsked, trendWords } from './keep-weigh-in.ts';
+import { kitsOf } from './kits.ts';
 import { orProblem } from './once.ts';
 import type { Lifter } from './open-lifter.ts';
 import type { SettingsKeeper } from './ports.ts';
@@ -76,6 +77,7 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
       return [...goals.map(({ name, value, about }) => `${name}: ${value}, ${about}.`), ...doubts];
     },
     programEdit: ({ changes }) => orProblem(() => programEdit(lifter, changes)),
+    kits: () => kitsOf(history(), unit()).map(({ name }) => name),
     hurts: () => hurtsOn(history().decisions, lifter.today()),
     readings: () => history().weighIns.toReversed(),
     weighing: (instead) => {
@@ -191,6 +193,8 @@ export interface LookBack {
   /** What a yes would change in the program file; nothing is written yet. */
   readonly programEdit: (finding: ReviewFinding) => ProgramEdit | Problem;
   readonly weighing: (instead: WeighIn | null) => Weighing;
+  /** Names of the kits that a day can be trained with. */
+  readonly kits: () => readonly string[];
   /** Joints that hurt now. */
   readonly hurts: () => readonly Hurt[];
   /** The newest first. */

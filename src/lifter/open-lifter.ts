@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
+import type { History } from '../journal/history.ts';
 import { fileProblemText } from '../program/file-problem.ts';
 import type { Program } from '../program/program.ts';
 import { readProgramFile } from '../program/read-file.ts';
@@ -8,8 +9,9 @@ import { type Problem, Refusal } from '../text/problem.ts';
 import { defaultGear } from '../training/default-gear.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Unit } from '../training/mass.ts';
+import { kitNamed, kitOn, kitsOf } from './kits.ts';
 import { type LifterFiles, openLifterFiles } from './lifter-files.ts';
-import { once } from './once.ts';
+import { lastOf, once } from './once.ts';
 import type { Ports } from './ports.ts';
 import {
   chooseProgram,
@@ -23,6 +25,8 @@ import {
 export interface AskedFor {
   readonly data: string | null;
   readonly program: string | null;
+  /** Name of the kit that is trained with today; left out: as the lifter said before. */
+  readonly kit?: string | null;
 }
 
 /** Everything of the lifter's that the program works with, each opened when it is first asked for. */
@@ -50,6 +54,10 @@ export interface Lifter extends LifterFiles {
   readonly takeProgram: (path: string) => void;
   /** As last set on any device, else as this machine knows it, else a usual home gym. */
   readonly gear: () => Gear;
+  /** What is trained with today: a kit of another place, where the lifter said so, else the gear. */
+  readonly gearToday: () => Gear;
+  /** The name of that kit; null: what is owned. */
+  readonly kitToday: () => string | null;
   readonly circumstances: () => Circumstances;
 }
 
@@ -112,6 +120,20 @@ export function openLifter(ports: Ports, wishes: AskedFor): Lifter {
     readProgram = once(reading);
   };
   const gear = (): Gear => knownGear() ?? defaultGear(unit());
+  const kitToday = (): string | null => {
+    const history = files.journal().history();
+    const name = wishes.kit ?? kitOn(history, today());
+    return name === null ? null : kitNamed(kitsOf(history, unit()), name).name;
+  };
+  // The same kit is asked for many times, and what is worked out of gear is kept by the gear.
+  const ofKit = lastOf(
+    (name: string, kits: History['kits'], of: Unit): Gear =>
+      kitNamed(kitsOf({ kits }, of), name).gear,
+  );
+  const gearToday = (): Gear => {
+    const name = kitToday();
+    return name === null ? gear() : ofKit(name, files.journal().history().kits, unit());
+  };
   return {
     ...files,
     programPath: () => programPath(),
@@ -132,7 +154,9 @@ export function openLifter(ports: Ports, wishes: AskedFor): Lifter {
     unit,
     programChanged: () => read !== null && read !== textOrNull(programPath()),
     gear,
-    circumstances: () => ({ today: today(), gear: gear() }),
+    gearToday,
+    kitToday,
+    circumstances: () => ({ today: today(), gear: gearToday() }),
   };
 }
 

@@ -36,6 +36,7 @@ export function todayOf(
       prescription,
       minutes: sessionMinutes(prescription, history),
       within: prescription.short?.minutes ?? null,
+      kit: lifter.kitToday(),
       days: [prescription.day],
       troubles: [],
     };
@@ -52,6 +53,7 @@ export function todayOf(
     prescription,
     minutes: sessionMinutes(prescription, history),
     within,
+    kit: lifter.kitToday(),
     days: program.days.map(({ name }) => name),
     troubles: goneWords(lifter),
   };
@@ -151,6 +153,8 @@ export interface Today {
   readonly minutes: number;
   /** Minutes that there are, where the lifter said so; also where the whole day fits into them. */
   readonly within: number | null;
+  /** Gear of another place that is trained with; null: what is owned. */
+  readonly kit: string | null;
   /** Names of the program's days, in its order. */
   readonly days: readonly string[];
   /** What is wrong with the program's place, one sentence each; none where all is well. */

@@ -10,6 +10,7 @@ import { GEAR_SCREEN } from './screens/gear.ts';
 import { GOAL_SCREEN } from './screens/goal.ts';
 import { LIFTS_SCREEN, RESULTS_SCREEN, SEARCH_SCREEN } from './screens/history.ts';
 import { HURTS_SCREEN } from './screens/hurts.ts';
+import { KITS_SCREEN } from './screens/kits.ts';
 import { LESS_TIME_SCREEN } from './screens/less-time.ts';
 import { LOAD_SCREEN } from './screens/load.ts';
 import { NOTE_SCREEN } from './screens/note.ts';
@@ -59,6 +60,7 @@ export const SCREENS: {
   review: REVIEW_SCREEN,
   advice: ADVICE_SCREEN,
   hurts: HURTS_SCREEN,
+  kits: KITS_SCREEN,
   goal: GOAL_SCREEN,
   weigh: WEIGH_SCREEN,
   readings: READINGS_SCREEN,

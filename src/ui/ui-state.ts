@@ -185,6 +185,13 @@ export type LookBackScreen =
       readonly back: Screen;
       readonly scroll: number;
     }
+  | {
+      readonly kind: 'kits';
+      readonly kits: readonly string[];
+      /** The one of today; null: what is owned. */
+      readonly now: string | null;
+      readonly chosen: number;
+    }
   | { readonly kind: 'hurts'; readonly hurts: readonly Hurt[]; readonly chosen: number }
   | {
       readonly kind: 'goal';

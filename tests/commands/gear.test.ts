@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { openLifter } from '../../src/lifter/open-lifter.ts';
 import { todayOf } from '../../src/lifter/prepare.ts';
 import { missingFor } from '../../src/program/check/rules/gear.ts';
@@ -10,6 +10,7 @@ import type { Gear } from '../../src/training/gear.ts';
 import { loadsFor } from '../../src/training/loads.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { AHome } from './a-home.ts';
+import { withTinyProgram } from './a-session.ts';
 
 let home: AHome;
 beforeEach(() => {
@@ -241,4 +242,33 @@ test('a load in the unit of the program has that of the gear beside it', async (
     /^135 lb cannot be made with your plates: [\d.]+ lb \([\d.]+ kg\) on the bar/,
   );
   expect((await home.run('--program', 'three-day', 'load', '60')).out).toMatch(/^60 kg on the bar/);
+});
+
+describe('a kit of another place', () => {
+  const away = new AHome();
+  afterAll(() => away.throwAway());
+
+  test('is kept under a name, leaves what is owned as it is, and is trained with by --kit', async () => {
+    withTinyProgram(away);
+    const before = (await away.run('gear')).out;
+    const made = await away.run(
+      'gear',
+      '--kit',
+      'hotel',
+      '--bars',
+      'bar=0',
+      '--dumbbells',
+      '30kg=2',
+    );
+    expect(made.err).toContain('Kept as the kit hotel');
+    expect((await away.run('gear')).out).toBe(before);
+    expect((await away.run('gear', '--kit', 'hotel')).out).toMatch(/dumbbell +30 kg/);
+    const { out } = await away.run('today', '--kit', 'hotel');
+    expect(out).toMatch(/needs a bar, and your gear has none/);
+    expect((await away.run('today')).out).not.toMatch(/needs a bar/);
+    const { status, err } = await away.run('today', '--kit', 'hotle');
+    expect([status, err]).toEqual([2, expect.stringContaining('Did you mean "hotel"?')]);
+    expect((await away.run('gear', '--kit', 'hotel', '--forget')).out).toContain('Forgotten');
+    expect((await away.run('today', '--kit', 'hotel')).status).toBe(2);
+  });
 });

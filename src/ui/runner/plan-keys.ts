@@ -3,11 +3,10 @@ import { placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
 import { lessTimeScreen } from '../screens/less-time.ts';
 import { during } from './set-keys.ts';
+import { NO_EXERCISE } from './swap-screen.ts';
 
 const hereOf = ({ phase, model }: Seen): number | null =>
   (phase && placeOf(phase)?.exercise) ?? model.session?.current ?? null;
-
-const NO_EXERCISE = 'Every exercise is done.';
 
 const onExercise =
   (act: (exercise: number, acting: Acting) => Outcome) =>
@@ -18,14 +17,6 @@ const onExercise =
 
 const inSession = ({ model }: Seen): true | string =>
   model.session ? true : 'No session is open.';
-
-/** The lifts that may stand in for an exercise. */
-export function swapScreen(acting: Acting, exercise: number): Outcome {
-  const state = acting.model.session?.exercises[exercise];
-  if (!state) return tell(acting, NO_EXERCISE);
-  const lifts = acting.coach.alternatives(state.prescribed);
-  return show(acting, { kind: 'swap', exercise, lifts, chosen: 0, back: acting.screen });
-}
 
 const why = onExercise((exercise, acting) => {
   const { session } = acting.model;

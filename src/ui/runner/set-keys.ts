@@ -22,6 +22,7 @@ import {
 import { type Phase, placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
 import { typedCommands } from '../typed-commands.ts';
+import { swapScreen } from './swap-screen.ts';
 
 /** What the session itself says to a command: true, or the sentence why not. */
 export function accepts({ model }: Seen, command: SessionCommand): true | string {
@@ -68,6 +69,14 @@ function asked(acting: Acting, { exercise }: SetPlace): Outcome | null {
     return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
   }
   if (presentLoad(state) !== null) return null;
+  const { warnings } = session.prescription;
+  const isMissing = warnings.some(
+    ({ rule, facts }) => rule === 'gear-missing' && facts.name === state.prescribed.name,
+  );
+  if (isMissing && !ui.painAsked.includes(exercise)) {
+    const outcome = swapScreen(acting, exercise);
+    return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
+  }
   return show(acting, { kind: 'load', exercise, purpose: 'first-session', typed: '' });
 }
 

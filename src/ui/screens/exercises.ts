@@ -6,7 +6,7 @@ import type { Effect } from '../effect.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import { type Act, RUNNER, type Seen, send, show } from '../outcome.ts';
 import { RUNNER_KEYS } from '../runner/keys.ts';
-import { swapScreen } from '../runner/plan-keys.ts';
+import { swapScreen } from '../runner/swap-screen.ts';
 import { BACK, type KeyRow, labelOf, mayNow, shownKey, TO_RUNNER } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 import { loadText } from '../words.ts';

@@ -18,6 +18,7 @@ import { FINDINGS_KEY } from './findings.ts';
 import { GEAR_KEY } from './gear.ts';
 import { HISTORY_KEY } from './history.ts';
 import { HURTS_KEY } from './hurts.ts';
+import { KITS_KEY } from './kits.ts';
 import { PROGRAM_KEY } from './program.ts';
 import { NEW_PROGRAM_KEY } from './question.ts';
 import { REVIEW_KEY } from './review.ts';
@@ -61,6 +62,7 @@ function headLines(today: Today, doctorFirst: boolean, coach: Coach, columns: nu
       ? `This session is open on ${elsewhere.device} since ${elsewhere.since}. Space takes it over and goes on here.`
       : STATES[state],
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
+    today.kit === null ? null : `Today with ${today.kit}; j changes it.`,
     prescription.short ? `${shortText(prescription.short)} w says why, k cuts further.` : null,
     ...today.troubles,
     ...prescription.warnings.map((reason) => coach.reasonWords(reason).text),
@@ -232,6 +234,7 @@ export const PREVIEW_SCREEN: ScreenModule<Preview> = {
     HISTORY_KEY,
     WEIGH_KEY,
     HURTS_KEY,
+    KITS_KEY,
     TAKE_BACK,
     PROGRAM_KEY,
     GEAR_KEY,

@@ -1,0 +1,37 @@
+import { type ChoiceList, listScreen } from '../list.ts';
+import { show } from '../outcome.ts';
+import { type KeyRow, TO_PREVIEW } from '../screen.ts';
+import type { Screen } from '../ui-state.ts';
+
+type Kits = Extract<Screen, { kind: 'kits' }>;
+
+/** From the preview: the rack is taken, or the day is somewhere else. */
+export const KITS_KEY: KeyRow = {
+  keys: ['j'],
+  label: 'other gear today',
+  when: ({ screen }) =>
+    screen.kind === 'preview' && screen.today.state === 'open'
+      ? 'A session is open: l in the list behind x takes another lift.'
+      : true,
+  footer: 87,
+  press: (acting) => {
+    const { screen, coach } = acting;
+    const now = screen.kind === 'preview' ? screen.today.kit : null;
+    const kits = coach.lookBack.kits();
+    const chosen = now === null ? 0 : kits.indexOf(now) + 1;
+    return show(acting, { kind: 'kits', kits, now, chosen });
+  },
+};
+
+export const KITS_SCREEN = listScreen<Kits>({
+  list: ({ screen }): ChoiceList => ({
+    title: 'What is there today?',
+    words: '"holdfast gear --kit NAME" keeps a kit of your own.',
+    choices: [null, ...screen.kits].map((name) => ({
+      label: name ?? 'what I own',
+      ...(name === screen.now && { detail: 'today' }),
+      effects: [{ do: 'change', change: { kind: 'kit', name }, to: 'preview' }],
+    })),
+  }),
+  last: [TO_PREVIEW],
+});

@@ -1,0 +1,76 @@
+import { describe, expect, it, vi } from 'vitest';
+import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
+import { type Scene, scene } from './scene.ts';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const player = (over: Scene, size = WIDE) => new Player(size, { over });
+const kitOf = (over: Scene) => over.coach.today().kit;
+const loadOf = (over: Scene) => over.coach.today().prescription.exercises[0]?.load ?? null;
+
+/** The list with the kit of this name chosen. */
+function atKit(over: Scene, name: string): Player {
+  const at = player(over).keys('j');
+  for (let tries = 0; tries < 12 && !at.screen().includes(`▸ ${name}`); tries += 1)
+    at.keys('<down>');
+  return at;
+}
+
+describe('other gear for a day', () => {
+  it('is chosen on the preview, said there, taken back, and over the next day', () => {
+    const over = scene();
+    const own = loadOf(over);
+    const at = atKit(over, 'dumbbells').keys(' ');
+    expect(at.screen()).toContain('Today with dumbbells. u takes it back.');
+    expect(at.screen()).toContain('Today with dumbbells; j changes it.');
+    expect(kitOf(over.again())).toBe('dumbbells');
+    // Without a bar nothing is said that cannot be made.
+    expect(loadOf(over.again())).toBeNull();
+    at.keys('u');
+    expect(kitOf(over.again())).toBeNull();
+    expect(loadOf(over.again())).toBe(own);
+    atKit(over.again(), 'dumbbells').keys(' ');
+    over.clock.set(over.clock.read().wall + 24 * 3600 * 1000);
+    expect(kitOf(over.again())).toBeNull();
+  });
+
+  it('goes back to what is owned by the first row', () => {
+    const over = scene();
+    atKit(over, 'dumbbells').keys(' ');
+    const later = over.again();
+    atKit(later, 'what I own').keys(' ');
+    expect(kitOf(later.again())).toBeNull();
+  });
+
+  it('offers lifts for what it cannot load before the first set, with loads of that gear', () => {
+    const over = scene();
+    atKit(over, 'dumbbells and a bench').keys(' ');
+    const later = over.again();
+    const at = player(later).keys('  ');
+    expect(at.screen()).toContain('Another lift');
+    const [squat] = later.session().exercises;
+    const others = later.coach.alternatives(squat!.prescribed);
+    expect(others.length).toBeGreaterThan(0);
+    expect(others.map(({ loading }) => loading)).not.toContain('barbell');
+    at.keys(' ');
+    expect(later.session().exercises[0]?.prescribed.lift).toBe(others[0]?.lift);
+  });
+
+  it('may be kept under a name, on every device that reads the journal', () => {
+    const over = scene({
+      before: ({ journal, gear }) => {
+        const { bars: _, ...rest } = gear();
+        journal().record({
+          type: 'kit-kept',
+          name: 'hotel',
+          gear: { ...rest, bars: [], plates: [], handles: [] },
+        });
+      },
+    });
+    for (const size of [PHONE, LAPTOP]) {
+      expect(player(over, size).keys('j<down>').screen()).toContain('▸ hotel');
+    }
+    atKit(over, 'hotel').keys(' ');
+    expect(kitOf(over.again())).toBe('hotel');
+  });
+});
