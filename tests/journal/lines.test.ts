@@ -45,6 +45,18 @@ test('what was written is read back', () => {
   expect([tail, wholeBytes]).toEqual([0, file.length]);
 });
 
+test('the same line is read the same whatever the order of its keys', () => {
+  for (const [at, line] of lines.entries()) {
+    const entries = Object.entries(JSON.parse(text(line).slice(9)) as Record<string, unknown>);
+    const json = JSON.stringify(Object.fromEntries(entries.toReversed()));
+    const check = crc32(bytes(json)).toString(16).padStart(8, '0');
+    expect(decodeLine(bytes(`${check} ${json}`), crc32)).toEqual({
+      kind: 'event',
+      event: events[at],
+    });
+  }
+});
+
 test('a carriage return before the newline, from a checkout, is ignored', () => {
   const { lines: read, tail } = decodeFile(bytes(text(file).replaceAll('\n', '\r\n')), crc32);
   expect(read).toEqual(events.map((event) => ({ kind: 'event', event })));

@@ -58,6 +58,18 @@ describe('the exported page', () => {
     expect(lines.map(([, x, y]) => [x, y])).toEqual(last.map(([, x, y]) => [x, y]));
   });
 
+  it('shows six percent to both sides of the first strength, so that noise looks like noise', () => {
+    const view = madePage();
+    const points = view.lifts[0]!.points.map(([x]) => [x, 100] as const);
+    const page = pageHtml({ ...view, lifts: [{ ...view.lifts[0]!, name: 'Even', points }] });
+    const figure = page.slice(
+      page.indexOf('>Even<'),
+      page.indexOf('</figure>', page.indexOf('>Even<')),
+    );
+    const labels = [...figure.matchAll(/>(\d+)<\/text>/g)].map(([, text]) => Number(text));
+    expect(labels.filter((each) => each > 90)).toEqual([95, 100, 105]);
+  });
+
   it('names the first and the last week under the bars, and a single week once', () => {
     const named = (weeks: readonly string[]) => {
       const view = madePage();
