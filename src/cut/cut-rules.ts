@@ -1,5 +1,6 @@
 import { lossWords, rule } from '../progression/rules/facts.ts';
 import { COMMON, type Facts, OURS, type Reason, type Rule } from '../training/rule.ts';
+import { rateErrorText } from './rate-of-loss.ts';
 import {
   gainedText,
   missingText,
@@ -104,7 +105,7 @@ const RULES = [
     'printed',
     `${BAND}; the leaner, the slower: ISSN 2017, JISSN 14:16; two reviews running: ours`,
     (f) =>
-      `You lose ${one(f.number('rate'))} % a week (± ${one(f.number('error'))}), above the ${f.number('low')}–${f.number('high')} % planned, in two reviews running: slow down. The leaner you are, the slower it should be.`,
+      `You lose ${one(f.number('rate'))} % a week (± ${rateErrorText(f.number('error'))}), above the ${f.number('low')}–${f.number('high')} % planned, in two reviews running: slow down. The leaner you are, the slower it should be.`,
   ),
   rule(
     'pause-cut',
@@ -151,14 +152,14 @@ const RULES = [
     'ours',
     OURS,
     (f) =>
-      `Not a cut so far: body weight rises by ${one(-f.number('rate'))} % a week (± ${one(f.number('error'))})${gainedText(f)}. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
+      `Not a cut so far: body weight rises by ${one(-f.number('rate'))} % a week (± ${rateErrorText(f.number('error'))})${gainedText(f)}. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
   ),
   rule(
     'weight-stands-still',
     'ours',
     CYCLE,
     (f) =>
-      `Weight hardly falls: ${one(f.number('rate'))} % a week (± ${one(f.number('error'))}), where ${f.number('low')}–${f.number('high')} % is planned. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
+      `Weight hardly falls: ${one(f.number('rate'))} % a week (± ${rateErrorText(f.number('error'))}), where ${f.number('low')}–${f.number('high')} % is planned. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
   ),
   rule(
     'hardly-trained',
@@ -174,7 +175,7 @@ const RULES = [
     'printed',
     BAND,
     (f) =>
-      `Slower than planned: ${one(f.number('rate'))} % a week (± ${one(f.number('error'))}), where ${f.number('low')}–${f.number('high')} % is the plan. Training holds as it is.`,
+      `Slower than planned: ${one(f.number('rate'))} % a week (± ${rateErrorText(f.number('error'))}), where ${f.number('low')}–${f.number('high')} % is the plan. Training holds as it is.`,
   ),
   rule(
     'over-range',

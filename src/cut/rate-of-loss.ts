@@ -30,6 +30,10 @@ export type RateOfLoss =
       readonly earliest: Temporal.PlainDate;
     };
 
+/** The error of a rate as it is shown: no rate is known to less than the digit that is. */
+export const rateErrorText = (standardError: number): string =>
+  Math.max(0.1, standardError).toFixed(1);
+
 export interface RateQuestion {
   readonly weighIns: readonly DatedMass[];
   readonly today: Temporal.PlainDate;
@@ -50,6 +54,9 @@ export interface RateQuestion {
 export function rateOfLoss(question: RateQuestion): RateOfLoss {
   return (question.monthlyCycle ? acrossCycle(question) : null) ?? slopeOfWindow(question);
 }
+
+/** A spread known from two, three or four weeks alone is wider by this: Student's 95 % points over the normal's (from memory). */
+const FEW_WEEKS = [6.314, 2.92, 2.353].map((point) => point / 1.645);
 
 /**
  * What the last four weeks lost against the four before, day by day, so that the water of the cycle
@@ -75,7 +82,8 @@ function acrossCycle({ weighIns, today, cutFrom, bodyMassOn }: RateQuestion): Ra
   const lost = [...weeks.values()].filter(({ length }) => length >= 2).map((of) => mean(of) ?? 0);
   if (trend === null || lost.length < CUT_LIMITS.fewestCycleWeeks) return null;
   const percent = (mass: number) => ((mass / (days / 7)) * 100) / trend;
-  const error = (deviation(lost) ?? 0) / Math.sqrt(lost.length);
+  const few = FEW_WEEKS[lost.length - CUT_LIMITS.fewestCycleWeeks] ?? 1;
+  const error = (few * (deviation(lost) ?? 0)) / Math.sqrt(lost.length);
   return {
     kind: 'known',
     percentAWeek: percent(mean(lost) ?? 0),

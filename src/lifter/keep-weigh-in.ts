@@ -1,6 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
 import { cutStart } from '../cut/cut-start.ts';
-import { type RateQuestion, rateOfLoss } from '../cut/rate-of-loss.ts';
+import { type RateQuestion, rateErrorText, rateOfLoss } from '../cut/rate-of-loss.ts';
 import { rateQuestion } from '../cut/rate-question.ts';
 import { replacedBy } from '../cut/weigh-in-doubt.ts';
 import type { Journal } from '../journal/disk/journal.ts';
@@ -81,5 +81,5 @@ export function trendWords(
   const rate = rateOfLoss(asked);
   if (rate.kind === 'unknown') return `${words}.`;
   const direction = rate.percentAWeek >= 0 ? 'falling' : 'rising';
-  return `${words}, ${direction} by ${Math.abs(rate.percentAWeek).toFixed(1)} % a week (± ${rate.standardError.toFixed(1)}).`;
+  return `${words}, ${direction} by ${Math.abs(rate.percentAWeek).toFixed(1)} % a week (± ${rateErrorText(rate.standardError)}).`;
 }

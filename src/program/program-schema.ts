@@ -142,7 +142,9 @@ function programOf<E extends z.ZodType, L extends z.ZodType>(exercise: E, lift: 
     ).optional(),
     goal_weight: massOfLoad('Body weight that the cut leads to.', [75, '165 lb']).optional(),
     goal_date: day('Day that the cut leads to.').optional(),
-    monthly_cycle: truth('true: body weight follows a monthly cycle.').optional(),
+    monthly_cycle: truth(
+      'true: body weight follows a monthly cycle; weeks are compared with those four weeks before.',
+    ).optional(),
     days: z.array(daySchema).min(1).max(14).meta({
       description: 'The training days, done one after the other, then from the first again.',
     }),

@@ -3,7 +3,7 @@ import { CUT_LIMITS } from '../cut/cut-limits.ts';
 import type { ReviewFinding } from '../cut/finding.ts';
 import type { Kept, LiftKept } from '../cut/kept.ts';
 import type { CutPlan } from '../cut/plan.ts';
-import type { RateOfLoss } from '../cut/rate-of-loss.ts';
+import { type RateOfLoss, rateErrorText } from '../cut/rate-of-loss.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
@@ -297,7 +297,7 @@ function rateFigure(rate: RateOfLoss): Figure {
   return {
     name: rate.percentAWeek < 0 ? 'Rate of gain' : name,
     // With its error and its unit: a narrow screen shows the value alone.
-    value: `${Math.abs(rate.percentAWeek).toFixed(1)} % a week ± ${rate.standardError.toFixed(1)}`,
+    value: `${Math.abs(rate.percentAWeek).toFixed(1)} % a week ± ${rateErrorText(rate.standardError)}`,
     about: `${rate.weighIns} days weighed since ${dayAndMonth(rate.from)}`,
   };
 }

@@ -204,6 +204,27 @@ describe('a monthly cycle', () => {
     expect(verdicts(0.75, false).size).toBeGreaterThan(1);
   });
 
+  it('is known to no less than it says: the true rate lies in the 90 % interval in nine of ten', () => {
+    let [within, all] = [0, 0];
+    for (const at of Array(30).keys()) {
+      const random = seededRandom(2000 + at);
+      const period = 26 + 5 * random.uniform();
+      const body = readings(112, (on) => {
+        const water = Math.sin((2 * Math.PI * on) / period + at);
+        return 70 * 0.993 ** (on / 7) + water + 0.4 * random.normal();
+      });
+      for (let today = 69; today < 112; today += 7) {
+        const until = body.filter(({ date }) => CUT.until(date).total('days') <= today);
+        const rate = rateOfLoss(asked(until, today, { monthlyCycle: true }));
+        if (rate.kind === 'unknown') continue;
+        all += 1;
+        if (Math.abs(rate.percentAWeek - 0.7) <= 1.645 * rate.standardError) within += 1;
+      }
+    }
+    expect(all).toBe(210);
+    expect(within / all).toBeGreaterThan(0.85);
+  });
+
   it('hides neither a cut that stands still nor one that is too fast', () => {
     const standing = verdicts(0, true);
     expect((standing.get('standing') ?? 0) + (standing.get('gaining') ?? 0)).toBeGreaterThan(250);

@@ -136,7 +136,7 @@ describe('the verdict of the week', () => {
     const fast = reviewed({ body: (at) => 85 * 0.987 ** (at / 7) });
     expect(fast.headline).toBe('lose-slower');
     expect(fast.says).toMatch(
-      /^You lose 1\.3 % a week \(± 0\.0\), above the 0\.5–1 % planned, in two reviews running/,
+      /^You lose 1\.3 % a week \(± 0\.1\), above the 0\.5–1 % planned, in two reviews running/,
     );
     const slow = reviewed({ body: (at) => 85 * 0.996 ** (at / 7) });
     expect(slow.keys).toEqual(['slower-than-planned']);
@@ -429,7 +429,7 @@ describe('the verdict of the week', () => {
     const { headline, says } = reviewed(up);
     expect(headline).toBe('not-a-cut');
     expect(says).toMatch(
-      /^Not a cut so far: body weight rises by 0\.5 % a week \(± 0\.0\), 3 kg more than 6 weeks ago/,
+      /^Not a cut so far: body weight rises by 0\.5 % a week \(± 0\.1\), 3 kg more than 6 weeks ago/,
     );
     const meant = reviewed({ ...up, decisions: [said('not-a-cut', 'yes', 5)] });
     expect(meant.keys).toEqual(['stay-the-course', 'not-a-cut']);
