@@ -4,7 +4,7 @@ import { clusterProgress } from './cluster-progress.ts';
 import type { SetPlace } from './events.ts';
 import type { Closing, RunningRest, SessionState } from './state.ts';
 
-/** What the time adds to the stage. No number of milliseconds is ever negative. */
+/** What the time adds to the stage. Only how far the clock was set can be negative. */
 export type StageNow = {
   readonly paused: boolean;
   /** How far the clock was set since the last event, later (positive) or earlier; 0 within 2 s. */

@@ -34,6 +34,14 @@ describe('a session', () => {
     expect(sessionSeconds([])).toBe(0);
   });
 
+  test('of two lifts in turn is their warm-ups, then each set when breath and its own rest allow', () => {
+    const pair = { ...squat, sets: [6, 6], pair: 'a' };
+    // Sets of 18 s. The first ends at 18, its partner after a breath of 75 s at 111; the second
+    // waits for its own 240 s, 258 to 276, and its partner for its own, 351 to 369.
+    expect(sessionSeconds([pair, pair].map((each) => ({ ...each, warmUps: 0 })))).toBe(369);
+    expect(sessionSeconds([pair, { ...pair, warmUps: 1 }])).toBe(4 * 60 + 369);
+  });
+
   test('goes by the lifter’s own pace after five sessions, by its median', () => {
     const took = (...seconds: number[]) => seconds.map((each) => ({ planned: 1000, took: each }));
     expect(ownPace(took(1500, 1500, 1500, 1500))).toBe(1);
