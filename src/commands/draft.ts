@@ -175,9 +175,15 @@ function planLines(program: Program, width: number): string[] {
     ...program.days.flatMap(({ name, exercises }, at) => [
       '',
       `${name} · ${days[at]?.minutes ?? 0} min`,
-      ...exercises.flatMap((one) =>
-        wrapped(`${one.lift.name}: ${doneText(one)}`, width - 2, '  ').map((line) => `  ${line}`),
-      ),
+      ...exercises.flatMap((one) => {
+        const partner = exercises.find(
+          (each) => each !== one && one.pair && each.pair === one.pair,
+        );
+        const turn = partner ? `, in turn with ${partner.lift.name}` : '';
+        return wrapped(`${one.lift.name}: ${doneText(one)}${turn}`, width - 2, '  ').map(
+          (line) => `  ${line}`,
+        );
+      }),
     ]),
   ];
 }

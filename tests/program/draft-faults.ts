@@ -75,6 +75,7 @@ export function draftFaults({ program, findings }: Draft, wishes: Wishes): reado
     program.days.some((day) => day.exercises.length < 8 && secondsLeft(day) >= needed);
   const faults: string[] = [];
   for (const { severity, rule } of findings) if (severity === 'error') faults.push(`error ${rule}`);
+  for (const { rule } of findings) if (rule.startsWith('pair-')) faults.push(rule);
   for (const day of program.days) if (secondsLeft(day) < 0) faults.push(`over on ${day.name}`);
   for (const patterns of GROUPS) {
     const isOf = ({ kind, pattern }: Lift) => kind === 'compound' && patterns.includes(pattern);

@@ -259,3 +259,33 @@ days:
     ]),
   );
 });
+
+describe('pairs', () => {
+  const gear = KITS[5]!.gear('kg');
+  const pairsOf = (minutes: number) => {
+    const draft = draftProgram(someWishes({ gear, minutes }));
+    return {
+      draft,
+      pairs: draft.program.days.flatMap(({ exercises }) =>
+        exercises.flatMap(({ pair }) => pair ?? []),
+      ),
+    };
+  };
+
+  it('come in where the time does not reach without them, are named, and clash with none', () => {
+    const { draft, pairs } = pairsOf(30);
+    expect(pairs.length).toBeGreaterThan(0);
+    expect(draft.text).toContain('pair: a');
+    expect(sentences(draft.chosen).join(' ')).toContain('Their sets alternate');
+    expect(draft.findings.filter(({ rule }) => rule.startsWith('pair'))).toEqual([]);
+    // All but the arms and calves have their hard sets or miss them by one.
+    const short = programFigures(draft.program).muscles.filter(
+      ({ hardSets, directDays }) => directDays > 0 && hardSets < 5,
+    );
+    expect(short).toEqual([]);
+  });
+
+  it('stay out where there is time enough', () => {
+    expect(pairsOf(60).pairs).toEqual([]);
+  });
+});

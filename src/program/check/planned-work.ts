@@ -1,4 +1,5 @@
 import { isHardSet } from '../../training/effort.ts';
+import type { Paired } from '../../training/pairing.ts';
 import type { ClockedExercise } from '../../training/set-clock.ts';
 import { plannedClusterHardSets } from '../../training/volume.ts';
 import { isWarm, usualWarmUps } from '../../training/warm-up.ts';
@@ -38,3 +39,6 @@ export function clockedDay({ exercises }: Pick<Day, 'exercises'>): readonly Cloc
     };
   });
 }
+
+/** An exercise as the rules of alternating sets look at it. */
+export const asPaired = ({ lift, style, bar }: Exercise): Paired => ({ ...lift, style, bar });

@@ -1,16 +1,18 @@
 import type { Rest } from '../program.ts';
 
-/** How long rests are, roomy or tight: between sets of a compound, and between exercises. */
+/** How long rests are, roomy or tight: between sets of a compound, and between exercises; and whether sets alternate. */
 export interface Pace {
   readonly compound: Rest;
   readonly between: Rest;
+  readonly pairs: boolean;
 }
 
 /** The roomiest pace at which least is given up is taken. Heavy work: 3–5 min (ACSM 2009); else ours. */
 export const PACES: readonly [Pace, ...Pace[]] = [
-  { compound: { from: 180, to: 300 }, between: { from: 120, to: 180 } },
-  { compound: { from: 180, to: 240 }, between: { from: 90, to: 120 } },
-  { compound: { from: 180, to: 180 }, between: { from: 60, to: 90 } },
+  { compound: { from: 180, to: 300 }, between: { from: 120, to: 180 }, pairs: false },
+  { compound: { from: 180, to: 240 }, between: { from: 90, to: 120 }, pairs: false },
+  { compound: { from: 180, to: 180 }, between: { from: 60, to: 90 }, pairs: false },
+  { compound: { from: 180, to: 180 }, between: { from: 60, to: 90 }, pairs: true },
 ];
 
 /** Choices of a draft. Ours, but for what names another source. */

@@ -59,7 +59,8 @@ function roomiest(
   wishes: Wishes,
   lifts: ReadonlyMap<string, Lift>,
 ): { readonly plan: DayPlans; readonly pace: Pace } {
-  const plans = PACES.map((usual) => {
+  // A program before pairs its exercises as its lifter wrote it.
+  const plans = PACES.filter(({ pairs }) => !pairs || !wishes.from).map((usual) => {
     const pace = wishes.from ? { ...usual, between: wishes.from.program.restBetween } : usual;
     const plan = planDays(wishes, lifts, pace);
     return { plan, pace, lost: weightOf(givenUp(plan, wishes, lifts, pace)) };

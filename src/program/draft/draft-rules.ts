@@ -62,6 +62,11 @@ export const DRAFT_RULES: readonly Rule[] = [
       `Rests between heavy sets are ${durationRangeText([Number(from), Number(to)])}, so that more fits into your time.`,
   ),
   ours(
+    'draft-pairs',
+    ({ names }) => `Their sets alternate, so that more fits into your time: ${names}.`,
+    'common practice; Robbins 2010, JSCR 24:2873–2882, from memory',
+  ),
+  ours(
     'draft-lone',
     () => 'Your gear has no safeties, so no lift can pin you under a bar.',
     'common practice',

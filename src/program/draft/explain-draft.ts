@@ -40,9 +40,21 @@ export function chosenReasons(program: Program, wishes: Wishes, pace: Pace): rea
     ...(pace.compound === PACES[0].compound
       ? []
       : [draftReason('draft-rests', { ...pace.compound })]),
+    ...pairReasons(program),
     ...(isAlone && !lifts.some(isUnderTheBar) ? [draftReason('draft-lone')] : []),
     ...startReasons(exercises, wishes, program),
   ];
+}
+
+function pairReasons({ days }: Program): readonly Reason[] {
+  const pairs = days.flatMap(({ exercises }) =>
+    exercises.flatMap(({ pair, lift }, at) => {
+      const other = exercises.slice(at + 1).find((each) => pair && each.pair === pair);
+      return other ? [`${lift.name} and ${other.lift.name}`] : [];
+    }),
+  );
+  const names = [...new Set(pairs)].join('; ');
+  return names === '' ? [] : [draftReason('draft-pairs', { names })];
 }
 
 function isApart({ days }: Program): boolean {

@@ -1,8 +1,9 @@
 import { directMuscles, type Lift, MUSCLES, type Muscle } from '../../training/lift.ts';
+import { clashesOf } from '../../training/pairing.ts';
 import { sessionSeconds } from '../../training/set-clock.ts';
 import { weeklyVolume } from '../../training/volume.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
-import { clockedDay, plannedHardSets } from '../check/planned-work.ts';
+import { asPaired, clockedDay, plannedHardSets } from '../check/planned-work.ts';
 import { type Exercise, setsOf } from '../program.ts';
 import { barredBy, exerciseBefore, lineUp } from './choose-lift.ts';
 import { DRAFT_LIMITS, type Pace } from './draft-limits.ts';
@@ -43,7 +44,7 @@ export function planDays(wishes: Wishes, lifts: ReadonlyMap<string, Lift>, pace:
   week.addDirect(wantedMuscles(wishes));
   week.spread(wantedMuscles(wishes));
   week.fillUp(wantedMuscles(wishes));
-  return week.days;
+  return pace.pairs ? week.days.map(inPairs) : week.days;
 }
 
 /** Muscles that should have work of their own, those to bring up first. */
@@ -62,8 +63,37 @@ export function wantedSets(muscle: Muscle, { aim, focus }: Pick<Wishes, 'aim' | 
   return focus.includes(muscle) ? Math.min(high, low + DRAFT_LIMITS.focusExtra) : low;
 }
 
-export const secondsOf = (day: readonly Exercise[], { between }: Pick<Pace, 'between'>): number =>
-  sessionSeconds(clockedDay({ exercises: day }), 1, (between.from + between.to) / 2);
+export const secondsOf = (day: readonly Exercise[], { between, pairs }: Pace): number =>
+  sessionSeconds(
+    clockedDay({ exercises: pairs ? inPairs(day) : day }),
+    1,
+    (between.from + between.to) / 2,
+  );
+
+/**
+ * The day with its straight sets alternating, two lifts and two: each with the next one that leaves
+ * it its rest. While one rests the other works (Robbins 2010, from memory; which ones: common practice).
+ */
+export function inPairs(day: readonly Exercise[]): Exercise[] {
+  const words = new Map<number, string>();
+  for (const [at, exercise] of day.entries()) {
+    if (words.has(at) || exercise.style !== 'straight') continue;
+    const other = day.findIndex(
+      (each, index) =>
+        index > at &&
+        !words.has(index) &&
+        each.style === 'straight' &&
+        clashesOf(asPaired(exercise), asPaired(each)).length === 0,
+    );
+    if (other < 0) continue;
+    const word = String.fromCharCode(97 + words.size / 2);
+    words.set(at, word).set(other, word);
+  }
+  return day.map((exercise, at) => {
+    const pair = words.get(at);
+    return pair === undefined ? exercise : { ...exercise, pair };
+  });
+}
 
 /** What kept lifts that may come in out of a plan, or a muscle short of sets: the true cause. */
 export function obstacle(

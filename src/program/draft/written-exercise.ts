@@ -3,8 +3,9 @@ import type { Exercise, Range, Rest } from '../program.ts';
 
 /** An exercise with the keys and values of a program file. */
 export function writtenExercise(exercise: Exercise, unit: Unit, gearUnit: Unit) {
-  const { lift, start, bar, note } = exercise;
+  const { lift, start, bar, note, pair } = exercise;
   const after = {
+    ...(pair === undefined ? {} : { pair }),
     ...(start === null ? {} : { start: writtenMass(start, unit, gearUnit) }),
     ...(bar === null ? {} : { bar }),
     ...(note === null ? {} : { note }),

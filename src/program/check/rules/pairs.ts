@@ -1,6 +1,6 @@
-import { CLASH_WORDS, clashesOf, type PairClash, type Paired } from '../../../training/pairing.ts';
-import type { Exercise } from '../../program.ts';
+import { CLASH_WORDS, clashesOf, type PairClash } from '../../../training/pairing.ts';
 import { at, type CheckRule } from '../check-rule.ts';
+import { asPaired } from '../planned-work.ts';
 
 /** Rules about exercises whose sets alternate. */
 export const PAIR_RULES = [
@@ -51,5 +51,3 @@ export const PAIR_RULES = [
       ),
   },
 ] as const satisfies readonly CheckRule[];
-
-const asPaired = ({ lift, style, bar }: Exercise): Paired => ({ ...lift, style, bar });
