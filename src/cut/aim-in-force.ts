@@ -42,7 +42,10 @@ export function pausesSaid(decisions: readonly Decision[]): Pause[] {
     const last = pauses.at(-1);
     const open = last !== undefined && isIn(last, date) ? last : null;
     if (open && ENDS[rule] === answer) {
-      pauses[pauses.length - 1] = { ...open, until: date.subtract({ days: 1 }) };
+      pauses.pop();
+      // Begun and ended on one day, it never was.
+      if (daysBetween(open.from, date) > 0)
+        pauses.push({ ...open, until: date.subtract({ days: 1 }) });
     } else if (RESTS[rule] === answer) {
       pauses.push({ from: date, until: null, why: rule });
     } else if (!open && BEGINS.has(rule) && answer === 'yes') {

@@ -289,6 +289,10 @@ describe('the way out of a cut', () => {
     // It can be taken up again.
     atAdvice(over.again(), 'cut-at-rest').keys('o');
     expect(over.again().coach.today().prescription.aim).toBe('cut');
+    // Ended and begun on one day, nothing of what was known is lost.
+    const screen = new Player(WIDE, { over: over.again() }).keys('t').screen();
+    expect(screen).toContain('% a week ±');
+    expect(screen).not.toContain('Not enough data yet');
   });
 
   it('gives a day back that the cut took', () => {
