@@ -34,7 +34,7 @@ const weightQuestion = ({ screen }: Seen<WeightQuestion>, columns: number): Line
     columns,
   ),
   BLANK,
-  ...paragraph('y: yes   n: none of it   esc: not now', columns),
+  ...paragraph('y: yes, n: none of it, esc: not now', columns),
 ];
 
 /** The weekly review: the verdict first, then what it rests on. */
