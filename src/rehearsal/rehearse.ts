@@ -5,6 +5,7 @@ import type { Program } from '../program/program.ts';
 import { dueDay } from '../progression/due-day.ts';
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
 import type { Decision, Past, Result, SessionDone } from '../progression/past.ts';
+import { plannedSeconds } from '../progression/planned-seconds.ts';
 import { prescribe } from '../progression/prescribe.ts';
 import type { Prescription } from '../progression/prescription.ts';
 import { shortDay } from '../progression/short-day.ts';
@@ -14,6 +15,7 @@ import type { SessionState } from '../session/state.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Shares } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
+import { ownPace } from '../training/set-clock.ts';
 import { firstStrengths } from './first-strength.ts';
 import { LIFTER_MODEL, type LifterModel } from './lifter-model.ts';
 import { playSession } from './play-session.ts';
@@ -105,7 +107,8 @@ export function rehearse(program: Program, options: RehearsalOptions): Rehearsal
     kept.push(new Map(lifts.map(([key, trains]) => [key, strengthShare(lifter, trains)])));
     if (!trainsOn(day, program.daysPerWeek, options.away ?? [])) continue;
     const date = from.add({ days: day });
-    const session = play(program, past, { date, lifter, gear, body, random, options });
+    const pace = ownPace(sessions.slice(-LATEST).map(paceSample));
+    const session = play(program, past, { date, lifter, gear, body, random, options, pace });
     past.results.push(...session.results);
     past.sessions.push(session.done);
     sessions.push(session);
@@ -113,6 +116,14 @@ export function rehearse(program: Program, options: RehearsalOptions): Rehearsal
   }
   return { sessions, past, weighIns: body.weighIns, kept };
 }
+
+/** So many of the latest sessions tell the pace, as they do in training. */
+const LATEST = 20;
+
+const paceSample = ({ state, done }: RehearsedSession) => ({
+  planned: plannedSeconds(state.prescription, 1),
+  took: (done.end - done.start) / 1000,
+});
 
 interface GrowingPast extends Past {
   readonly results: Result[];
@@ -153,10 +164,12 @@ interface Evening {
   readonly body: BodyMassCourse;
   readonly random: SeededRandom;
   readonly options: RehearsalOptions;
+  /** What a session takes against what was planned, by the sessions so far. */
+  readonly pace: number;
 }
 
 function play(program: Program, past: GrowingPast, evening: Evening): RehearsedSession {
-  const { date, lifter, gear, body, random, options } = evening;
+  const { date, lifter, gear, body, random, options, pace } = evening;
   const { zone = 0 } = options;
   const wall = date.toZonedDateTime({ timeZone: 'UTC', plainTime: STARTS }).epochMilliseconds;
   const startsAt = { wall: wall - zone * 60_000, up: null, boot: null };
@@ -166,7 +179,7 @@ function play(program: Program, past: GrowingPast, evening: Evening): RehearsedS
     const whole = prescribe(program, day, past, circumstances);
     if (options.minutes === undefined) return whole;
     const lacks = weekLack(program, past, date);
-    return shortDay(whole, { minutes: options.minutes, pace: 1, gear, lacks });
+    return shortDay(whole, { minutes: options.minutes, pace, gear, lacks });
   };
   let prescription = prescribed();
   if (prescription.warnings.some(({ rule }) => rule === LIGHTER_WEEK)) {
