@@ -57,6 +57,13 @@ const RULES = [
     (f) =>
       `The cut ${f.has('ended') ? 'is over' : 'rests'} since ${f.day('since')}, on your word: training is that of maintenance. A yes in the week's review begins it again.`,
   ),
+  rule(
+    'week-relaid',
+    'ours',
+    OURS,
+    (f) =>
+      `This week there is time on ${f.text('days')}: ${f.text('day')} now, for what the week lacks most${f.text('waiting') === '' ? '' : `; ${f.text('waiting')} ${f.text('waiting').includes(' and ') ? 'wait' : 'waits'} for another week`}. v changes it.`,
+  ),
   rule('goal-reached', 'ours', OURS, reachedText),
   rule(
     'goal-too-soon',

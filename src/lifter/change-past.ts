@@ -1,5 +1,7 @@
 import type { ReviewFinding } from '../cut/finding.ts';
+import { WEEK_DAYS, weekdayName } from '../cut/relaid-week.ts';
 import type { History, WaistReading, WeighIn } from '../journal/history.ts';
+import { andText } from '../program/check/words.ts';
 import { HURTS, hurtsOn } from '../progression/hurts.ts';
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
 import { loadWords } from '../progression/load-words.ts';
@@ -76,6 +78,13 @@ export function pastChanger(
       return name === null
         ? 'Today with what you own. u takes it back.'
         : `Today with ${name}. u takes it back.`;
+    },
+    week: ({ days }) => {
+      const said = { rule: WEEK_DAYS, subject: days === null ? null : days.join(' ') };
+      record({ type: 'decided', answer: days === null ? 'no' : 'yes', ...said });
+      return days === null
+        ? 'This week as the program says. u takes it back.'
+        : `This week on ${andText(days.map(weekdayName))}. u takes it back.`;
     },
     measure: ({ length }) => {
       record({ type: 'waist-measured', length, on: lifter.today().toString() });
@@ -228,6 +237,8 @@ export type RecordChange =
   | { readonly kind: 'hurts'; readonly joint: Joint; readonly lasts: 'today' | 'on' | null }
   /** Trained with today: a kit by its name, or what is owned (null). */
   | { readonly kind: 'kit'; readonly name: string | null }
+  /** Weekdays of this week that there are, Monday 1; null: as the program says. */
+  | { readonly kind: 'week'; readonly days: readonly number[] | null }
   /** The waist of today. */
   | { readonly kind: 'measure'; readonly length: Length }
   | {

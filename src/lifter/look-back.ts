@@ -3,6 +3,7 @@ import { answersTo } from '../cut/answers.ts';
 import { reviewReason } from '../cut/cut-rules.ts';
 import { finding, type ReviewFinding } from '../cut/finding.ts';
 import { judgeTooSoon } from '../cut/judge-end.ts';
+import { weekdaysSaid } from '../cut/relaid-week.ts';
 import { type Review, review } from '../cut/review.ts';
 import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { History, WeighIn } from '../journal/history.ts';
@@ -78,6 +79,10 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
     },
     programEdit: ({ changes }) => orProblem(() => programEdit(lifter, changes)),
     kits: () => kitsOf(history(), unit()).map(({ name }) => name),
+    week: () => {
+      const today = lifter.today();
+      return { from: today.dayOfWeek, days: weekdaysSaid(history().decisions, today) };
+    },
     hurts: () => hurtsOn(history().decisions, lifter.today()),
     readings: () => history().weighIns.toReversed(),
     weighing: (instead) => {
@@ -195,6 +200,8 @@ export interface LookBack {
   readonly weighing: (instead: WeighIn | null) => Weighing;
   /** Names of the kits that a day can be trained with. */
   readonly kits: () => readonly string[];
+  /** Today's weekday, Monday 1, and the days of this week that there are; null: as the program says. */
+  readonly week: () => { readonly from: number; readonly days: readonly number[] | null };
   /** Joints that hurt now. */
   readonly hurts: () => readonly Hurt[];
   /** The newest first. */

@@ -1,3 +1,4 @@
+import { relaidWeek } from '../cut/relaid-week.ts';
 import { weekLack } from '../cut/week-lack.ts';
 import type { History, OpenSession } from '../journal/history.ts';
 import type { Day, Program } from '../program/program.ts';
@@ -5,6 +6,7 @@ import { dueDay, leftOfDay } from '../progression/due-day.ts';
 import { plannedSeconds } from '../progression/planned-seconds.ts';
 import { prescribe } from '../progression/prescribe.ts';
 import type { Prescription } from '../progression/prescription.ts';
+import { restAdvice } from '../progression/rest-advice.ts';
 import { shortDay } from '../progression/short-day.ts';
 import { localDate } from '../session/results.ts';
 import { dayWords } from '../text/day-words.ts';
@@ -98,6 +100,12 @@ function prescriptionFor(
     return shortDay(whole, { minutes: within, pace: paceOf(history), gear, lacks });
   };
   const due = dueDay(program, history, today);
+  const week = due.begun ? null : relaidWeek(program, history, today);
+  if (dayName === null && week) {
+    const { rest } = restAdvice(history, week.day, today);
+    const first = [week.why, ...(rest ? [rest] : []), ...aboutAim(lifter)];
+    return told(fitted(prescribed(week.day)), first);
+  }
   const named = dayName === null ? due.day : dayNamed(program, dayName);
   const about = aboutAim(lifter);
   if (named !== due.day) return told(fitted(prescribed(named)), about);

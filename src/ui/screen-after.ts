@@ -34,6 +34,8 @@ function hereAnew(screen: Screen, coach: Coach): Screen {
       return screenAfter('preview', screen, coach);
     case 'weigh':
       return { ...screen, weighing: coach.lookBack.weighing(screen.weighing.instead) };
+    case 'week':
+      return { ...screen, ...coach.lookBack.week() };
     case 'hurts':
       return { ...screen, hurts: coach.lookBack.hurts() };
     case 'readings':

@@ -27,6 +27,7 @@ import { ADVICE_SCREEN, REVIEW_SCREEN, WEIGHT_QUESTION_SCREEN } from './screens/
 import { RUNNER_SCREEN } from './screens/runner.ts';
 import { SETTINGS_SCREEN } from './screens/settings.ts';
 import { SUMMARY_SCREEN } from './screens/summary.ts';
+import { WEEK_SCREEN } from './screens/week.ts';
 import { READINGS_SCREEN, WEIGH_SCREEN } from './screens/weigh.ts';
 import { WHY_SCREEN } from './screens/why.ts';
 import type { Screen, ScreenKind } from './ui-state.ts';
@@ -61,6 +62,7 @@ export const SCREENS: {
   advice: ADVICE_SCREEN,
   hurts: HURTS_SCREEN,
   kits: KITS_SCREEN,
+  week: WEEK_SCREEN,
   goal: GOAL_SCREEN,
   weigh: WEIGH_SCREEN,
   readings: READINGS_SCREEN,

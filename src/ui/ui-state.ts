@@ -192,6 +192,13 @@ export type LookBackScreen =
       readonly now: string | null;
       readonly chosen: number;
     }
+  | {
+      readonly kind: 'week';
+      /** Today's weekday, Monday 1. */
+      readonly from: number;
+      readonly days: readonly number[] | null;
+      readonly chosen: number;
+    }
   | { readonly kind: 'hurts'; readonly hurts: readonly Hurt[]; readonly chosen: number }
   | {
       readonly kind: 'goal';

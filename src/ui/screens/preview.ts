@@ -22,6 +22,7 @@ import { KITS_KEY } from './kits.ts';
 import { PROGRAM_KEY } from './program.ts';
 import { NEW_PROGRAM_KEY } from './question.ts';
 import { REVIEW_KEY } from './review.ts';
+import { WEEK_KEY } from './week.ts';
 import { WEIGH_KEY } from './weigh.ts';
 
 type Preview = Extract<Screen, { kind: 'preview' }>;
@@ -235,6 +236,7 @@ export const PREVIEW_SCREEN: ScreenModule<Preview> = {
     WEIGH_KEY,
     HURTS_KEY,
     KITS_KEY,
+    WEEK_KEY,
     TAKE_BACK,
     PROGRAM_KEY,
     GEAR_KEY,
