@@ -1,6 +1,7 @@
 import { CATALOGUE } from '../program/catalogue.ts';
 import { DRAFT_LIMITS } from '../program/draft/draft-limits.ts';
 import type { Best, Wishes } from '../program/draft/wishes.ts';
+import { namedLift } from '../program/find-lifts.ts';
 import type { Aim } from '../program/program.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { WrongUse } from '../text/problem.ts';
@@ -33,9 +34,13 @@ export const readAnswer = {
     throw wrong('aim', text, 'Write cut, maintain or build.');
   },
   kit: (text: string): Kit => {
-    const kit = KITS[Number(text) - 1];
+    const name = text.trim().toLowerCase();
+    const begun = KITS.filter((kit) => kit.name.startsWith(name));
+    const named = KITS.find((kit) => kit.name === name) ?? (begun.length === 1 ? begun[0] : null);
+    const kit = KITS[Number(text) - 1] ?? named;
     if (kit) return kit;
-    throw wrong('what you own', text, `Write a number from 1 to ${KITS.length}.`);
+    const all = KITS.map((each, at) => `${at + 1} ${each.name}`).join('; ');
+    throw wrong('the kit', text, `Write its number: ${all}.`);
   },
   unit: (text: string): Unit => {
     if (text === 'kg' || text === 'lb') return text;
@@ -70,7 +75,7 @@ const keyed = (text: string): string => text.toLowerCase().replace(/[\s_]+/g, '-
 function liftNamed(text: string, lifts: ReadonlyMap<string, Lift>): string {
   const key = keyed(text);
   if (lifts.has(key)) return key;
-  const byName = [...lifts.values()].find(({ name }) => keyed(name) === key);
+  const byName = namedLift(lifts, text);
   if (byName) return byName.key;
   const near = nearestKey(key, lifts.keys());
   throw new WrongUse({

@@ -26,9 +26,15 @@ const PROBLEMS: Readonly<
       ...(near ? { fix: `Did you mean "${near}"?` } : {}),
     };
   },
-  'commander.optionMissingArgument': (said) => {
+  'commander.optionMissingArgument': (said, row, options) => {
     const flags = quoted(said);
-    return { what: `"${flags.split(' ')[0]}" was given nothing.`, fix: `Write ${flags}.` };
+    const [name = ''] = flags.split(' ');
+    const example = row?.examples.find((each) => each.split(' ').includes(name));
+    const does = options.find((each) => each.flags === flags)?.does;
+    return {
+      what: `"${name}" was given nothing.`,
+      fix: example ? `For example: ${example}.` : `Write ${flags}${does ? `: ${does}` : ''}.`,
+    };
   },
   'commander.missingArgument': (said, row) => ({
     what: `<${quoted(said)}> is missing.`,

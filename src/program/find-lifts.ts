@@ -54,11 +54,13 @@ function nearness(lift: Lift, asked: readonly string[]): number | null {
     const words = wordsIn(text);
     return asked.every((start) => words.some((word) => word.startsWith(start)));
   };
-  const at = names.findIndex(fits);
-  if (at >= 0) return at === 0 ? 0 : 1;
   const muscles = Object.keys(lift.trains).filter(
     (muscle) => lift.trains[muscle as keyof typeof lift.trains] === 1,
   );
+  const at = names.findIndex(fits);
+  // Who types a part of a muscle wants what trains it, whatever else begins so.
+  if (at === 0) return fits(muscles.join(' ')) ? 0 : 1;
+  if (at > 0) return 1;
   return fits([lift.name, lift.pattern, lift.loading, ...muscles].join(' ')) ? 2 : null;
 }
 

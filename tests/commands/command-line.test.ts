@@ -36,7 +36,11 @@ describe('wrong use', () => {
     [['weigh'], '<mass> is missing. For example: holdfast weigh 82.4.', 'weigh'],
     [['weigh', '80', '81'], 'More was typed than "weigh" takes: 80, 81.', 'weigh'],
     [['today', '--dya', 'A'], 'There is no option "--dya" here. Did you mean "--day"?', 'today'],
-    [['today', '--day'], '"--day" was given nothing. Write --day <name>.', 'today'],
+    [
+      ['today', '--day'],
+      '"--day" was given nothing. For example: holdfast today --day B --json.',
+      'today',
+    ],
     [['load', 'abc'], '"abc" is not a mass.', 'load'],
     [['rehearse', '--weeks', 'x'], '--weeks is "x".', 'rehearse'],
     [['settings', 'bel'], 'There is no setting "bel".', 'settings'],

@@ -136,3 +136,15 @@ test('at a terminal it asks, and asks again what it cannot read', async () => {
   expect(text).toContain('It is the program in use now.');
   expect((await home.run('gear')).out).toContain('bench, rack, chin-up bar');
 });
+
+test('a kit is named by its number or the begin of its name, and all are told where it is neither', async () => {
+  const { out } = await home.run('draft', '--kit', 'dumbbells and', '--print');
+  expect(out).toContain('lift: dumbbell-bench-press');
+  const { status, err } = await home.run('draft', '--kit', 'rack', '--print');
+  expect([status, err]).toEqual([2, expect.stringContaining('6 rack, bar, bench and dumbbells')]);
+});
+
+test('a lift that is liked may go by its everyday name', async () => {
+  const { out } = await home.run('draft', '--kit', '6', '--like', 'military press', '--print');
+  expect(out).toContain('lift: overhead-press');
+});

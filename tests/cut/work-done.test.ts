@@ -34,7 +34,7 @@ describe('the work of a week', () => {
     expect(week([plank]).hardSets.get('abs')).toBe(1);
   });
 
-  it('counts a cluster by its effective reps, and tells them', () => {
+  it('counts a cluster by its hard reps, and tells them', () => {
     // Training rules, section 2: the 60 % rule. 15 to failure: reps 10–15 are six; minis 5, 4: nine more.
     const raise = madeResult({
       lift: LIFTS.raise,

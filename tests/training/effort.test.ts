@@ -10,7 +10,7 @@ import {
   tellsStrength,
 } from '../../src/training/effort.ts';
 
-describe('effective reps', () => {
+describe('hard reps', () => {
   // The worked values of the rule: reps past 60 % of the reps to failure. Ours.
   test.each([
     [12, 0, 5],
@@ -40,7 +40,7 @@ describe('hard sets', () => {
     expect(isHardSet(4, 3)).toBe(false);
   });
 
-  test('a cluster counts for its effective reps over those of its lead to failure, to the half', () => {
+  test('a cluster counts for its hard reps over those of its lead to failure, to the half', () => {
     // 21 ÷ 6 = 3.5
     expect(clusterHardSets({ reps: 14, reserve: 1 }, [4, 4, 4, 4])).toBe(3.5);
     expect(clusterHardSets({ reps: 12, reserve: 0 }, [])).toBe(1);
