@@ -296,7 +296,7 @@ export const COMMANDS: readonly CommandRow[] = [
       { flags: '--restore', does: 'brings back what was deleted' },
       { flags: '--dry-run', does: 'with --delete: says what would go, and deletes nothing' },
     ],
-    examples: ['holdfast history --ids', 'holdfast amend k3x9:12 --reps 7'],
+    examples: ['holdfast amend k3x9:12 --reps 7', 'holdfast history --ids'],
     load: () => import('./amend.ts'),
   },
   {

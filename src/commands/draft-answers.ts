@@ -53,7 +53,7 @@ export const readAnswer = {
   },
   lifts: (text: string, { lifts }: AnswersInHand): readonly string[] =>
     parts(text).map((part) => liftNamed(part, lifts)),
-  muscles: (text: string): readonly Muscle[] => parts(text).map(muscleNamed),
+  muscles: (text: string): readonly Muscle[] => [...new Set(parts(text).flatMap(musclesNamed))],
   joints: (text: string): readonly Joint[] =>
     parts(text).map((part) => {
       const found = JOINTS.find((joint) => joint === keyed(part) || `${joint}s` === keyed(part));
@@ -92,14 +92,26 @@ function likely(key: string, lifts: ReadonlyMap<string, Lift>): string {
     : 'Write its key as programs do, such as back-squat.';
 }
 
-function muscleNamed(text: string): Muscle {
+/** What gyms call several muscles together. Common practice. */
+const MUSCLE_GROUPS: Readonly<Record<string, readonly Muscle[]>> = {
+  legs: ['quads', 'hamstrings', 'glutes'],
+  arms: ['biceps', 'triceps'],
+  back: ['lats', 'upper-back'],
+  shoulders: ['front-delts', 'side-delts', 'rear-delts'],
+};
+
+function musclesNamed(text: string): readonly Muscle[] {
   const key = keyed(text);
   const found = MUSCLES.find((muscle) => muscle === key);
-  if (found) return found;
-  const near = nearestKey(key, MUSCLES);
+  if (found) return [found];
+  const group = Object.hasOwn(MUSCLE_GROUPS, key) ? MUSCLE_GROUPS[key] : undefined;
+  if (group) return group;
+  const near = nearestKey(key, [...MUSCLES, ...Object.keys(MUSCLE_GROUPS)]);
   throw new WrongUse({
     what: `There is no muscle "${safeText(text)}".`,
-    fix: near ? `Did you mean "${near}"?` : `Write one of: ${MUSCLES.join(', ')}.`,
+    fix: near
+      ? `Did you mean "${near}"?`
+      : `Write one of: ${[...MUSCLES, ...Object.keys(MUSCLE_GROUPS)].join(', ')}.`,
   });
 }
 

@@ -18,12 +18,18 @@ export const DRAFT_OPTIONS: readonly OptionRow[] = [
     flags: '--hurts <joints...>',
     does: 'joints to spare: shoulder, elbow, wrist, back, hip, knee',
   },
-  { flags: '--focus <muscles...>', does: 'muscles to bring up' },
+  {
+    flags: '--focus <muscles...>',
+    does: 'muscles to bring up: side-delts, or legs, arms, back, shoulders',
+  },
   {
     flags: '--best <bests...>',
     does: 'what you did lately: "back-squat=100kg for 5 leaving 2", reps in reserve last',
   },
-  { flags: '--unit <unit>', does: "kg or lb; your gear's unit by default" },
+  {
+    flags: '--unit <unit>',
+    does: "kg or lb; your gear's by default; a program that is changed keeps its own",
+  },
   { flags: '--name <name>', does: 'what the program is called' },
   { flags: '--from <program>', does: 'change this program, and keep what you wrote in it' },
   { flags: '--out <file>', does: 'file to write; by default one among your programs' },

@@ -145,7 +145,7 @@ function wishesOf(
     hurts: readAnswer.joints(hurts ?? ''),
     focus: readAnswer.muscles(focus ?? ''),
     bests: withHistory(readAnswer.bests(best ?? '', reading), lifter),
-    unit: reading.unit,
+    unit: from?.program.unit ?? reading.unit,
     aim: aim === undefined ? (from?.program.aim ?? 'cut') : readAnswer.aim(aim),
     bodyMass: lifter.journal().history().bodyMassOn(lifter.today()),
     from,

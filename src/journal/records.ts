@@ -256,6 +256,7 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   'day-shortened': withFields({
     minutes: between(0, 1440),
     exercises: listOf(withFields({ ...exercise, sets: wholeBetween(0, 100), rest })),
+    pairs: maybe(listOf(listOf(number))),
     restBetween: rest,
     cut: listOf(reason),
   }),

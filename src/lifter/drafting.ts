@@ -160,7 +160,9 @@ function wishesOf(answers: Answers, lifter: Lifter): Wishes {
 /** What the check would better in a draft; what was given up for a cause is not asked for again. */
 export function adviceOn({ program, lost }: Draft, gear: Gear): readonly FindingWords[] {
   const given = new Set(lost.map(({ facts }) => keyWords(String(facts.muscle))));
-  const isGiven = ({ facts: { muscle, muscles } }: FindingWords): boolean => {
+  const isGiven = ({ facts: { muscle, muscles, pattern } }: FindingWords): boolean => {
+    // A movement that is nowhere stands among what was given up.
+    if (pattern !== undefined) return true;
     const named = String(muscle ?? muscles ?? '').split(/, | and /);
     return named.every((each) => given.has(keyWords(each)));
   };

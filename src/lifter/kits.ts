@@ -1,4 +1,6 @@
+import { Temporal } from 'temporal-polyfill';
 import type { History } from '../journal/history.ts';
+import { dateOf } from '../session/results.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import type { Gear } from '../training/gear.ts';
@@ -20,12 +22,19 @@ export function kitsOf({ kits }: Pick<History, 'kits'>, unit: Unit): readonly Na
   return [...kits, ...ready.map(({ name, gear }) => ({ name, gear: gear(unit) }))];
 }
 
-/** The kit that is trained with on a day, as the lifter said last; null: what they own. */
-export function kitOn(
-  { decisions }: Pick<History, 'decisions'>,
-  day: History['decisions'][number]['date'],
+/**
+ * The kit that is trained with today, as the lifter said last, on this day or since the session
+ * that is open was begun; null: what they own.
+ */
+export function kitNow(
+  { decisions, open }: Pick<History, 'decisions' | 'open'>,
+  today: Temporal.PlainDate,
 ): string | null {
-  const said = decisions.findLast(({ rule, date }) => rule === KIT_TODAY && date.equals(day));
+  const session = open.findLast(({ foreign }) => !foreign);
+  const from = session ? dateOf(session.state) : today;
+  const said = decisions.findLast(
+    ({ rule, date }) => rule === KIT_TODAY && Temporal.PlainDate.compare(date, from) >= 0,
+  );
   return said?.answer === 'yes' ? said.subject : null;
 }
 

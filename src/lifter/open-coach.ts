@@ -16,6 +16,7 @@ import type { Settings } from '../settings/settings.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { nextAbove, nextBelow } from '../training/loads.ts';
 import { type Mass, readsAs, type Unit } from '../training/mass.ts';
+import type { Reading } from '../training/reading.ts';
 import { openProgramEditor } from './change-program.ts';
 import type { Choices, Coach, NearLoads } from './coach.ts';
 import { openDrafting } from './drafting.ts';
@@ -158,7 +159,8 @@ export function openCoach(
   const settingsKeeper = { now: () => settings, keep: keepNow };
   const drafting = openDrafting(lifter, settingsKeeper);
   const lookBack = openLookBack(lifter, settingsKeeper, unit);
-  const shortenSources = () => ({
+  const shortenSources = (now: Reading) => ({
+    now,
     history: history(),
     program: readable(),
     circumstances: behindIt().circumstances,
@@ -202,10 +204,10 @@ export function openCoach(
       sparing(exercise)
         .slice(0, ALTERNATIVES)
         .map((lift) => anew(exercise, { kind: 'other-lift', lift })),
-    minutesLeft: () => (live ? minutesLeft(live.state(), shortenSources()) : 0),
+    minutesLeft: () => (live ? minutesLeft(live.state(), shortenSources(live.now())) : 0),
     shortenTo: (minutes) => {
       if (!live) throw new Error('Only a session that runs is shortened.');
-      return shortenTo(live.state(), minutes, shortenSources());
+      return shortenTo(live.state(), minutes, shortenSources(live.now()));
     },
     hasAlternatives: (exercise) => sparing(exercise).length > 0,
     withLoad,

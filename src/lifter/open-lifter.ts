@@ -9,7 +9,7 @@ import { type Problem, Refusal } from '../text/problem.ts';
 import { defaultGear } from '../training/default-gear.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Unit } from '../training/mass.ts';
-import { kitNamed, kitOn, kitsOf } from './kits.ts';
+import { kitNamed, kitNow, kitsOf } from './kits.ts';
 import { type LifterFiles, openLifterFiles } from './lifter-files.ts';
 import { lastOf, once } from './once.ts';
 import type { Ports } from './ports.ts';
@@ -122,7 +122,7 @@ export function openLifter(ports: Ports, wishes: AskedFor): Lifter {
   const gear = (): Gear => knownGear() ?? defaultGear(unit());
   const kitToday = (): string | null => {
     const history = files.journal().history();
-    const name = wishes.kit ?? kitOn(history, today());
+    const name = wishes.kit ?? kitNow(history, today());
     return name === null ? null : kitNamed(kitsOf(history, unit()), name).name;
   };
   // The same kit is asked for many times, and what is worked out of gear is kept by the gear.

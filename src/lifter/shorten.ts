@@ -6,8 +6,11 @@ import { plannedSeconds } from '../progression/planned-seconds.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import { shortDay } from '../progression/short-day.ts';
 import type { SessionCommand } from '../session/command.ts';
-import { isCluster, isOver } from '../session/next-set.ts';
+import { isCluster, isOver, plannedSets, setsAskedOf } from '../session/next-set.ts';
+import { pairedIn } from '../session/pairs.ts';
+import { stageNow } from '../session/stage-now.ts';
 import type { ExerciseState, SessionState } from '../session/state.ts';
+import type { Reading } from '../training/reading.ts';
 import { paceOf } from './prepare.ts';
 
 type Shorten = Extract<SessionCommand, { do: 'shorten' }>;
@@ -18,27 +21,34 @@ export interface ShortenSources {
   /** Null where its file cannot be read: then nothing of the week is known to lack. */
   readonly program: Program | null;
   readonly circumstances: Circumstances;
+  readonly now: Reading;
 }
 
 /** Minutes that what is left of a session takes at the lifter's own pace. */
-export const minutesLeft = (session: SessionState, { history }: ShortenSources): number =>
-  Math.round(plannedSeconds(leftOf(session), paceOf(history)) / 60);
+export const minutesLeft = (session: SessionState, sources: ShortenSources): number =>
+  Math.round(secondsLeft(session, sources) / 60);
 
 /** What is left of a session cut to so many minutes, the way a short day is; to be sent to the session. */
 export function shortenTo(
   session: SessionState,
   minutes: number,
-  { history, program, circumstances }: ShortenSources,
+  sources: ShortenSources,
 ): Shorten {
+  const { history, program, circumstances } = sources;
   const { gear, today } = circumstances;
   const lacks = program ? weekLack(program, history, today) : new Map();
+  const pace = paceOf(history);
   const left = leftOf(session);
-  const cut = shortDay(left, { minutes, pace: paceOf(history), gear, lacks });
+  const bound = secondsLeft(session, sources) - plannedSeconds(left, pace);
+  const cut = shortDay(left, { minutes: minutes - bound / 60, pace, gear, lacks });
   const kept = new Map(cut.exercises.map((each) => [each.track, each]));
   return {
     do: 'shorten',
     minutes,
     restBetween: cut.restBetween,
+    pairs: pairedIn(cut.exercises)
+      .map((pair) => pair.map((at) => Number(cut.exercises[at]?.track)))
+      .filter((pair) => !session.pairs.some((before) => isEqual(before, pair))),
     exercises: left.exercises.map(({ track }) => {
       const exercise = Number(track);
       const work = session.exercises[exercise];
@@ -53,23 +63,57 @@ export function shortenTo(
   };
 }
 
-/** What is left to do as a day of its own; each exercise goes by its position. A cluster under way runs to its end. */
+/** Seconds that what is left takes: the rest that runs, then the cluster under way, then all else. */
+function secondsLeft(session: SessionState, { history, now }: ShortenSources): number {
+  const left = leftOf(session);
+  const exercises = [...session.exercises.flatMap(clusterUnderWay), ...left.exercises];
+  const stage = stageNow(session, now);
+  const resting = stage.kind === 'resting' ? (stage.toEarlyMs + stage.toLateMs) / 2000 : 0;
+  return plannedSeconds({ ...left, exercises }, paceOf(history)) + resting;
+}
+
+/** What is left to do and can be cut, as a day of its own; each exercise goes by its position. */
 const leftOf = (session: SessionState): Prescription => ({
   ...session.prescription,
-  exercises: session.exercises.flatMap((each, at) => {
-    const isOpen = !isOver(each) && !(isCluster(each) && each.done.length > 0);
-    return isOpen ? [remaining(each, String(at))] : [];
-  }),
+  exercises: session.exercises.flatMap((each, at) =>
+    isOver(each) || isUnderWay(each) ? [] : [remaining(each, at, session.pairs)],
+  ),
 });
 
-function remaining(each: ExerciseState, track: string): PrescribedExercise {
-  const { prescribed, done, skipped, warmUpsDone, warmUpsSkipped } = each;
+/** A cluster that was begun runs to its end. */
+const isUnderWay = (each: ExerciseState): boolean => isCluster(each) && each.done.length > 0;
+
+function clusterUnderWay(each: ExerciseState): readonly PrescribedExercise[] {
+  const { prescribed } = each;
+  if (isOver(each) || !isUnderWay(each) || !prescribed.minis) return [];
+  const minis = { ...prescribed.minis, mostSets: 1 + plannedSets(each) - each.done.length };
+  return [{ ...prescribed, sets: [], minis, warmUp: [], warmsUp: false }];
+}
+
+function remaining(
+  each: ExerciseState,
+  at: number,
+  pairs: SessionState['pairs'],
+): PrescribedExercise {
+  const { done, skipped, warmUpsDone, warmUpsSkipped } = each;
+  const { pair: _, ...prescribed } = each.prescribed;
+  const pair = pairs.findIndex((some) => some.includes(at));
   const behind = done.length + skipped;
   const isWarm = behind > 0 || warmUpsSkipped || warmUpsDone > 0;
+  const last = prescribed.sets.at(-1);
   return {
     ...prescribed,
-    track,
-    sets: prescribed.sets.slice(behind),
+    track: String(at),
+    ...(pair >= 0 && { pair: String(pair) }),
+    sets: last
+      ? Array.from(
+          { length: setsAskedOf(each) - behind },
+          (_, index) => prescribed.sets[behind + index] ?? last,
+        )
+      : [],
     ...(isWarm && { warmUp: [], warmsUp: false }),
   };
 }
+
+const isEqual = (a: readonly number[], b: readonly number[]): boolean =>
+  a.length === b.length && a.every((one) => b.includes(one));

@@ -1,6 +1,8 @@
+import { group } from 'd3-array';
 import { isHardSet } from '../training/effort.ts';
 import type { Gear } from '../training/gear.ts';
 import { MUSCLES, type Muscle } from '../training/lift.ts';
+import { clashesOf, pairWords, shareHandles } from '../training/pairing.ts';
 import type { Reason } from '../training/rule.ts';
 import { plannedClusterHardSets, weeklyVolume } from '../training/volume.ts';
 import { LIMITS } from './limits.ts';
@@ -25,34 +27,48 @@ interface Kept {
   readonly early: boolean;
 }
 
+/** What is done of a day: of each exercise in order, and whether sets alternate that may. */
+interface Plan {
+  readonly kept: readonly Kept[];
+  readonly pairs: boolean;
+}
+
 /**
  * The best session that fits into the minutes: the whole one where it does; else with rests ended
- * early; else built up anew, compounds of the muscles furthest under their week first, then
- * clusters, then other isolation, each with its fewest sets before any gets more. Warm-ups and
- * order stay. What is cut stands in `short`, and the shorter plan is the one that is judged. Ours.
+ * early; else with sets that alternate, too; else built up anew, compounds of the muscles furthest
+ * under their week first, then clusters, then other isolation, each with its fewest sets before any
+ * gets more. Warm-ups and order stay. What is cut stands in `short`, and the shorter plan is the one
+ * that is judged. Ours.
  */
 export function shortDay(whole: Prescription, time: TimeThereIs): Prescription {
   const { exercises } = whole;
-  const fits = (plan: readonly Kept[]): boolean =>
-    secondsOf(whole, plan, time) <= time.minutes * 60;
-  const full = exercises.map(({ sets }) => ({ sets: sets.length, early: false }));
+  const fits = (plan: Plan): boolean => secondsOf(whole, plan, time) <= time.minutes * 60;
   if (exercises.length === 0 || plannedSeconds(whole, time.pace) <= time.minutes * 60) return whole;
-  const early = full.map(({ sets }) => ({ sets, early: true }));
-  const plan = withRestsBack(fits(early) ? early : filled(exercises, time, fits), fits);
+  const early = exercises.map(({ sets }) => ({ sets: sets.length, early: true }));
+  const all = { kept: early, pairs: true };
+  const plan = withRestsBack(
+    inTurnIfNeeded(fits(all) ? all : filled(exercises, time, fits), fits),
+    fits,
+  );
   return told(whole, plan, time);
 }
+
+const inTurnIfNeeded = (plan: Plan, fits: (plan: Plan) => boolean): Plan => {
+  const apart = { ...plan, pairs: false };
+  return fits(apart) ? apart : plan;
+};
 
 /** Takes what is wanted most and still fits, until nothing does. */
 function filled(
   exercises: readonly PrescribedExercise[],
   time: TimeThereIs,
-  fits: (plan: readonly Kept[]) => boolean,
-): readonly Kept[] {
+  fits: (plan: Plan) => boolean,
+): Plan {
   const lacks = new Map(time.lacks);
-  let plan: readonly Kept[] = exercises.map(() => ({ sets: 0, early: true }));
+  let plan: Plan = { kept: exercises.map(() => ({ sets: 0, early: true })), pairs: true };
   for (;;) {
     const steps = exercises
-      .map((exercise, at) => ({ exercise, at, from: plan[at]?.sets ?? 0 }))
+      .map((exercise, at) => ({ exercise, at, from: plan.kept[at]?.sets ?? 0 }))
       .filter(({ exercise, from }) => from < exercise.sets.length)
       .map((step) => ({ ...step, to: step.from === 0 ? fewestOf(step.exercise) : step.from + 1 }))
       .sort(
@@ -62,12 +78,12 @@ function filled(
           wanted(b.exercise, lacks) - wanted(a.exercise, lacks) ||
           a.at - b.at,
       );
-    const after = (step: { readonly at: number; readonly to: number }): readonly Kept[] =>
-      plan.map((kept, at) => (at === step.at ? { ...kept, sets: step.to } : kept));
+    const after = ({ at, to }: { readonly at: number; readonly to: number }): Plan =>
+      withKept(plan, at, { sets: to });
     const taken =
       steps.find((step) => fits(after(step))) ??
       // Something is better than nothing, and its minutes are told.
-      (plan.every(({ sets }) => sets === 0) ? steps[0] : undefined);
+      (plan.kept.every(({ sets }) => sets === 0) ? steps[0] : undefined);
     if (!taken) return plan;
     plan = after(taken);
     const { exercise, from, to } = taken;
@@ -76,6 +92,11 @@ function filled(
     }
   }
 }
+
+const withKept = (plan: Plan, at: number, change: Partial<Kept>): Plan => ({
+  ...plan,
+  kept: plan.kept.map((kept, index) => (index === at ? { ...kept, ...change } : kept)),
+});
 
 /** Compounds first; of isolation a cluster does the most in a minute. */
 const RANK = ({ kind, style }: PrescribedExercise): number => {
@@ -93,29 +114,38 @@ const wanted = ({ trains }: PrescribedExercise, lacks: ReadonlyMap<Muscle, numbe
   );
 
 /** Gives whole rests back, from the first exercise on, as far as the minutes go. */
-const withRestsBack = (
-  plan: readonly Kept[],
-  fits: (plan: readonly Kept[]) => boolean,
-): readonly Kept[] =>
-  plan.reduce((so, _, index) => {
-    const more = so.map((kept, at) => (at === index ? { ...kept, early: false } : kept));
+const withRestsBack = (plan: Plan, fits: (plan: Plan) => boolean): Plan =>
+  plan.kept.reduce((so, _, at) => {
+    const more = withKept(so, at, { early: false });
     return fits(more) ? more : so;
   }, plan);
 
-const secondsOf = (whole: Prescription, plan: readonly Kept[], time: TimeThereIs): number =>
+const secondsOf = (whole: Prescription, plan: Plan, time: TimeThereIs): number =>
   plannedSeconds(written(whole, plan, time), time.pace);
 
 /** The exercises that are kept, cut as the plan says. Between exercises rests end early. */
-function written(whole: Prescription, plan: readonly Kept[], { gear }: TimeThereIs): Prescription {
-  const exercises = whole.exercises.flatMap((exercise, at) => {
-    const { sets = 0, early = false } = plan[at] ?? {};
+function written(whole: Prescription, { kept, pairs }: Plan, { gear }: TimeThereIs): Prescription {
+  const some = whole.exercises.flatMap((exercise, at) => {
+    const { sets = 0, early = false } = kept[at] ?? {};
     return sets === 0 ? [] : [cut(exercise, sets, early)];
   });
+  const exercises = pairs ? inTurn(some, gear) : some;
   return {
     ...whole,
     restBetween: { from: whole.restBetween.from, to: whole.restBetween.from },
     exercises: withWarmUps(exercises, gear),
   };
+}
+
+function inTurn(day: readonly PrescribedExercise[], gear: Gear): readonly PrescribedExercise[] {
+  const words = pairWords(
+    day,
+    (one, other) => clashesOf(one, other).length > 0 || shareHandles(one, other, gear),
+  );
+  return day.map((exercise, at) => {
+    const pair = words[at];
+    return pair === undefined ? exercise : { ...exercise, pair };
+  });
 }
 
 function cut(exercise: PrescribedExercise, sets: number, early: boolean): PrescribedExercise {
@@ -133,17 +163,15 @@ function cut(exercise: PrescribedExercise, sets: number, early: boolean): Prescr
 const setsReason = ({ name, sets: { length } }: PrescribedExercise, sets: number): Reason =>
   because('short-sets', { name, sets, of: length });
 
-function told(whole: Prescription, plan: readonly Kept[], time: TimeThereIs): Prescription {
+function told(whole: Prescription, plan: Plan, time: TimeThereIs): Prescription {
   const short = written(whole, plan, time);
   const seconds = plannedSeconds(short, time.pace);
   const left = Math.max(0, Math.floor((time.minutes * 60 - seconds) / 60));
   const reasons = whole.exercises.flatMap((exercise, at): readonly Reason[] => {
-    const { sets = 0 } = plan[at] ?? {};
+    const { sets = 0 } = plan.kept[at] ?? {};
     if (sets === exercise.sets.length) return [];
     if (sets > 0) return [setsReason(exercise, sets)];
-    const least = plan.map((kept, index) =>
-      index === at ? { sets: fewestOf(exercise), early: true } : kept,
-    );
+    const least = withKept(plan, at, { sets: fewestOf(exercise), early: true });
     const takes = Math.ceil((secondsOf(whole, least, time) - seconds) / 60);
     return [because('short-left-out', { name: exercise.name, takes, left })];
   });
@@ -155,6 +183,7 @@ function told(whole: Prescription, plan: readonly Kept[], time: TimeThereIs): Pr
       cut: [
         ...(tooLong ? [because('short-least', { minutes: Math.round(seconds / 60) })] : []),
         ...restReasons(whole, plan),
+        ...pairReasons(whole, short),
         ...reasons,
         ...weekReasons(whole, short, time.lacks),
       ],
@@ -162,17 +191,29 @@ function told(whole: Prescription, plan: readonly Kept[], time: TimeThereIs): Pr
   };
 }
 
-function restReasons({ exercises }: Prescription, plan: readonly Kept[]): readonly Reason[] {
+function restReasons({ exercises }: Prescription, { kept }: Plan): readonly Reason[] {
   const early = exercises.filter(
     ({ style, rest, sets }, at) =>
-      plan[at]?.early &&
-      plan[at].sets > 1 &&
+      kept[at]?.early &&
+      kept[at].sets > 1 &&
       sets.length > 1 &&
       style === 'straight' &&
       rest.from < rest.to,
   );
   const names = early.map(({ name }) => name).join(', ');
   return [because('short-rests', { names })];
+}
+
+/** The exercises whose sets alternate only because time is short. */
+function pairReasons(whole: Prescription, short: Prescription): readonly Reason[] {
+  const paired = short.exercises.filter(
+    ({ track, pair }) =>
+      pair !== undefined && whole.exercises.find((each) => each.track === track)?.pair !== pair,
+  );
+  const names = [...group(paired, ({ pair }) => pair).values()].map((pair) =>
+    pair.map(({ name }) => name).join(' and '),
+  );
+  return names.length > 0 ? [because('short-pairs', { names: names.join('; ') })] : [];
 }
 
 /** Of what was cut today, what the week lacks now. */

@@ -1,7 +1,5 @@
-import type { Rest } from '../program/program.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import type { Reason } from '../training/rule.ts';
-import type { Replacement, SetNumbers, Shortened } from './events.ts';
+import type { Cut, Replacement, SetNumbers } from './events.ts';
 
 /** What the lifter asks for; `decide` turns it into facts, or into the sentence why not. */
 export type SessionCommand =
@@ -22,16 +20,7 @@ export type SessionCommand =
   | { readonly do: 'part-pair'; readonly exercise: number }
   | { readonly do: 'add-set' }
   | { readonly do: 'end-cluster' }
-  | {
-      readonly do: 'shorten';
-      /** Minutes that there are from here on. */
-      readonly minutes: number;
-      /** Of each exercise with work left: its sets in all, those behind it too, and its rest from here on. */
-      readonly exercises: readonly Shortened[];
-      readonly restBetween: Rest;
-      /** What was cut, and why. */
-      readonly cut: readonly Reason[];
-    }
+  | ({ readonly do: 'shorten' } & Cut)
   | {
       readonly do: 'replace';
       readonly exercise: number;

@@ -38,6 +38,19 @@ export interface Shortened {
   readonly rest: Rest;
 }
 
+/** What is left of a session, cut to the time there is. */
+export interface Cut {
+  /** Minutes that there are from here on. */
+  readonly minutes: number;
+  /** Of each exercise with work left: what it comes to now, sets behind it too, and its rest from here on. */
+  readonly exercises: readonly Shortened[];
+  /** Exercises whose sets alternate from here on. Absent in old journals. */
+  readonly pairs?: readonly (readonly number[])[];
+  readonly restBetween: Rest;
+  /** What was cut, and why. */
+  readonly cut: readonly Reason[];
+}
+
 /**
  * What happened in a session, as facts that carry all they need: a fold over them never asks
  * progression, and a fold by a newer version gives the same results.
@@ -72,16 +85,7 @@ export type SessionFact =
   | { readonly type: 'pair-parted'; readonly exercise: number }
   | { readonly type: 'set-added'; readonly exercise: number }
   /** There is less time than was thought. */
-  | {
-      readonly type: 'day-shortened';
-      /** Minutes that there are from here on. */
-      readonly minutes: number;
-      /** Of each exercise with work left: its sets in all, those behind it too, and its rest from here on. */
-      readonly exercises: readonly Shortened[];
-      readonly restBetween: Rest;
-      /** What was cut, and why. */
-      readonly cut: readonly Reason[];
-    }
+  | ({ readonly type: 'day-shortened' } & Cut)
   | { readonly type: 'cluster-ended'; readonly exercise: number; readonly reason: ClusterEnd }
   /** Numbers were corrected, and as they are now they do not end the cluster. */
   | { readonly type: 'cluster-resumed'; readonly exercise: number }

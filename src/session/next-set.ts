@@ -62,11 +62,21 @@ export function isOver(exercise: ExerciseState): boolean {
  * with those that the lifter added, less what was done of it as another lift.
  */
 export function plannedSets(exercise: ExerciseState): number {
-  const { prescribed, added, earlier } = exercise;
-  if (prescribed.minis) return prescribed.minis.mostSets;
-  const before = earlier.reduce((sum, work) => sum + setsCounted(work), 0);
-  return Math.max(1, prescribed.sets.length - before) + added;
+  const { prescribed, added } = exercise;
+  return prescribed.minis ? prescribed.minis.mostSets : setsOfLift(exercise) + added;
 }
+
+/** Straight sets that are asked of the lift as it is now: of those planned, what it was not done for as another lift. */
+export const setsOfLift = (exercise: ExerciseState): number =>
+  Math.max(1, exercise.prescribed.sets.length - setsBefore(exercise));
+
+/** Sets of the exercise that were done or skipped as another lift. */
+export const setsBefore = ({ earlier }: ExerciseState): number =>
+  earlier.reduce((sum, work) => sum + setsCounted(work), 0);
+
+/** As {@link plannedSets}, a cluster counted as one. */
+export const setsAskedOf = (exercise: ExerciseState): number =>
+  isCluster(exercise) ? 1 : plannedSets(exercise);
 
 /** Work sets done and skipped; a cluster counts as one. */
 export const setsCounted = (work: LiftWork): number =>

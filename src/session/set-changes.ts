@@ -1,7 +1,8 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { elapsedMs, type Reading } from '../training/reading.ts';
 import type { SessionEvent, SetPlace, Shortened } from './events.ts';
-import { pairedIn } from './pairs.ts';
+import { isCluster, setsBefore, setsOfLift } from './next-set.ts';
+import { pairedIn, pairedNow } from './pairs.ts';
 import { laterBy } from './stage-now.ts';
 import type { DoneSet, ExerciseState, LiftWork, SessionState } from './state.ts';
 
@@ -137,23 +138,17 @@ type DayShortened = Extract<SessionEvent, { type: 'day-shortened' }>;
 
 /**
  * The session with less time: what was cut was never asked for, so that the rest of it counts as
- * done as planned. What is left out altogether can still be chosen.
+ * done as planned. Sets that the lifter added go first. What is left out altogether can still be
+ * chosen.
  */
 export function shortenDay(
   state: SessionState,
-  { minutes, exercises, restBetween, cut }: DayShortened,
+  { minutes, exercises, pairs, restBetween, cut }: DayShortened,
 ): SessionState {
   const by = new Map(exercises.map((each) => [each.exercise, each]));
-  const asked = (
-    prescribed: PrescribedExercise,
-    { sets, rest }: Shortened,
-  ): PrescribedExercise => ({
-    ...prescribed,
-    sets: prescribed.sets.slice(0, sets),
-    rest,
-  });
   return {
     ...state,
+    pairs: (pairs ?? []).reduce(pairedNow, state.pairs),
     exercises: state.exercises.map((each, at) => {
       const plan = by.get(at);
       if (!plan) return each;
@@ -161,22 +156,39 @@ export function shortenDay(
       if (isOut && each.done.length === 0) return { ...each, leftOut: true };
       return {
         ...each,
-        prescribed: asked(each.prescribed, plan),
-        judgedBy: each.judgedBy && asked(each.judgedBy, plan),
+        added: addedWithin(each, plan.sets),
+        prescribed: asked(each.prescribed, each, plan),
+        judgedBy: each.judgedBy && asked(each.judgedBy, each, plan),
       };
     }),
     prescription: {
       ...state.prescription,
       restBetween,
       exercises: state.prescription.exercises.map((each, at) => {
-        const plan = by.get(at);
-        if (!plan) return each;
-        return plan.sets === 0 ? { ...each, sets: [], minis: null } : asked(each, plan);
+        const [plan, now] = [by.get(at), state.exercises[at]];
+        if (!plan || !now) return each;
+        const isNone = plan.sets === 0 && setsBefore(now) === 0;
+        return isNone ? { ...each, sets: [], minis: null } : asked(each, now, plan);
       }),
       short: { minutes, cut },
     },
   };
 }
+
+/** Of the sets that the lifter added, those within so many sets in all. */
+const addedWithin = (now: ExerciseState, sets: number): number =>
+  isCluster(now) ? 0 : Math.min(now.added, Math.max(0, sets - setsOfLift(now)));
+
+/** What is asked of an exercise, with those sets that were done of it as another lift. */
+const asked = (
+  prescribed: PrescribedExercise,
+  now: ExerciseState,
+  { sets, rest }: Shortened,
+): PrescribedExercise => ({
+  ...prescribed,
+  sets: prescribed.sets.slice(0, sets - addedWithin(now, sets) + setsBefore(now)),
+  rest,
+});
 
 /** Is there anything to keep of this work: sets, or a pain to ask about next time? */
 export const hasResult = ({ done, pain }: LiftWork): boolean => done.length > 0 || pain;

@@ -1,4 +1,5 @@
 import type { Problem } from '../text/problem.ts';
+import type { Gear } from './gear.ts';
 import { directMuscles, type Lift } from './lift.ts';
 
 /** What two lifts share that wants rest, so that their sets do not alternate. */
@@ -46,6 +47,38 @@ export const CLASH_WORDS: Readonly<Record<PairClash, string>> = {
   grip: 'both tire the grip, which would not rest',
   'lower-back': 'both load the lower back, which would not rest',
 };
+
+/**
+ * Words for the straight sets of a day that can alternate, two and two: each with the next one that
+ * leaves it its rest. While one rests the other works (Robbins 2010, from memory; which ones: common
+ * practice). By position; who has a word keeps it, who finds no partner has none.
+ */
+export function pairWords<
+  One extends Pick<Paired, 'style'> & { readonly pair?: string | undefined },
+>(day: readonly One[], clash: (one: One, other: One) => boolean): readonly (string | undefined)[] {
+  const words = day.map(({ pair }) => pair);
+  const free = [...'abcdefghijklmnopqrstuvwxyz'].filter((word) => !words.includes(word));
+  const isOpen = (at: number) => words[at] === undefined && day[at]?.style === 'straight';
+  for (const [at, one] of day.entries()) {
+    if (!isOpen(at)) continue;
+    const other = day.findIndex((each, index) => index > at && isOpen(index) && !clash(one, each));
+    if (other < 0) continue;
+    const word = free.shift();
+    words[at] = word;
+    words[other] = word;
+  }
+  return words;
+}
+
+/**
+ * Would two dumbbell lifts go by one pair of handles, loaded anew after every set? Ours: whoever owns
+ * fixed dumbbells has one for each.
+ */
+export const shareHandles = (
+  a: Pick<Lift, 'loading'>,
+  b: Pick<Lift, 'loading'>,
+  { dumbbells }: Pick<Gear, 'dumbbells'>,
+): boolean => a.loading === 'dumbbell' && b.loading === 'dumbbell' && dumbbells.length === 0;
 
 /** The first reason why some of these should not alternate; null where all may. */
 export function pairClash(lifts: readonly Paired[]): Problem | null {

@@ -73,10 +73,12 @@ export function shortText({ minutes, cut }: NonNullable<Prescription['short']>):
     cut.filter(({ rule }) => rule === key).map(({ facts }) => String(facts.name));
   const out = named('short-left-out');
   const fewer = named('short-sets');
+  const inTurn = cut.find(({ rule }) => rule === 'short-pairs');
   const what = [
     ...(out.length > 0 ? [`without ${out.join(', ')}`] : []),
     ...(fewer.length > 0 ? [`fewer sets of ${fewer.join(', ')}`] : []),
     'shorter rests',
+    ...(inTurn ? [`in turn ${inTurn.facts.names}`] : []),
   ];
   return `Cut to ${minutes} min: ${what.join('; ')}.`;
 }

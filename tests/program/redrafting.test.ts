@@ -2,6 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it, vi } from 'vitest';
 import { draftProgram } from '../../src/program/draft/draft-program.ts';
 import { readProgram } from '../../src/program/read-program.ts';
+import { KITS } from '../../src/training/kits.ts';
+import { kilograms } from '../../src/training/mass.ts';
 import { DAYS, someWishes } from './some-wishes.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -56,4 +58,34 @@ days:
   expect(draft.text).toContain('- name: Monday');
   expect(draft.text).not.toContain('good-morning');
   expect(draft.program.days).toHaveLength(3);
+});
+
+describe('changed to other gear', () => {
+  const from = before(readFileSync('programs/three-day.yaml', 'utf8'));
+
+  it.each(KITS.map(({ name, gear }) => ({ name, gear: gear('kg') })))(
+    'leaves no day without a compound lift: $name',
+    ({ gear }) => {
+      const draft = draftProgram(someWishes({ from, gear, unit: 'kg' }));
+      for (const { name, exercises } of draft.program.days) {
+        const compounds = exercises.filter(({ lift }) => lift.kind === 'compound');
+        expect(
+          compounds.length,
+          `${name}: ${exercises.map(({ lift }) => lift.key)}`,
+        ).toBeGreaterThan(1);
+      }
+      expect(draft.lost.filter(({ facts }) => facts.cause === 'recovery')).toEqual([]);
+    },
+  );
+
+  it('starts with what that gear can make, in the unit of the program, and says so', () => {
+    const [, , , , , rack] = KITS;
+    const draft = draftProgram(someWishes({ from, gear: rack!.gear('lb'), unit: 'kg' }));
+    expect(draft.program.unit).toBe('kg');
+    expect(draft.findings.map(({ rule }) => rule)).not.toContain('unloadable-start');
+    expect(draft.chosen.map(({ rule }) => rule)).toContain('draft-start-made');
+    const [squat] = draft.program.days.flatMap(({ exercises }) => exercises);
+    expect(squat?.start).toBeLessThanOrEqual(kilograms(40));
+    expect(squat?.start).toBeGreaterThan(kilograms(37));
+  });
 });

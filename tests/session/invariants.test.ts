@@ -4,7 +4,13 @@ import { fold } from '../../src/session/apply.ts';
 import type { SessionCommand } from '../../src/session/command.ts';
 import { decide } from '../../src/session/decide.ts';
 import { inForce } from '../../src/session/in-force.ts';
-import { plannedSets, worksOf } from '../../src/session/next-set.ts';
+import {
+  isCluster,
+  isOver,
+  plannedSets,
+  setsAskedOf,
+  worksOf,
+} from '../../src/session/next-set.ts';
 import { resultsOf } from '../../src/session/results.ts';
 import { stageNow } from '../../src/session/stage-now.ts';
 import type { SessionState } from '../../src/session/state.ts';
@@ -26,7 +32,13 @@ const LIFTS = [
   cluster({ warmUp }),
   straight(),
   straight({ track: 'hold', counts: 'seconds', sets: [{ aim: 40, range: [30, 60] }] }),
-  straight({ track: 'other', lift: 'other', load: null }),
+  straight({
+    track: 'other',
+    lift: 'other',
+    load: null,
+    pattern: 'horizontal-push',
+    trains: { chest: 1 },
+  }),
 ];
 
 const exercise = fc.nat({ max: 3 });
@@ -41,6 +53,14 @@ const numbers = fc.record(
   },
   { requiredKeys: [] },
 );
+
+/** Twenty minutes are left, and rests of one between exercises. */
+const NO_TIME = {
+  do: 'shorten',
+  minutes: 20,
+  restBetween: { from: 60, to: 60 },
+  cut: [],
+} as const;
 
 /** What is done next: a command, or a wait; `of` picks a set by its place among those done. */
 type Act =
@@ -96,8 +116,10 @@ const act: fc.Arbitrary<Act> = fc.oneof(
   {
     weight: 1,
     arbitrary: fc.record({
-      do: fc.constant('shorten' as const),
-      minutes: fc.constantFrom(10, 20),
+      do: fc.constant(NO_TIME.do),
+      minutes: fc.constant(NO_TIME.minutes),
+      restBetween: fc.constant(NO_TIME.restBetween),
+      cut: fc.constant(NO_TIME.cut),
       exercises: fc.array(
         fc.record({
           exercise,
@@ -106,8 +128,6 @@ const act: fc.Arbitrary<Act> = fc.oneof(
         }),
         { maxLength: 3 },
       ),
-      restBetween: fc.constant({ from: 60, to: 60 }),
-      cut: fc.constant([]),
     }) as fc.Arbitrary<Act>,
   },
   {
@@ -139,6 +159,7 @@ const together = fc.constantFrom<readonly Act[]>(
   [...lifted, ...mini(4), ...mini(4), { amend: NEWEST, numbers: { count: 3 } }],
   [...lifted, ...mini(4), ...mini(4), ...mini(4), ...mini(4)],
   [...lifted, { do: 'confirm' }],
+  [{ do: 'pair', exercise: 3 }, ...lifted, ...lifted, { do: 'part-pair', exercise: 3 }],
 );
 
 const acts = fc
@@ -269,6 +290,33 @@ describe('whatever is done in whatever order', () => {
     );
   });
 
+  test('cut in the middle, it asks for the sets that the cut says', () => {
+    fc.assert(
+      fc.property(
+        acts,
+        fc.array(fc.nat({ max: 9 }), { minLength: 4, maxLength: 4 }),
+        (given, cuts) => {
+          const session = playing(given, () => {});
+          const open = session.state().exercises.flatMap((each, at) => {
+            const behind = each.done.length + each.skipped;
+            const isOpen = !isOver(each) && !(isCluster(each) && behind > 0);
+            const sets = behind + ((cuts[at] ?? 0) % (setsAskedOf(each) - behind + 1));
+            return isOpen ? [{ exercise: at, sets, rest: { from: 60, to: 60 } }] : [];
+          });
+          const command = { ...NO_TIME, exercises: open };
+          if (!decide(session.state(), command, session.now()).ok) return;
+          const { exercises } = session.send(command).state();
+          for (const { exercise, sets } of open) {
+            const each = exercises[exercise] as (typeof exercises)[number];
+            if (each.leftOut) expect(each.done).toHaveLength(0);
+            else expect(setsAskedOf(each)).toBe(sets);
+          }
+        },
+      ),
+      { numRuns: 400 },
+    );
+  });
+
   test('killed at any event, it comes back with every set that was put down', () => {
     fc.assert(
       fc.property(acts, (given) => {
@@ -303,10 +351,14 @@ test('the acts tried here reach clusters, swaps and closings', () => {
     expect.arrayContaining([
       'cluster-ended',
       'cluster-resumed',
+      'day-shortened',
       'exercise-replaced',
       'pain-marked',
+      'pair-parted',
+      'paired',
       'rest-changed',
       'session-closed',
+      'set-added',
       'set-amended',
       'sets-confirmed',
       'undone',

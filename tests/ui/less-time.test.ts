@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { plannedSets } from '../../src/session/next-set.ts';
 import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
 import { type Scene, scene } from './scene.ts';
 
@@ -39,6 +40,35 @@ function begun(over: Scene): Player {
   at.keys(' ').wait(40).keys(' ');
   return at;
 }
+
+/** Cuts what is left, and sees that each exercise asks for what was said. */
+function cutTo({ coach, session }: Scene, minutes: number) {
+  const command = coach.shortenTo(minutes);
+  const problem = coach.live()?.send(command);
+  const said = command.do === 'shorten' ? command.exercises : [];
+  const asked = said.filter(({ sets }) => sets > 0);
+  expect(asked.length).toBeGreaterThan(0);
+  for (const { exercise, sets } of asked) {
+    expect(plannedSets(session().exercises[exercise]!)).toBe(sets);
+  }
+  return problem;
+}
+
+const CLUSTERS = `
+name: Clusters
+unit: kg
+aim: maintain
+days_per_week: 3
+days:
+  - name: A
+    exercises:
+      - lift: dumbbell-side-raise
+        cluster: { lead: 12-15, rest: 10-15 s, most_sets: 5 }
+        start: 6
+      - lift: crunch
+        cluster: { lead: 12-15, rest: 10-15 s, most_sets: 5 }
+        start: 0
+`;
 
 describe('less time in the middle of a session', () => {
   it('cuts what is left, says what, and takes it back', () => {
@@ -82,6 +112,38 @@ describe('less time in the middle of a session', () => {
     expect(sessions.at(-1)?.setsDone).toBe(sessions.at(-1)?.setsPlanned);
     expect(results.every(({ finished }) => finished)).toBe(true);
     expect(results.length).toBeLessThan(4);
+  });
+
+  it('cuts sets that were added, too, and counts them before', () => {
+    const over = made();
+    begun(over);
+    const before = over.coach.minutesLeft();
+    over.coach.live()?.send({ do: 'add-set' });
+    expect(over.coach.minutesLeft()).toBeGreaterThan(before);
+    expect(cutTo(over, 25)).toBeNull();
+    expect(over.coach.minutesLeft()).toBeLessThanOrEqual(25);
+  });
+
+  it('after another lift took over in the middle asks for as many sets as it says', () => {
+    const over = made();
+    begun(over);
+    const [other] = over.coach.alternatives(over.session().exercises[0]!.prescribed);
+    over.coach.live()?.send({ do: 'replace', exercise: 0, by: other!, because: 'other-lift' });
+    expect(cutTo(over, 25)).toBeNull();
+    expect(over.coach.minutesLeft()).toBeLessThanOrEqual(25);
+    expect(over.session().exercises[0]?.earlier).toHaveLength(1);
+  });
+
+  it('counts the rest that runs, and what is left of a cluster', () => {
+    const over = scene({ program: CLUSTERS, past: [] });
+    const at = new Player(WIDE, { over }).keys(' ').wait(2);
+    over.coach.live()?.send({ do: 'skip-warm-ups' });
+    at.store.tick();
+    const whole = over.coach.minutesLeft();
+    at.keys(' ').wait(40).keys(' ').wait(1);
+    // One cluster of five is left whole, and of this one four mini-sets.
+    expect(whole - over.coach.minutesLeft()).toBeLessThanOrEqual(2);
+    expect(over.coach.minutesLeft()).toBeGreaterThanOrEqual(whole - 1);
   });
 
   it('asks for no less than is there, and not while a set is lifted', () => {

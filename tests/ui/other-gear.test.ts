@@ -34,6 +34,23 @@ describe('other gear for a day', () => {
     expect(kitOf(over.again())).toBeNull();
   });
 
+  it('stays with a session that is open, also on the next day, and goes with it', () => {
+    const over = scene();
+    atKit(over, 'dumbbells and a bench').keys(' ');
+    const begun = over.again();
+    player(begun).keys('  ');
+    begun.clock.set(begun.clock.read().wall + 10 * 3600 * 1000);
+    const later = begun.again();
+    expect(kitOf(later)).toBe('dumbbells and a bench');
+    later.coach.begin();
+    const [squat] = later.session().exercises;
+    const loadings = later.coach.alternatives(squat!.prescribed).map(({ loading }) => loading);
+    expect(loadings).toContain('dumbbell');
+    expect(loadings).not.toContain('barbell');
+    later.coach.live()?.send({ do: 'discard' });
+    expect(kitOf(later.again())).toBeNull();
+  });
+
   it('goes back to what is owned by the first row', () => {
     const over = scene();
     atKit(over, 'dumbbells').keys(' ');

@@ -82,6 +82,10 @@ export const DRAFT_RULES: readonly Rule[] = [
     'draft-ask',
     ({ lifts }) => `The first session asks for the loads of lifts without a recent best: ${lifts}.`,
   ),
+  ours(
+    'draft-start-made',
+    ({ lifts }) => `First loads are the next below that your gear can make: ${lifts}.`,
+  ),
   ours('draft-kept', ({ count, of }) => `${count} of ${of} exercises of the program before stay.`),
   ours(
     'draft-muscle-low',
@@ -100,7 +104,7 @@ export const DRAFT_RULES: readonly Rule[] = [
       `${lift} is in as you wished, though it can pin you and your gear has no safeties: set some first.`,
     'common practice',
   ),
-  ours('draft-left-out', ({ lift, ...facts }) => `${lift} goes: ${cause(facts)}.`),
+  ours('draft-left-out', ({ lifts, ...facts }) => `No more in it: ${lifts}; ${cause(facts)}.`),
   ours(
     'draft-best-unused',
     ({ lift, isIn }) =>

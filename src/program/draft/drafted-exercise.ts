@@ -5,7 +5,7 @@ import { DEFAULTS, defaultReserve } from '../defaults.ts';
 import type { Exercise, Range, Rest } from '../program.ts';
 import { exerciseBefore } from './choose-lift.ts';
 import { DRAFT_LIMITS, PACES, type Pace } from './draft-limits.ts';
-import { startFrom } from './start-load.ts';
+import { loadableStart, startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';
 import { writtenExercise } from './written-exercise.ts';
 
@@ -13,7 +13,10 @@ import { writtenExercise } from './written-exercise.ts';
 export function draftedExercise(lift: Lift, wishes: Wishes, pace: Pace): Exercise {
   const before = exerciseBefore(lift.key, wishes);
   const exercise = exerciseWithSets(before ?? newExercise(lift, pace), fewestSets(lift));
-  return { ...exercise, start: startFrom(exercise, wishes)?.start ?? exercise.start };
+  return {
+    ...exercise,
+    start: startFrom(exercise, wishes)?.start ?? loadableStart(exercise, wishes),
+  };
 }
 
 export const exerciseWithSets = (exercise: Exercise, sets: number): Exercise =>

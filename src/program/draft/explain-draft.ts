@@ -5,9 +5,10 @@ import { programFigures } from '../check/figures.ts';
 import { isUnderTheBar } from '../check/under-the-bar.ts';
 import { andText } from '../check/words.ts';
 import type { Exercise, Program } from '../program.ts';
+import { barredBy } from './choose-lift.ts';
 import { PACES, type Pace } from './draft-limits.ts';
 import { draftReason } from './draft-rules.ts';
-import { type Start, startFrom } from './start-load.ts';
+import { loadableStart, type Start, startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';
 
 /** What was chosen, and why. */
@@ -43,6 +44,7 @@ export function chosenReasons(program: Program, wishes: Wishes, pace: Pace): rea
     ...pairReasons(program),
     ...(isAlone && !lifts.some(isUnderTheBar) ? [draftReason('draft-lone')] : []),
     ...startReasons(exercises, wishes, program),
+    ...madeReasons(wishes),
   ];
 }
 
@@ -97,6 +99,19 @@ function startReasons(
   return asked.length > 0
     ? [...reasons, draftReason('draft-ask', { lifts: namesOf(asked) })]
     : reasons;
+}
+
+/** Starts of the program before that the gear cannot make. */
+function madeReasons(wishes: Wishes): readonly Reason[] {
+  const before = wishes.from?.program.days.flatMap((day) => day.exercises) ?? [];
+  const changed = before.filter(
+    (one) =>
+      barredBy(one.lift, wishes) === null &&
+      startFrom(one, wishes) === null &&
+      loadableStart(one, wishes) !== one.start,
+  );
+  const lifts = [...new Set(changed.map(({ lift }) => lift))];
+  return lifts.length > 0 ? [draftReason('draft-start-made', { lifts: namesOf(lifts) })] : [];
 }
 
 function startReason(

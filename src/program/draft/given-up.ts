@@ -1,6 +1,8 @@
+import { group } from 'd3-array';
 import type { Lift, Muscle, Pattern } from '../../training/lift.ts';
 import type { Facts, Reason } from '../../training/rule.ts';
 import { isUnderTheBar } from '../check/under-the-bar.ts';
+import { andText } from '../check/words.ts';
 import { allBarredBy, barredBy } from './choose-lift.ts';
 import type { Pace } from './draft-limits.ts';
 import { draftReason } from './draft-rules.ts';
@@ -135,9 +137,12 @@ function wishReasons(
     return isPinned ? [draftReason('draft-pinned', { lift: lift.name })] : [];
   });
   const before = wishes.from?.program.days.flatMap((day) => day.exercises) ?? [];
-  const left = [...new Map(before.map(({ lift }) => [lift.key, lift])).values()]
-    .filter(({ key }) => !there.has(key) && !wishes.like.includes(key))
-    .map((lift) => draftReason('draft-left-out', { lift: lift.name, cause: causeOf(lift) }));
+  const gone = [...new Map(before.map(({ lift }) => [lift.key, lift])).values()].filter(
+    ({ key }) => !there.has(key) && !wishes.like.includes(key),
+  );
+  const left = [...group(gone, causeOf)].map(([cause, lost]) =>
+    draftReason('draft-left-out', { lifts: andText(lost.map(({ name }) => name)), cause }),
+  );
   const used = new Set(exercises.map((exercise) => startFrom(exercise, wishes)?.best.lift));
   const unused = wishes.bests
     .filter(({ lift }) => !used.has(lift))

@@ -1,5 +1,5 @@
 import { directMuscles, type Lift, MUSCLES, type Muscle } from '../../training/lift.ts';
-import { clashesOf } from '../../training/pairing.ts';
+import { clashesOf, pairWords, shareHandles } from '../../training/pairing.ts';
 import { sessionSeconds } from '../../training/set-clock.ts';
 import { weeklyVolume } from '../../training/volume.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
@@ -15,10 +15,12 @@ import {
   LARGE,
   LOWER_BODY,
   MOVEMENTS,
+  MOVEMENTS_LIKE,
   placeInDay,
   SKELETONS,
   type Slot,
 } from './skeleton.ts';
+import { loadableStart, startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';
 
 /** What is done on each day, in the order of the day. */
@@ -33,18 +35,19 @@ export type DayPlans = readonly (readonly Exercise[])[];
 export function planDays(wishes: Wishes, lifts: ReadonlyMap<string, Lift>, pace: Pace): DayPlans {
   const week = new Week(wishes, lifts, pace);
   const { once, again } = SKELETONS[wishes.days];
-  const isKept = week.keepBefore();
+  const gone = week.keepBefore();
+  week.addMovements(gone ?? [], 'again');
   week.addMovements(once);
   week.addLiked();
   week.addDirect(FIRST_DIRECT);
-  if (!isKept) {
+  if (!gone) {
     week.addMovements(again, 'again');
     week.strengthen();
   }
   week.addDirect(wantedMuscles(wishes));
   week.spread(wantedMuscles(wishes));
   week.fillUp(wantedMuscles(wishes));
-  return pace.pairs ? week.days.map(inPairs) : week.days;
+  return pace.pairs ? week.days.map((day) => inPairs(day, wishes)) : week.days;
 }
 
 /** Muscles that should have work of their own, those to bring up first. */
@@ -63,34 +66,27 @@ export function wantedSets(muscle: Muscle, { aim, focus }: Pick<Wishes, 'aim' | 
   return focus.includes(muscle) ? Math.min(high, low + DRAFT_LIMITS.focusExtra) : low;
 }
 
-export const secondsOf = (day: readonly Exercise[], { between, pairs }: Pace): number =>
+export const secondsOf = (
+  day: readonly Exercise[],
+  { between, pairs }: Pace,
+  wishes: Pick<Wishes, 'gear'>,
+): number =>
   sessionSeconds(
-    clockedDay({ exercises: pairs ? inPairs(day) : day }),
+    clockedDay({ exercises: pairs ? inPairs(day, wishes) : day }),
     1,
     (between.from + between.to) / 2,
   );
 
-/**
- * The day with its straight sets alternating, two lifts and two: each with the next one that leaves
- * it its rest. While one rests the other works (Robbins 2010, from memory; which ones: common practice).
- */
-export function inPairs(day: readonly Exercise[]): Exercise[] {
-  const words = new Map<number, string>();
-  for (const [at, exercise] of day.entries()) {
-    if (words.has(at) || exercise.style !== 'straight') continue;
-    const other = day.findIndex(
-      (each, index) =>
-        index > at &&
-        !words.has(index) &&
-        each.style === 'straight' &&
-        clashesOf(asPaired(exercise), asPaired(each)).length === 0,
-    );
-    if (other < 0) continue;
-    const word = String.fromCharCode(97 + words.size / 2);
-    words.set(at, word).set(other, word);
-  }
+/** The day with its straight sets alternating, two lifts and two. */
+export function inPairs(day: readonly Exercise[], { gear }: Pick<Wishes, 'gear'>): Exercise[] {
+  const words = pairWords(
+    day,
+    (one, other) =>
+      clashesOf(asPaired(one), asPaired(other)).length > 0 ||
+      shareHandles(one.lift, other.lift, gear),
+  );
   return day.map((exercise, at) => {
-    const pair = words.get(at);
+    const pair = words[at];
     return pair === undefined ? exercise : { ...exercise, pair };
   });
 }
@@ -115,7 +111,7 @@ export function obstacle(
   );
   if (days.length === 0) return 'full';
   const most = mostMinutes(wishes) * 60;
-  return days.some((day) => secondsOf(day, pace) <= most) ? 'recovery' : 'time';
+  return days.some((day) => secondsOf(day, pace, wishes) <= most) ? 'recovery' : 'time';
 }
 
 /** Has the day a place left, and no lift like it? */
@@ -147,20 +143,27 @@ class Week {
     this.days = Array.from({ length: wishes.days }, () => []);
   }
 
-  /** The days of a program with as many stay as they are, but for what is barred or too long. */
-  keepBefore(): boolean {
+  /**
+   * The days of a program with as many stay as they are, but for what is barred or too long. Gives
+   * the movements of the compounds that go, each on its day; null where no day stays.
+   */
+  keepBefore(): readonly Slot[] | null {
     const before = this.#wishes.from?.program.days ?? [];
-    if (before.length !== this.days.length) return false;
+    if (before.length !== this.days.length) return null;
     this.days = before.map(({ exercises }) => {
       const kept = exercises
         .filter(({ lift }) => barredBy(lift, this.#wishes) === null)
         .map((exercise) => ({
           ...exercise,
-          start: draftedExercise(exercise.lift, this.#wishes, this.#pace).start ?? exercise.start,
+          start: startFrom(exercise, this.#wishes)?.start ?? loadableStart(exercise, this.#wishes),
         }));
       return this.#shortened(kept);
     });
-    return true;
+    return before.flatMap(({ exercises }, day) =>
+      exercises
+        .filter(({ lift }) => lift.kind === 'compound' && barredBy(lift, this.#wishes) !== null)
+        .map(({ lift }) => ({ day, movements: MOVEMENTS_LIKE[lift.pattern] ?? [] })),
+    );
   }
 
   #shortened(day: Exercise[]): Exercise[] {
@@ -290,7 +293,7 @@ class Week {
   }
 
   #bySlack(): number[] {
-    const seconds = this.days.map((day) => secondsOf(day, this.#pace));
+    const seconds = this.days.map((day) => secondsOf(day, this.#pace, this.#wishes));
     return seconds.map((_, at) => at).sort((a, b) => seconds[a]! - seconds[b]! || a - b);
   }
 
@@ -324,7 +327,7 @@ class Week {
   }
 
   #fits(day: readonly Exercise[]): boolean {
-    return secondsOf(day, this.#pace) <= mostMinutes(this.#wishes) * 60;
+    return secondsOf(day, this.#pace, this.#wishes) <= mostMinutes(this.#wishes) * 60;
   }
 
   #directDays(muscle: Muscle): number {

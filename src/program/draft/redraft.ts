@@ -67,7 +67,7 @@ function taken(spare: YAMLMap[][], at: number, { lift, style }: Exercise): YAMLM
   return null;
 }
 
-function changed(node: YAMLMap, exercise: Exercise, { unit, gear, bests }: Wishes): YAMLMap {
+function changed(node: YAMLMap, exercise: Exercise, { unit, gear, from }: Wishes): YAMLMap {
   const cluster = node.get('cluster', true);
   if (exercise.style === 'straight') {
     if (node.get('sets') !== exercise.sets) node.set('sets', exercise.sets);
@@ -75,12 +75,16 @@ function changed(node: YAMLMap, exercise: Exercise, { unit, gear, bests }: Wishe
     const before = cluster.get('most_sets') ?? DEFAULTS.mostSets;
     if (before !== exercise.mostSets) cluster.set('most_sets', exercise.mostSets);
   }
-  const hasBest = bests.some(({ lift }) => lift === exercise.lift.key);
-  if (hasBest && exercise.start !== null) {
+  if (exercise.start !== null && !isStartBefore(exercise, from)) {
     node.set('start', writtenMass(exercise.start, unit, gear.unit));
   }
   return node;
 }
+
+const isStartBefore = ({ lift, start }: Exercise, from: Wishes['from']): boolean =>
+  from?.program.days
+    .flatMap(({ exercises }) => exercises)
+    .some((before) => before.lift.key === lift.key && before.start === start) ?? false;
 
 function freeName(days: readonly YAMLMap[], at: number): string {
   const names = new Set(days.map((day) => String(day.get('name')).toLowerCase()));

@@ -1,4 +1,4 @@
-import type { Lift, Muscle } from '../../training/lift.ts';
+import type { Lift, Muscle, Pattern } from '../../training/lift.ts';
 
 /**
  * Lifts of a movement that a draft takes by itself, the first that can be done before the others.
@@ -71,6 +71,17 @@ export const MOVEMENTS = {
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type Movement = keyof typeof MOVEMENTS;
+
+/** What stands in for a compound lift of a pattern, the first rather than the next. */
+export const MOVEMENTS_LIKE: Readonly<Partial<Record<Pattern, readonly Movement[]>>> = {
+  squat: ['squat', 'lunge'],
+  lunge: ['lunge', 'squat'],
+  hinge: ['hinge'],
+  'horizontal-push': ['horizontal push'],
+  'vertical-push': ['vertical push'],
+  'horizontal-pull': ['horizontal pull'],
+  'vertical-pull': ['vertical pull'],
+};
 
 /** A place in a week: the movements that may fill it, the first rather than the next. */
 export interface Slot {

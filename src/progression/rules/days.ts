@@ -79,6 +79,12 @@ export const DAY_RULES = [
       : `Rests end at their early end, between exercises and in ${f.text('names')}.`,
   ),
   rule(
+    'short-pairs',
+    'common practice',
+    'lifts that leave each other their rest can alternate: Robbins 2010, JSCR 24:2873–2882, from memory',
+    (f) => `In turn, one lift while the other rests: ${f.text('names')}.`,
+  ),
+  rule(
     'short-sets',
     'ours',
     'sets go before exercises: ours; few hard sets keep strength for the time-poor: Iversen 2021',

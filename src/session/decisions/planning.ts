@@ -2,7 +2,7 @@ import { pairClash } from '../../training/pairing.ts';
 import type { Reading } from '../../training/reading.ts';
 import type { SessionCommand } from '../command.ts';
 import type { SetPlace } from '../events.ts';
-import { isCluster, isOver, nextSet, partnersOf } from '../next-set.ts';
+import { isCluster, isOver, nextSet, partnersOf, setsAskedOf } from '../next-set.ts';
 import { stageNow } from '../stage-now.ts';
 import type { SessionState } from '../state.ts';
 import { accepted, type Decided, forExercise, refused } from './decided.ts';
@@ -87,8 +87,8 @@ export function shorten(
   { do: _, ...plan }: Command<'shorten'>,
 ): Decided {
   const isLess = plan.exercises.some(({ exercise, sets, rest }) => {
-    const prescribed = states[exercise]?.prescribed;
-    return prescribed && (sets < prescribed.sets.length || rest.to < prescribed.rest.to);
+    const each = states[exercise];
+    return each && (sets < setsAskedOf(each) || rest.to < each.prescribed.rest.to);
   });
   return isLess
     ? accepted({ type: 'day-shortened', ...plan })

@@ -3,6 +3,7 @@ import { directMuscles, type Lift, type Pattern } from '../../../training/lift.t
 import { CHECK_LIMITS } from '../check-limits.ts';
 import { at, type Checked, type CheckRule, type Found } from '../check-rule.ts';
 import { andText, keyWords } from '../words.ts';
+import { missingFor } from './gear.ts';
 
 /** Rules about the program as a whole and its days. */
 export const WHOLE_PROGRAM_RULES = [
@@ -24,7 +25,7 @@ export const WHOLE_PROGRAM_RULES = [
     standing: 'printed',
     source: 'a compound for push, pull and legs: Iversen 2021, Sports Med 51(10):2079–2095',
     sentence: ({ pattern }) => `No compound lift ${PATTERN_WORDS[String(pattern)] ?? pattern}.`,
-    find: ({ exercises }) =>
+    find: ({ exercises, gear, program: { lifts } }) =>
       Object.entries(GROUPS)
         .filter(
           ([, patterns]) =>
@@ -33,12 +34,15 @@ export const WHOLE_PROGRAM_RULES = [
                 lift.kind === 'compound' && patterns.includes(lift.pattern),
             ),
         )
-        .map(([pattern]) => ({
-          severity: 'advice',
-          place: null,
-          facts: { pattern },
-          fix: `Add one, such as ${EXAMPLES[pattern]}.`,
-        })),
+        .map(([pattern]) => {
+          const examples = EXAMPLES[pattern] ?? [];
+          const able = examples.filter((key) => {
+            const lift = lifts.get(key);
+            return lift && missingFor({ lift, step: null }, gear) === null;
+          });
+          const fix = `Add one, such as ${able.slice(0, 2).join(' or ')}.`;
+          return { severity: 'advice', place: null, facts: { pattern }, fix };
+        }),
   },
   {
     key: 'long-session',
@@ -151,10 +155,11 @@ const PATTERN_WORDS: Readonly<Record<string, string>> = {
   legs: 'trains the legs',
 };
 
-const EXAMPLES: Readonly<Record<string, string>> = {
-  push: 'bench-press or overhead-press',
-  pull: 'barbell-row or pull-up',
-  legs: 'back-squat or romanian-deadlift',
+/** From those that need most gear to those that need none. */
+const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
+  push: ['bench-press', 'overhead-press', 'dumbbell-bench-press', 'push-up', 'pike-push-up'],
+  pull: ['barbell-row', 'pull-up', 'dumbbell-row', 'band-row', 'inverted-row'],
+  legs: ['back-squat', 'romanian-deadlift', 'goblet-squat', 'split-squat', 'bodyweight-squat'],
 };
 
 function acceptedKeys({ program, exercises }: Checked) {
