@@ -40,7 +40,12 @@ export function shortenTo(
   const pace = paceOf(history);
   const left = leftOf(session);
   const bound = secondsLeft(session, sources) - plannedSeconds(left, pace);
-  const cut = shortDay(left, { minutes: minutes - bound / 60, pace, gear, lacks });
+  const begun = new Map(
+    session.exercises.flatMap((each, at) =>
+      isBegun(each) ? [[String(at), each.done.length + each.skipped] as const] : [],
+    ),
+  );
+  const cut = shortDay(left, { minutes: minutes - bound / 60, pace, gear, lacks, begun });
   const kept = new Map(cut.exercises.map((each) => [each.track, each]));
   return {
     do: 'shorten',
@@ -95,11 +100,9 @@ function remaining(
   at: number,
   pairs: SessionState['pairs'],
 ): PrescribedExercise {
-  const { done, skipped, warmUpsDone, warmUpsSkipped } = each;
   const { pair: _, ...prescribed } = each.prescribed;
   const pair = pairs.findIndex((some) => some.includes(at));
-  const behind = done.length + skipped;
-  const isWarm = behind > 0 || warmUpsSkipped || warmUpsDone > 0;
+  const behind = each.done.length + each.skipped;
   const last = prescribed.sets.at(-1);
   return {
     ...prescribed,
@@ -111,9 +114,12 @@ function remaining(
           (_, index) => prescribed.sets[behind + index] ?? last,
         )
       : [],
-    ...(isWarm && { warmUp: [], warmsUp: false }),
+    ...((isBegun(each) || each.warmUpsSkipped) && { warmUp: [], warmsUp: false }),
   };
 }
+
+const isBegun = ({ done, skipped, warmUpsDone }: ExerciseState): boolean =>
+  done.length + skipped + warmUpsDone > 0;
 
 const isEqual = (a: readonly number[], b: readonly number[]): boolean =>
   a.length === b.length && a.every((one) => b.includes(one));

@@ -19,6 +19,8 @@ export interface TimeThereIs {
   readonly gear: Gear;
   /** Hard sets that the week still lacks before today, by muscle. */
   readonly lacks: ReadonlyMap<Muscle, number>;
+  /** Of exercises that were begun, warm and loaded, the sets behind them, by track; absent before a session. */
+  readonly begun?: ReadonlyMap<string, number>;
 }
 
 /** What is done of an exercise: so many of its sets, none at all, and rests cut at their early end. */
@@ -37,7 +39,7 @@ interface Plan {
  * The best session that fits into the minutes: the whole one where it does; else with rests ended
  * early; else with sets that alternate, too; else built up anew, compounds of the muscles furthest
  * under their week first, then clusters, then other isolation, each with its fewest sets before any
- * gets more. Warm-ups and order stay. What is cut stands in `short`, and the shorter plan is the one
+ * gets more; what was begun comes before them. Warm-ups and order stay. What is cut stands in `short`, and the shorter plan is the one
  * that is judged. Ours.
  */
 export function shortDay(whole: Prescription, time: TimeThereIs): Prescription {
@@ -65,14 +67,20 @@ function filled(
   fits: (plan: Plan) => boolean,
 ): Plan {
   const lacks = new Map(time.lacks);
+  const isNext = ({ exercise, from }: { exercise: PrescribedExercise; from: number }): boolean =>
+    from === 0 && (time.begun?.has(exercise.track) ?? false);
   let plan: Plan = { kept: exercises.map(() => ({ sets: 0, early: true })), pairs: true };
   for (;;) {
     const steps = exercises
       .map((exercise, at) => ({ exercise, at, from: plan.kept[at]?.sets ?? 0 }))
       .filter(({ exercise, from }) => from < exercise.sets.length)
-      .map((step) => ({ ...step, to: step.from === 0 ? fewestOf(step.exercise) : step.from + 1 }))
+      .map((step) => ({
+        ...step,
+        to: step.from === 0 ? fewestOf(step.exercise, time) : step.from + 1,
+      }))
       .sort(
         (a, b) =>
+          Number(isNext(b)) - Number(isNext(a)) ||
           a.from - b.from ||
           RANK(a.exercise) - RANK(b.exercise) ||
           wanted(b.exercise, lacks) - wanted(a.exercise, lacks) ||
@@ -104,7 +112,8 @@ const RANK = ({ kind, style }: PrescribedExercise): number => {
   return style === 'cluster' ? 1 : 2;
 };
 
-const fewestOf = ({ sets }: PrescribedExercise): number => Math.min(LIMITS.fewestSets, sets.length);
+const fewestOf = ({ sets, track }: PrescribedExercise, { begun }: TimeThereIs): number =>
+  Math.min(Math.max(1, LIMITS.fewestSets - (begun?.get(track) ?? 0)), sets.length);
 
 /** How far its muscles are under their week, each as much as a set counts for it. */
 const wanted = ({ trains }: PrescribedExercise, lacks: ReadonlyMap<Muscle, number>): number =>
@@ -171,7 +180,7 @@ function told(whole: Prescription, plan: Plan, time: TimeThereIs): Prescription 
     const { sets = 0 } = plan.kept[at] ?? {};
     if (sets === exercise.sets.length) return [];
     if (sets > 0) return [setsReason(exercise, sets)];
-    const least = withKept(plan, at, { sets: fewestOf(exercise), early: true });
+    const least = withKept(plan, at, { sets: fewestOf(exercise, time), early: true });
     const takes = Math.ceil((secondsOf(whole, least, time) - seconds) / 60);
     return [because('short-left-out', { name: exercise.name, takes, left })];
   });

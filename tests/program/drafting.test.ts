@@ -254,8 +254,8 @@ days:
   const draft = draftProgram(someWishes({ gear, from, without: ['good-morning'] }));
   expect(sentences(draft.givenUp)).toEqual(
     expect.arrayContaining([
-      'Dip goes: your gear holds nothing for it.',
-      'Good morning goes: you left it out.',
+      'No more in it: Dip; your gear holds nothing for it.',
+      'No more in it: Good morning; you left it out.',
     ]),
   );
 });

@@ -7,6 +7,7 @@ import type { Prescription } from '../../src/progression/prescription.ts';
 import { progressionRules } from '../../src/progression/rules/progression-rules.ts';
 import { shortDay } from '../../src/progression/short-day.ts';
 import { kilograms } from '../../src/training/mass.ts';
+import { clashesOf } from '../../src/training/pairing.ts';
 import { aGear, dumbbells } from './a-gear.ts';
 import { aPast, aResult, TODAY } from './a-past.ts';
 import { aLift, aProgram, cluster, sideRaise, straight } from './a-program.ts';
@@ -32,14 +33,14 @@ const curl = straight({
 });
 const day = [squat, press, row, curl, raise];
 
-function cutTo(minutes: number, past = aPast([]), exercises = day): Prescription {
+function cutTo(minutes: number, past = aPast([]), exercises = day, owned = gear): Prescription {
   const program = aProgram(exercises);
   const [first] = program.days;
   if (!first) throw new Error('A day is missing.');
-  return shortDay(prescribe(program, first, past, { today: TODAY, gear }), {
+  return shortDay(prescribe(program, first, past, { today: TODAY, gear: owned }), {
     minutes,
     pace: 1,
-    gear,
+    gear: owned,
     lacks: weekLack(program, past, TODAY),
   });
 }
@@ -82,10 +83,53 @@ describe('a short day', () => {
   });
 
   it('takes sets before exercises, then other isolation, clusters, and compounds last', () => {
-    expect(plan(cutTo(45))).toEqual(['Squat 3', 'Press 3', 'Row 3', 'Curl 3', 'Side raise 1']);
-    expect(plan(cutTo(36))).toEqual(['Squat 2', 'Press 2', 'Row 2', 'Curl 3', 'Side raise 1']);
-    expect(plan(cutTo(30))).toEqual(['Squat 2', 'Press 2', 'Row 2', 'Side raise 1']);
-    expect(plan(cutTo(27))).toEqual(['Squat 2', 'Press 2', 'Row 2']);
+    const barCurl = { ...curl, lift: { ...curl.lift, loading: 'barbell' as const } } as typeof curl;
+    const onOneBar = [squat, press, row, barCurl];
+    const cut = (minutes: number) => plan(cutTo(minutes, aPast([]), [...onOneBar, raise]));
+    expect(cut(45)).toEqual(['Squat 3', 'Press 3', 'Row 3', 'Curl 3', 'Side raise 1']);
+    expect(cut(36)).toEqual(['Squat 2', 'Press 2', 'Row 3', 'Curl 2', 'Side raise 1']);
+    expect(cut(30)).toEqual(['Squat 2', 'Press 2', 'Row 2', 'Side raise 1']);
+    expect(cut(27)).toEqual(['Squat 2', 'Press 2', 'Row 2']);
+  });
+
+  it('alternates sets that leave each other their rest before it cuts any, and says which', () => {
+    const early = Math.ceil(plannedSeconds(cutTo(57), 1) / 60);
+    const short = cutTo(early - 6);
+    expect(plan(short)).toEqual(plan(cutTo(180)));
+    expect(short.exercises.map(({ name, pair }) => `${name} ${pair ?? '-'}`)).toEqual([
+      'Squat a',
+      'Press -',
+      'Row -',
+      'Curl a',
+      'Side raise -',
+    ]);
+    expect(words(short)).toContain('In turn, one lift while the other rests: Squat and Curl.');
+  });
+
+  it('leaves the pairs that the program has, and alternates nothing that goes by one pair of handles', () => {
+    const own = [{ ...press, pair: 'x' }, { ...curl, pair: 'x' }, squat, row];
+    const short = cutTo(30, aPast([]), own);
+    expect(short.exercises.map(({ pair }) => pair)).toEqual(['x', 'x', undefined, undefined]);
+    expect(short.short?.cut.map(({ rule }) => rule)).not.toContain('short-pairs');
+    const swing = { ...press, lift: { ...press.lift, loading: 'dumbbell' as const } };
+    const byHandles = aGear({
+      dumbbells: [],
+      handles: [{ mass: { amount: 2, unit: 'kg' }, count: 2 }],
+    });
+    expect(cutTo(18, aPast([]), [swing, curl], gear).exercises[0]?.pair).toBe('a');
+    expect(cutTo(18, aPast([]), [swing, curl], byHandles).exercises[0]?.pair).toBeUndefined();
+  });
+
+  it('ends what was begun before it takes another exercise', () => {
+    const program = aProgram(day);
+    const whole = prescribe(program, program.days[0]!, aPast([]), { today: TODAY, gear });
+    const [, , rowed] = whole.exercises;
+    const begun = new Map([[rowed!.track, 1]]);
+    const short = shortDay(whole, { minutes: 12, pace: 1, gear, lacks: new Map(), begun });
+    expect(short.exercises.some(({ track }) => track === rowed!.track)).toBe(true);
+    expect(plan(shortDay(whole, { minutes: 5, pace: 1, gear, lacks: new Map(), begun }))).toEqual([
+      'Row 1',
+    ]);
   });
 
   it('keeps the compounds whose muscles are furthest under their week', () => {
@@ -102,11 +146,12 @@ describe('a short day', () => {
 
   it('says of everything that is cut why, and what the week then lacks', () => {
     expect(words(cutTo(27))).toEqual([
-      'Rests between exercises end at their early end.',
+      'Rests end at their early end, between exercises and in Squat, Press, Row.',
+      'In turn, one lift while the other rests: Squat and Curl.',
       'Squat: 2 of 4 sets, for want of time.',
       'Press: 2 of 4 sets, for want of time.',
       'Row: 2 of 4 sets, for want of time.',
-      'Curl is left out: it takes 6 min, and none is left after what the week lacks most.',
+      'Curl: 2 of 3 sets, for want of time.',
       'Side raise is left out: it takes 5 min, and none is left after what the week lacks most.',
       expect.stringContaining(
         'Cut today, in hard sets the week now lacks: chest 2, side-delts 3.5',
@@ -169,6 +214,10 @@ describe('a short day', () => {
             from = at + 1;
             const before = whole.exercises[at];
             expect(each.load).toBe(before?.load);
+            const partner = short.exercises.find(
+              (one) => one !== each && each.pair && one.pair === each.pair,
+            );
+            expect(partner ? clashesOf(each, partner) : []).toEqual([]);
             expect(each.sets).toEqual(before?.sets.slice(0, each.sets.length));
             expect(each.sets.length).toBeGreaterThanOrEqual(Math.min(2, before?.sets.length ?? 0));
           }
