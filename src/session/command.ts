@@ -1,5 +1,5 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import type { Cut, Replacement, SetNumbers } from './events.ts';
+import type { Replacement, SetNumbers, ShorterSession } from './events.ts';
 
 /** What the lifter asks for; `decide` turns it into facts, or into the sentence why not. */
 export type SessionCommand =
@@ -20,7 +20,7 @@ export type SessionCommand =
   | { readonly do: 'part-pair'; readonly exercise: number }
   | { readonly do: 'add-set' }
   | { readonly do: 'end-cluster' }
-  | ({ readonly do: 'shorten' } & Cut)
+  | ({ readonly do: 'shorten' } & ShorterSession)
   | {
       readonly do: 'replace';
       readonly exercise: number;

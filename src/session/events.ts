@@ -39,7 +39,7 @@ export interface Shortened {
 }
 
 /** What is left of a session, cut to the time there is. */
-export interface Cut {
+export interface ShorterSession {
   /** Minutes that there are from here on. */
   readonly minutes: number;
   /** Of each exercise with work left: what it comes to now, sets behind it too, and its rest from here on. */
@@ -85,7 +85,7 @@ export type SessionFact =
   | { readonly type: 'pair-parted'; readonly exercise: number }
   | { readonly type: 'set-added'; readonly exercise: number }
   /** There is less time than was thought. */
-  | ({ readonly type: 'day-shortened' } & Cut)
+  | ({ readonly type: 'day-shortened' } & ShorterSession)
   | { readonly type: 'cluster-ended'; readonly exercise: number; readonly reason: ClusterEnd }
   /** Numbers were corrected, and as they are now they do not end the cluster. */
   | { readonly type: 'cluster-resumed'; readonly exercise: number }
