@@ -20,6 +20,18 @@ const SCENES: Readonly<Record<string, (player: Player) => Player>> = {
   'resting-typed': (player) => player.atFirstSet().keys('  ').wait(61).keys('5<tab>'),
   'past-the-early-end': (player) => player.atFirstSet().keys('  ').wait(200),
   'past-the-late-end': (player) => player.atFirstSet().keys('  ').wait(335),
+  'pair-rest': (player) =>
+    player
+      .atFirstSet()
+      .keys('x<down>p<esc>')
+      .keys('  ')
+      .wait(70)
+      .keys('s ')
+      .wait(25)
+      .keys(' ')
+      .wait(5),
+  'preview-less-time': (player) => player.keys('k'),
+  'less-time': (player) => player.atFirstSet().keys('  ').wait(61).keys('k'),
   paused: (player) => player.atFirstSet().keys('  ').wait(61).keys('p'),
   'cluster-rest': (player) => player.atCluster().keys(' ').wait(30).keys(' ').wait(3),
   'cluster-last-one': (player) => {
