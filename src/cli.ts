@@ -3,6 +3,7 @@ import module from 'node:module';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { VERSION } from './commands/version.ts';
 import { foldersFor } from './settings/folders.ts';
 
 // The same from src/ and from dist/.
@@ -28,9 +29,17 @@ function compiledFolder(): string | null {
   }
 }
 
-const [{ runCli }, { systemPorts }] = await Promise.all([
-  import('./commands/run-cli.ts'),
-  import('./lifter/system-ports.ts'),
-]);
+const argv = process.argv.slice(2);
 
-await runCli(systemPorts(shippedPrograms), process.argv.slice(2));
+// Scripts ask for the version alone, and nothing has to be read for it.
+if (argv.length === 1 && (argv[0] === '--version' || argv[0] === '-V')) {
+  // Whoever closed the pipe has seen enough.
+  process.stdout.on('error', () => {});
+  process.stdout.write(`${VERSION}\n`);
+} else {
+  const [{ runCli }, { systemPorts }] = await Promise.all([
+    import('./commands/run-cli.ts'),
+    import('./lifter/system-ports.ts'),
+  ]);
+  await runCli(systemPorts(shippedPrograms), argv);
+}
