@@ -11,7 +11,9 @@ import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
 import type { Before, Best, Wishes } from '../program/draft/wishes.ts';
 import type { Program } from '../program/program.ts';
 import { wrapped } from '../text/columns.ts';
+import { andText } from '../text/words.ts';
 import type { Gear } from '../training/gear.ts';
+import { partnersIn } from '../training/pairing.ts';
 import type { Reason } from '../training/rule.ts';
 import { askYesNo } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
@@ -176,10 +178,8 @@ function planLines(program: Program, width: number): string[] {
       '',
       `${name} · ${days[at]?.minutes ?? 0} min`,
       ...exercises.flatMap((one) => {
-        const partner = exercises.find(
-          (each) => each !== one && one.pair && each.pair === one.pair,
-        );
-        const turn = partner ? `, in turn with ${partner.lift.name}` : '';
+        const partners = partnersIn(exercises, one).map(({ lift }) => lift.name);
+        const turn = partners.length > 0 ? `, in turn with ${andText(partners)}` : '';
         return wrapped(`${one.lift.name}: ${doneText(one)}${turn}`, width - 2, '  ').map(
           (line) => `  ${line}`,
         );

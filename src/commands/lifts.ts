@@ -1,13 +1,13 @@
 import { openLifter } from '../lifter/open-lifter.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import { missingFor } from '../program/check/rules/gear.ts';
-import { keyWords } from '../program/check/words.ts';
 import { findLifts, nearestLift, respelled } from '../program/find-lifts.ts';
 import { textTable } from '../report/table.ts';
 import { wrapped } from '../text/columns.ts';
 import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
+import { keyWords } from '../text/words.ts';
 import type { Gear } from '../training/gear.ts';
 import { directMuscles, type Lift } from '../training/lift.ts';
 import type { Run } from './call.ts';

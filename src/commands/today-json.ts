@@ -2,10 +2,10 @@ import type { Coach } from '../lifter/coach.ts';
 import type { Today } from '../lifter/prepare.ts';
 import { ruleOf } from '../lifter/rules.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
-import { pairedWith } from '../session/pairs.ts';
 import { loadHandle } from '../training/equipment.ts';
 import { barOf, type Gear, type PlateKind } from '../training/gear.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
+import { partnersIn } from '../training/pairing.ts';
 import { loadBar } from '../training/plates.ts';
 import type { Reason } from '../training/rule.ts';
 import type { TodayJson } from './today-schema.ts';
@@ -74,7 +74,7 @@ function exerciseJson(
     sets_planned: exercise.setsPlanned,
     cluster: minis && { most_sets: minis.mostSets, rest: exercise.rest, minis_aim: minis.aim },
     rest: exercise.rest,
-    in_turn_with: pairedWith(exercises, exercise).map(({ name }) => name),
+    in_turn_with: partnersIn(exercises, exercise).map(({ name }) => name),
     warm_up: exercise.warmUp.map((set) => ({
       load: inUnit(set.load, unit),
       reps: set.reps,

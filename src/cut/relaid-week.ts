@@ -1,9 +1,9 @@
 import type { Temporal } from 'temporal-polyfill';
 import { plannedHardSets } from '../program/check/planned-work.ts';
-import { andText } from '../program/check/words.ts';
 import type { Day, Program } from '../program/program.ts';
 import type { Decision, Past } from '../progression/past.ts';
 import { restAdvice } from '../progression/rest-advice.ts';
+import { andText } from '../text/words.ts';
 import type { Muscle } from '../training/lift.ts';
 import type { Reason } from '../training/rule.ts';
 import { weeklyVolume } from '../training/volume.ts';

@@ -1,7 +1,6 @@
 import type { ReviewFinding } from '../cut/finding.ts';
 import { WEEK_DAYS, weekdayName } from '../cut/relaid-week.ts';
 import type { History, WaistReading, WeighIn } from '../journal/history.ts';
-import { andText } from '../program/check/words.ts';
 import { HURTS, hurtsOn } from '../progression/hurts.ts';
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';
 import { loadWords } from '../progression/load-words.ts';
@@ -14,6 +13,7 @@ import { dateOf } from '../session/results.ts';
 import type { DoneSet, SessionState } from '../session/state.ts';
 import { dayWords } from '../text/day-words.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
+import { andText } from '../text/words.ts';
 import { type Length, lengthText, tapeOf } from '../training/length.ts';
 import type { Joint } from '../training/lift.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';

@@ -1,5 +1,5 @@
-import { andText } from '../program/check/words.ts';
 import type { Day, Program } from '../program/program.ts';
+import { andText } from '../text/words.ts';
 import type { Reason } from '../training/rule.ts';
 import { atSamePlace } from './in-program.ts';
 import type { Circumstances, Past, SessionDone } from './past.ts';

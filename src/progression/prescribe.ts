@@ -1,6 +1,6 @@
 import { missingFor } from '../program/check/rules/gear.ts';
-import { andText } from '../program/check/words.ts';
 import type { Day, Exercise, Program } from '../program/program.ts';
+import { andText } from '../text/words.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
 import { type Hurt, hurtsOn, LOOKED_AT_AFTER } from './hurts.ts';

@@ -1,8 +1,8 @@
-import { group } from 'd3-array';
+import { andText } from '../text/words.ts';
 import { isHardSet } from '../training/effort.ts';
 import type { Gear } from '../training/gear.ts';
 import { MUSCLES, type Muscle } from '../training/lift.ts';
-import { clashesOf, pairWords, shareHandles } from '../training/pairing.ts';
+import { clashesOf, pairWords, shareHandles, turnsOf } from '../training/pairing.ts';
 import type { Reason } from '../training/rule.ts';
 import { plannedClusterHardSets, weeklyVolume } from '../training/volume.ts';
 import { LIMITS } from './limits.ts';
@@ -219,9 +219,7 @@ function pairReasons(whole: Prescription, short: Prescription): readonly Reason[
     ({ track, pair }) =>
       pair !== undefined && whole.exercises.find((each) => each.track === track)?.pair !== pair,
   );
-  const names = [...group(paired, ({ pair }) => pair).values()].map((pair) =>
-    pair.map(({ name }) => name).join(' and '),
-  );
+  const names = turnsOf(paired).map((turn) => andText(turn.map(({ name }) => name)));
   return names.length > 0 ? [because('short-pairs', { names: names.join('; ') })] : [];
 }
 

@@ -1,10 +1,10 @@
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import type { Finding } from '../program/check/check-program.ts';
 import { programFigures } from '../program/check/figures.ts';
-import { keyWords } from '../program/check/words.ts';
 import type { Program } from '../program/program.ts';
 import { columnsOf, wrapped } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
+import { keyWords } from '../text/words.ts';
 import { barRows } from './bar-rows.ts';
 import type { TextSize } from './review-text.ts';
 import { textTable } from './table.ts';

@@ -1,16 +1,16 @@
 import type { Rest } from '../program/program.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import { andText } from '../text/words.ts';
+import { partnersIn, turnsOf } from '../training/pairing.ts';
 import { elapsedMs, type Reading } from '../training/reading.ts';
 import { PAIR_REST } from '../training/set-clock.ts';
 import type { ExerciseState, LastDown, SessionState } from './state.ts';
 
 /** Positions of the exercises whose sets alternate, as the program pairs them. */
 export function pairedIn(exercises: readonly PrescribedExercise[]): SessionState['pairs'] {
-  const named = new Map<string, number[]>();
-  for (const [at, { pair }] of exercises.entries()) {
-    if (pair) named.set(pair, [...(named.get(pair) ?? []), at]);
-  }
-  return [...named.values()].filter(({ length }) => length > 1);
+  return turnsOf(exercises)
+    .filter(({ length }) => length > 1)
+    .map((turn) => turn.map((each) => exercises.indexOf(each)));
 }
 
 /** The pairs once these exercises make one; whoever was in another with them leaves it. */
@@ -42,22 +42,11 @@ export function ownRestLeft(exercise: ExerciseState, at: Reading): Rest | null {
   return { from: from - passed, to: to - passed };
 }
 
-/** The exercises of a day that the program pairs with one of them. */
-export const pairedWith = (
-  exercises: readonly PrescribedExercise[],
-  exercise: PrescribedExercise,
-): readonly PrescribedExercise[] =>
-  exercise.pair === undefined
-    ? []
-    : exercises.filter((each) => each !== exercise && each.pair === exercise.pair);
-
 /** `in turn with Pull-up`: whose sets alternate with those of an exercise; null where none do. */
 export function inTurnWords(
   exercises: readonly PrescribedExercise[],
   exercise: PrescribedExercise,
 ): string | null {
-  const partners = pairedWith(exercises, exercise);
-  return partners.length > 0
-    ? `in turn with ${partners.map(({ name }) => name).join(' and ')}`
-    : null;
+  const partners = partnersIn(exercises, exercise);
+  return partners.length > 0 ? `in turn with ${andText(partners.map(({ name }) => name))}` : null;
 }

@@ -48,6 +48,26 @@ export const CLASH_WORDS: Readonly<Record<PairClash, string>> = {
   'lower-back': 'both load the lower back, which would not rest',
 };
 
+/** The exercises of a day by turns: those with one word together, each other one alone, in order. */
+export function turnsOf<One extends { readonly pair?: string | undefined }>(
+  day: readonly One[],
+): readonly (readonly One[])[] {
+  const turns: One[][] = [];
+  for (const one of day) {
+    const turn = one.pair && turns.find(([first]) => first?.pair === one.pair);
+    if (turn) turn.push(one);
+    else turns.push([one]);
+  }
+  return turns;
+}
+
+/** The exercises of a day whose sets alternate with those of one of them. */
+export const partnersIn = <One extends { readonly pair?: string | undefined }>(
+  day: readonly One[],
+  one: One,
+): readonly One[] =>
+  (turnsOf(day).find((turn) => turn.includes(one)) ?? []).filter((other) => other !== one);
+
 /**
  * Words for the straight sets of a day that can alternate, two and two: each with the next one that
  * leaves it its rest. While one rests the other works (Robbins 2010, from memory; which ones: common

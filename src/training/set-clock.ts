@@ -1,4 +1,5 @@
 import { median } from './median.ts';
+import { turnsOf } from './pairing.ts';
 
 /** How long things take, in seconds. */
 export const CLOCK = {
@@ -55,27 +56,16 @@ export function sessionSeconds(
   pace = 1,
   between: number = CLOCK.betweenExercises,
 ): number {
-  const groups = pairedUp(exercises);
-  const work = groups.reduce((sum, group) => sum + pairSeconds(group), 0);
-  return pace * (work + Math.max(0, groups.length - 1) * between);
-}
-
-/** The exercises of each pair together, the others alone. */
-function pairedUp(exercises: readonly ClockedExercise[]): readonly (readonly ClockedExercise[])[] {
-  const groups: ClockedExercise[][] = [];
-  for (const exercise of exercises) {
-    const pair = exercise.pair && groups.find(([first]) => first?.pair === exercise.pair);
-    if (pair) pair.push(exercise);
-    else groups.push([exercise]);
-  }
-  return groups;
+  const turns = turnsOf(exercises);
+  const work = turns.reduce((sum, turn) => sum + turnSeconds(turn), 0);
+  return pace * (work + Math.max(0, turns.length - 1) * between);
 }
 
 /**
  * Seconds of exercises whose sets alternate: each set begins a breath after its partner's, and not
  * before the middle of its own rest is over.
  */
-function pairSeconds(exercises: readonly ClockedExercise[]): number {
+function turnSeconds(exercises: readonly ClockedExercise[]): number {
   const [only] = exercises;
   if (only && exercises.length === 1) return exerciseSeconds(only);
   const middle = ({ from, to }: ClockedExercise['rest']): number => (from + to) / 2;

@@ -1,7 +1,7 @@
 import { durationRangeText } from '../../text/durations.ts';
+import { keyWords, setsText } from '../../text/words.ts';
 import { type Mass, massText } from '../../training/mass.ts';
 import type { Facts, Reason, Rule, Standing } from '../../training/rule.ts';
-import { keyWords, setsText } from '../check/words.ts';
 
 const ours = (key: string, sentence: Rule['sentence'], source = 'ours') => ({
   key,

@@ -1,9 +1,10 @@
+import { andText } from '../../text/words.ts';
 import { directMuscles, type Lift, type Muscle } from '../../training/lift.ts';
+import { turnsOf } from '../../training/pairing.ts';
 import type { Reason } from '../../training/rule.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
 import { programFigures } from '../check/figures.ts';
 import { isUnderTheBar } from '../check/under-the-bar.ts';
-import { andText } from '../check/words.ts';
 import type { Exercise, Program } from '../program.ts';
 import { barredBy } from './choose-lift.ts';
 import { PACES, type Pace } from './draft-limits.ts';
@@ -50,10 +51,9 @@ export function chosenReasons(program: Program, wishes: Wishes, pace: Pace): rea
 
 function pairReasons({ days }: Program): readonly Reason[] {
   const pairs = days.flatMap(({ exercises }) =>
-    exercises.flatMap(({ pair, lift }, at) => {
-      const other = exercises.slice(at + 1).find((each) => pair && each.pair === pair);
-      return other ? [`${lift.name} and ${other.lift.name}`] : [];
-    }),
+    turnsOf(exercises)
+      .filter(({ length }) => length > 1)
+      .map((turn) => namesOf(turn.map(({ lift }) => lift))),
   );
   const names = [...new Set(pairs)].join('; ');
   return names === '' ? [] : [draftReason('draft-pairs', { names })];

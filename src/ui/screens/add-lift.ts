@@ -1,5 +1,5 @@
-import { keyWords } from '../../program/check/words.ts';
 import { safeText } from '../../text/safe-text.ts';
+import { keyWords } from '../../text/words.ts';
 import { BLANK, type Line, line, span, spread } from '../line.ts';
 import { markedTexts, moving } from '../list.ts';
 import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';

@@ -1,5 +1,5 @@
 import type { Drafted } from '../../lifter/drafting.ts';
-import { keyWords } from '../../program/check/words.ts';
+import { keyWords } from '../../text/words.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { ask, type Seen } from '../outcome.ts';
 import { pageScreen } from '../page.ts';

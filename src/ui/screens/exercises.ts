@@ -1,7 +1,7 @@
 import type { PainAnswer } from '../../lifter/coach.ts';
-import { andText } from '../../program/check/words.ts';
 import type { SessionCommand } from '../../session/command.ts';
 import type { SessionState } from '../../session/state.ts';
+import { andText } from '../../text/words.ts';
 import type { Effect } from '../effect.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import { type Act, RUNNER, type Seen, send, show } from '../outcome.ts';

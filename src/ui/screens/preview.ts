@@ -1,9 +1,9 @@
 import type { Coach } from '../../lifter/coach.ts';
 import type { Today } from '../../lifter/prepare.ts';
-import { andText } from '../../program/check/words.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import { inTurnWords } from '../../session/pairs.ts';
 import { shortDayWords } from '../../text/day-words.ts';
+import { andText } from '../../text/words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { markedTexts, moving } from '../list.ts';

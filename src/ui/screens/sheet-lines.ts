@@ -1,8 +1,8 @@
 import type { Sheet } from '../../lifter/change-program.ts';
-import { keyWords } from '../../program/check/words.ts';
 import { doneShortText, doneText } from '../../program/done-text.ts';
 import type { Exercise } from '../../program/program.ts';
 import { safeText } from '../../text/safe-text.ts';
+import { keyWords } from '../../text/words.ts';
 import { BLANK, type Line, line, paragraph, span, spread, widthOf } from '../line.ts';
 import type { SheetScreen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';

@@ -1,3 +1,4 @@
+import { andText } from '../../../text/words.ts';
 import { type Gear, hasStation } from '../../../training/gear.ts';
 import { isLoadable } from '../../../training/loads.ts';
 import { type Mass, massText } from '../../../training/mass.ts';
@@ -5,7 +6,6 @@ import type { Exercise } from '../../program.ts';
 import { at, type Checked, type CheckRule } from '../check-rule.ts';
 import { coarseStep, loadsOf, nextLoad, smallPlates } from '../coarse-step.ts';
 import { isUnderTheBar } from '../under-the-bar.ts';
-import { andText } from '../words.ts';
 
 const OURS = 'ours';
 

@@ -1,4 +1,4 @@
-import { CLASH_WORDS, clashesOf, type PairClash } from '../../../training/pairing.ts';
+import { CLASH_WORDS, clashesOf, type PairClash, turnsOf } from '../../../training/pairing.ts';
 import { at, type CheckRule } from '../check-rule.ts';
 import { asPaired } from '../planned-work.ts';
 
@@ -13,16 +13,15 @@ export const PAIR_RULES = [
       `${lift} and ${other} alternate, and ${CLASH_WORDS[clash as PairClash]}.`,
     find: ({ program }) =>
       program.days.flatMap(({ exercises }) =>
-        exercises.flatMap((exercise, index) =>
-          exercises
-            .slice(0, index)
-            .filter(({ pair }) => pair !== undefined && pair === exercise.pair)
-            .flatMap((other) => {
+        turnsOf(exercises).flatMap((turn) =>
+          turn.flatMap((exercise, index) =>
+            turn.slice(0, index).flatMap((other) => {
               const [clash] = clashesOf(asPaired(other), asPaired(exercise));
               if (!clash) return [];
               const fix = 'Pair it with a lift of opposed muscles, or take pair: out.';
               return [at(exercise, 'advice', { other: other.lift.name, clash }, fix)];
             }),
+          ),
         ),
       ),
   },
@@ -34,20 +33,11 @@ export const PAIR_RULES = [
       `${lift} has pair: ${pair}, and no other exercise of the day has it, so it is done by itself.`,
     find: ({ program }) =>
       program.days.flatMap(({ exercises }) =>
-        exercises
-          .filter(
-            ({ pair }, index) =>
-              pair !== undefined &&
-              !exercises.some((other, at) => at !== index && other.pair === pair),
-          )
-          .map((exercise) =>
-            at(
-              exercise,
-              'advice',
-              { pair: exercise.pair ?? '' },
-              'Write the same at the exercise that it alternates with, or take pair: out.',
-            ),
-          ),
+        turnsOf(exercises).flatMap(([exercise, ...others]) => {
+          if (exercise?.pair === undefined || others.length > 0) return [];
+          const fix = 'Write the same at the exercise that it alternates with, or take pair: out.';
+          return [at(exercise, 'advice', { pair: exercise.pair }, fix)];
+        }),
       ),
   },
 ] as const satisfies readonly CheckRule[];

@@ -1,8 +1,8 @@
+import { andText, keyWords, setsText } from '../../../text/words.ts';
 import type { Muscle } from '../../../training/lift.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
 import type { Checked, CheckRule, Found } from '../check-rule.ts';
 import type { MuscleFigures } from '../figures.ts';
-import { andText, keyWords, setsText } from '../words.ts';
 
 const SETS_SOURCE =
   'common practice in a cut: 6–10. At least 4 as a minimum with loads of 6–15 reps (Iversen 2021, Sports Med 51(10):2079–2095), about 10 for growth (ACSM 2026); in an energy deficit evidence on the best number is insufficient (Roth 2022, Eur J Appl Physiol 122:1129–1151). Counted 1 direct, 0.5 indirect (Pelland 2024)';

@@ -1,8 +1,8 @@
 import { nearestKey } from '../../../text/nearest.ts';
+import { andText, keyWords } from '../../../text/words.ts';
 import { directMuscles, type Lift, type Pattern } from '../../../training/lift.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
 import { at, type Checked, type CheckRule, type Found } from '../check-rule.ts';
-import { andText, keyWords } from '../words.ts';
 import { missingFor } from './gear.ts';
 
 /** Rules about the program as a whole and its days. */
