@@ -6,7 +6,7 @@ import type { SessionState } from '../session/state.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Length } from '../training/length.ts';
 import { type Mass, micrograms } from '../training/mass.ts';
-import { trend } from '../training/smoothing.ts';
+import { massTrend } from '../training/mass-trend.ts';
 import type { Damage } from './lines.ts';
 import type { JournalEvent } from './records.ts';
 
@@ -95,7 +95,7 @@ export function bodyMassOn(
     if (before !== undefined) return before;
     // Each day looks at its own readings alone, however many years there are.
     const [from, to] = [bisectRight(days, today - TREND_DAYS), bisectRight(days, today)];
-    const level = trend(readings.slice(from, to)).at(-1);
+    const level = massTrend(readings.slice(from, to)).at(-1);
     const found = level === undefined ? null : micrograms(Math.round(level));
     known.set(today, found);
     return found;

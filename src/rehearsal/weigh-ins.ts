@@ -2,7 +2,7 @@ import type { Temporal } from 'temporal-polyfill';
 import type { DatedMass } from '../cut/daily-mass.ts';
 import type { Past } from '../progression/past.ts';
 import { type Mass, micrograms } from '../training/mass.ts';
-import { trend } from '../training/smoothing.ts';
+import { massTrend } from '../training/mass-trend.ts';
 import type { LifterModel } from './lifter-model.ts';
 import type { SeededRandom } from './seeded-random.ts';
 
@@ -37,7 +37,7 @@ export function weighInCourse(
     const water = 1 + model.weighNoise * random.normal();
     if (isWeighed) readings.push({ day, value: Math.round((massOn(day) * water) / TENTH) * TENTH });
   }
-  const levels = trend(readings);
+  const levels = massTrend(readings);
   const dayOf = (date: Temporal.PlainDate): number =>
     from.until(date, { largestUnit: 'days' }).days;
   const latest: (number | null)[] = [];

@@ -1,4 +1,4 @@
-import { GaussianState, type StateRow } from './gaussian-state.ts';
+import { GaussianState, type StateRow } from '../training/gaussian-state.ts';
 import { type Setting, STRENGTH_MODEL } from './strength-model.ts';
 
 /** One session of a lift as the filter sees it, on a day counted from any origin. */

@@ -6,7 +6,7 @@ import { judgeRate } from '../../src/cut/judge-rate.ts';
 import { type RateQuestion, rateOfLoss } from '../../src/cut/rate-of-loss.ts';
 import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
 import { kilograms, type Mass } from '../../src/training/mass.ts';
-import { trend } from '../../src/training/smoothing.ts';
+import { massTrend } from '../../src/training/mass-trend.ts';
 import { day } from './made.ts';
 
 const CUT = day('2026-09-07');
@@ -19,7 +19,7 @@ const readings = (days: number, kg: (at: number) => number): DatedMass[] =>
   }));
 
 const trendOf = (weighIns: readonly DatedMass[]): RateQuestion['bodyMassOn'] => {
-  const values = trend(
+  const values = massTrend(
     weighIns.map(({ date, mass }) => ({
       day: CUT.until(date, { largestUnit: 'days' }).days,
       value: mass,

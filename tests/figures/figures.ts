@@ -8,7 +8,9 @@ import { type RehearsalVerdict, verdictOf } from '../../src/rehearsal/verdict-of
 import { weeksOf } from '../../src/rehearsal/weeks-of.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
+import { massTrend } from '../../src/training/mass-trend.ts';
 import { type Doses, dosesOf, isInOrder } from './doses.ts';
+import { plainWeights, trendErrors, waywardWeights } from './made-weights.ts';
 import { forCuts, shippedPrograms, tooMuch } from './programs.ts';
 import { sampleOfLifters } from './sample-of-lifters.ts';
 import { strengthFigures } from './strength-figures.ts';
@@ -52,6 +54,13 @@ const verdictLine = (program: Program, { kept, lowest, longest, muscles }: Rehea
       ({ muscle, mean, judged }) => `${muscle} ${mean.toFixed(1)}${judged === 'inside' ? '' : '!'}`,
     )
     .join(', ')}`;
+
+say('Trend of body mass on made weigh-ins, from the fifth week on');
+for (const [kind, make] of Object.entries({ plain: plainWeights, wayward: waywardWeights })) {
+  const { bias, error } = trendErrors(make, massTrend, lifters);
+  say(`  ${kind}: bias ${bias.toFixed(2)} %, error ${error.toFixed(2)} %`);
+  must(Math.abs(bias) < 0.15, `the trend of ${kind} weigh-ins has no lag`);
+}
 
 say('Shipped programs, 12 weeks losing 0.7 % a week, default constants');
 for (const program of forCuts(shippedPrograms())) {

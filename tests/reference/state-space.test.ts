@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { GaussianState, type StateRow } from '../../src/strength/gaussian-state.ts';
+import { GaussianState, type StateRow } from '../../src/training/gaussian-state.ts';
 import { leastSquares } from '../../src/training/least-squares.ts';
 
 /** Flow of the Nile at Aswan 1871–1970, 10⁸ m³: open data, Cobb 1978, Biometrika 65:243–251. */
