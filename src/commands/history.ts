@@ -3,6 +3,7 @@ import type { History } from '../journal/history.ts';
 import { deletedRecords } from '../lifter/deleted-records.ts';
 import { sessionNotes } from '../lifter/look-back.ts';
 import { openLifter } from '../lifter/open-lifter.ts';
+import { strengthOver } from '../progression/lift-strength.ts';
 import { historyText } from '../report/history-text.ts';
 import { type LiftSession, liftRows, searchHistory } from '../report/lift-rows.ts';
 import { jsonText } from '../text/json-text.ts';
@@ -47,7 +48,8 @@ export const run: Run = (call) => {
         : 'Nothing fits.',
     );
   } else {
-    text.push(...historyText(rows, unit, textSize(call.ports)));
+    const strength = lift === null ? [] : strengthOver(history, lift);
+    text.push(...historyText(rows, strength, unit, textSize(call.ports)));
   }
   if (call.options.ids === true && !call.global.json) {
     const all = lift === null && NARROWS.every((name) => call.options[name] === undefined);

@@ -9,6 +9,7 @@ import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { History, WeighIn } from '../journal/history.ts';
 import type { Program } from '../program/program.ts';
 import { type Hurt, hurtsOn } from '../progression/hurts.ts';
+import { type StrengthOn, strengthOver } from '../progression/lift-strength.ts';
 import { LIGHTER_WEEK, mayTakeLighterWeek } from '../progression/lighter-week.ts';
 import { because } from '../progression/rules/progression-rules.ts';
 import {
@@ -109,6 +110,7 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
     lifts: (query) => liftSummaries(liftRows(found(query), null, history().bodyMassOn)),
     results: (lift, query) =>
       pastSessions(liftRows(found(query), lift, history().bodyMassOn)).toReversed(),
+    strength: (lift) => strengthOver(history(), lift),
     session: (session) =>
       pastSessions(
         liftRows(
@@ -211,6 +213,8 @@ export interface LookBack {
   readonly lifts: (query: string) => readonly LiftSummary[];
   /** Sessions of a lift that every word of `query` fits, newest first. */
   readonly results: (lift: string, query: string) => readonly PastSession[];
+  /** What the results say of a lift over time. */
+  readonly strength: (lift: string) => readonly StrengthOn[];
   /** Every lift of one session, in its order. */
   readonly session: (session: string) => readonly PastSession[];
   readonly change: (change: RecordChange) => Changed | Problem;

@@ -5,6 +5,7 @@ import {
   type LiftEstimate,
   type SessionSeen,
   type StrengthEstimate,
+  sharesOf,
 } from '../strength/strength-change.ts';
 import { dayNumber } from '../training/day-number.ts';
 import { reserveOf } from '../training/effort.ts';
@@ -45,6 +46,43 @@ export function strengthOfLifts(
   const found = known.get(key) ?? strengthAnew(past, dayNumber(since), dayNumber(on));
   known.set(key, found);
   return found;
+}
+
+/** Strength of a lift on a day and the ends of its 90 % interval, as loads in micrograms. */
+export interface StrengthOn {
+  readonly date: Temporal.PlainDate;
+  readonly low: number;
+  readonly middle: number;
+  readonly high: number;
+}
+
+/** So many times is asked, however many years: more would not be seen in a plot. */
+const MOST_TIMES = 26;
+/** Of so many days before each of them results are looked at. */
+const DAYS_BEHIND = 56;
+
+/**
+ * What the results up to each of these days say of one lift, weekly or less often, from its first
+ * session to its last. Days on which nothing is known are left out.
+ */
+export function strengthOver(past: Past, lift: string): StrengthOn[] {
+  const dates = past.results
+    .filter((result) => result.exercise.lift === lift && result.sets.length > 0)
+    .map(({ date }) => date);
+  const [first, last] = [dates[0], dates.at(-1)];
+  if (!first || !last) return [];
+  const days = dayNumber(last) - dayNumber(first);
+  const step = 7 * Math.max(1, Math.ceil(days / 7 / MOST_TIMES));
+  const asked = Array.from({ length: Math.floor(days / step) + 1 }, (_, at) =>
+    last.subtract({ days: at * step }),
+  );
+  return asked.toReversed().flatMap((date): StrengthOn[] => {
+    const since = date.subtract({ days: DAYS_BEHIND });
+    const level = strengthOfLifts(past, since, date).lifts.get(lift)?.level;
+    if (!level) return [];
+    const { share: middle, low, high } = sharesOf(level);
+    return [{ date, low, middle, high }];
+  });
 }
 
 /** Sessions that tell about strength: not the first ones, not after a layoff, none with pain. */

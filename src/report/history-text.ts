@@ -1,4 +1,6 @@
+import { min, pairs } from 'd3-array';
 import { countsWords } from '../progression/counts-words.ts';
+import type { StrengthOn } from '../progression/lift-strength.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Result } from '../progression/past.ts';
 import { cutTo } from '../text/columns.ts';
@@ -7,7 +9,7 @@ import { dayNumber } from '../training/day-number.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import { dateTicks } from './date-ticks.ts';
 import type { LiftSession } from './lift-rows.ts';
-import { drawPlot, type PlotSize, type Point } from './plot.ts';
+import { drawPlot, type PlotBand, type PlotSize, type Point } from './plot.ts';
 import type { TextSize } from './review-text.ts';
 import { type Column, textTable } from './table.ts';
 
@@ -18,15 +20,17 @@ const PLOT_ROWS = 14;
 
 /**
  * Results over time in lines of at most `width` columns, the newest last; of a single lift with a plot
- * of its e1RM above. `rows` are in order of date.
+ * of its e1RM above. `rows` and `strength`, of that lift, are in order of date.
  */
 export function historyText(
   rows: readonly LiftSession[],
+  strength: readonly StrengthOn[],
   unit: Unit,
   { width, glyphs }: TextSize,
 ): string[] {
   const lifts = new Set(rows.map(({ result }) => result.exercise.lift));
-  const plot = lifts.size === 1 ? e1rmPlot(rows, unit, { width, height: PLOT_ROWS, glyphs }) : [];
+  const size = { width, height: PLOT_ROWS, glyphs };
+  const plot = lifts.size === 1 ? e1rmPlot(rows, strength, unit, size) : [];
   const columns: readonly Column[] = [
     { heading: 'date', align: 'left' },
     ...(lifts.size === 1 ? [] : [{ heading: 'lift', align: 'left' } as const]),
@@ -49,24 +53,70 @@ export function historyText(
   ]);
   const title = lifts.size === 1 ? safeText(rows[0]?.result.exercise.name ?? '') : '';
   return [
-    ...(plot.length > 0 ? [`${title}: e1RM, ${unit}`, ...plot, ''] : []),
+    ...(plot.length > 0 ? [`${title}: e1RM, ${unit}`, ...plot, PLOT_SAYS, ''] : []),
     ...textTable(columns, cells, width),
   ].map((line) => cutTo(line, width));
 }
 
-/** The e1RM of one lift over time as a plot in text; none with fewer than two sessions that tell. */
-export function e1rmPlot(rows: readonly LiftSession[], unit: Unit, size: PlotSize): string[] {
+/** Stands under the plot of a lift. */
+export const PLOT_SAYS = 'dots: sessions; line: the estimate of all; shaded: 90 % of it';
+
+/**
+ * The e1RM of one lift over time as a plot in text: each session's best, and what they say together
+ * with its error. None with fewer than two sessions that tell.
+ */
+export function e1rmPlot(
+  rows: readonly LiftSession[],
+  strength: readonly StrengthOn[],
+  unit: Unit,
+  size: PlotSize,
+): string[] {
   const points = e1rmPoints(rows, unit);
   if (points.length < 2) return [];
+  const { line, gap, bands } = strengthPlot(strength, rows, unit);
   return drawPlot(
     {
-      lines: [{ points, as: 'line', gap: DAYS_JOINED }],
-      bands: [],
+      lines: [
+        { points, as: 'dots' },
+        { points: line, as: 'line', gap },
+      ],
+      bands,
       yHolds: around(points),
       xTicks: dateTicks,
     },
     size,
   );
+}
+
+/** The estimate of a lift over the days of these sessions, in `unit`: its line and bands, open where it was not trained. */
+export function strengthPlot(
+  strength: readonly StrengthOn[],
+  rows: readonly LiftSession[],
+  unit: Unit,
+): { readonly line: readonly Point[]; readonly gap: number; readonly bands: readonly PlotBand[] } {
+  const from = rows[0] ? dayNumber(rows[0].result.date) : 0;
+  const value = (micro: number) => inUnit(Math.round(micro) as Mass, unit);
+  const shown = strength
+    .filter(({ date }) => dayNumber(date) >= from)
+    .map(({ date, low, middle, high }) => ({
+      day: dayNumber(date),
+      low: value(low),
+      middle: value(middle),
+      high: value(high),
+    }));
+  // It is asked at even steps, and where nothing was known a time is missing.
+  const gap = min(pairs(shown), ([a, b]) => b.day - a.day) ?? 0;
+  const parts: (typeof shown)[] = [];
+  for (const on of shown) {
+    const last = parts.at(-1)?.at(-1);
+    if (last && on.day - last.day <= gap) parts.at(-1)?.push(on);
+    else parts.push([on]);
+  }
+  return {
+    line: shown.map(({ day, middle }) => [day, middle]),
+    gap,
+    bands: parts.map((part) => ({ edges: part.map(({ day, low, high }) => [day, low, high]) })),
+  };
 }
 
 /** Three percent to both sides of the first value, so that a session's noise does not fill the plot. */

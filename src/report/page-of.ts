@@ -8,6 +8,7 @@ import { weightBand } from '../cut/weight-band.ts';
 import { mondayOf } from '../cut/work-done.ts';
 import type { History } from '../journal/history.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
+import { strengthOver } from '../progression/lift-strength.ts';
 import type { Past } from '../progression/past.ts';
 import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
@@ -15,7 +16,7 @@ import { CAUTIONS } from '../training/cautions.ts';
 import { dayNumber } from '../training/day-number.ts';
 import { type LengthUnit, lengthIn, tapeOf } from '../training/length.ts';
 import { inUnit, type Mass, massNumber, type Unit } from '../training/mass.ts';
-import { countsText, e1rmPoints, loadsText } from './history-text.ts';
+import { countsText, e1rmPoints, loadsText, strengthPlot } from './history-text.ts';
 import { type LiftSession, liftRows } from './lift-rows.ts';
 import type {
   BodyPicture,
@@ -192,11 +193,8 @@ function pictureOfMuscles({ weeks, muscles, evidence }: Review): MusclePicture |
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** e1RM of every lift trained in the last four weeks, those of the program first and in its order. */
-function picturesOfLifts(
-  { results, bodyMassOn }: Pick<Past, 'results' | 'bodyMassOn'>,
-  { evidence, today }: Review,
-  unit: Unit,
-): LiftPicture[] {
+function picturesOfLifts(past: Past, { evidence, today }: Review, unit: Unit): LiftPicture[] {
+  const { results, bodyMassOn } = past;
   const since = dayNumber(today) - CUT_LIMITS.presentDays;
   const lately = new Set(
     results.filter(({ date }) => dayNumber(date) > since).map(({ exercise }) => exercise.lift),
@@ -207,11 +205,12 @@ function picturesOfLifts(
   return [...new Set([...inProgram, ...lately])].flatMap((key) => {
     const rows = liftRows(results, key, bodyMassOn);
     const points = e1rmPoints(rows, unit);
+    const strength = strengthPlot(strengthOver(past, key), rows, unit);
     const name = rows.at(-1)?.result.exercise.name;
     if (name === undefined || points.length === 0) return [];
     const kept = evidence.lifts.find(({ lift }) => lift === key);
     const note = kept?.state === 'known' ? `${keptWords(kept, evidence.weightAdvice)} kept` : '';
-    return [{ name: safeText(name), points, note, table: tableOf(rows, unit) }];
+    return [{ name: safeText(name), points, strength, note, table: tableOf(rows, unit) }];
   });
 }
 

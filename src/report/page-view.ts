@@ -13,6 +13,12 @@ export interface LiftPicture {
   readonly name: string;
   /** Day number and e1RM in the unit of the page. */
   readonly points: readonly Point[];
+  /** What the sessions say together, and its 90 % band; the line is open across longer gaps. */
+  readonly strength: {
+    readonly line: readonly Point[];
+    readonly gap: number;
+    readonly bands: readonly PlotBand[];
+  };
   /** `97 % kept`, or why it is not told. */
   readonly note: string;
   readonly table: NumbersTable;

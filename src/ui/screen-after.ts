@@ -54,7 +54,8 @@ function resultsAnew(screen: Screen, coach: Coach): Screen {
   const { lift, query } = before;
   const results = coach.lookBack.results(lift, query);
   if (results.length > 0) {
-    return { ...before, results, chosen: Math.min(before.chosen, results.length - 1) };
+    const strength = coach.lookBack.strength(lift);
+    return { ...before, results, strength, chosen: Math.min(before.chosen, results.length - 1) };
   }
   return { kind: 'lifts', lifts: coach.lookBack.lifts(query), query, chosen: 0 };
 }

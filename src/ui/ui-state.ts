@@ -6,6 +6,7 @@ import type { Today } from '../lifter/prepare.ts';
 import type { FindingWords } from '../lifter/rules.ts';
 import type { GoalKey } from '../program/edit-program.ts';
 import type { Hurt } from '../progression/hurts.ts';
+import type { StrengthOn } from '../progression/lift-strength.ts';
 import type { SetResult } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { LiftSummary } from '../report/lift-rows.ts';
@@ -140,6 +141,8 @@ export interface ResultsScreen {
   readonly kind: 'results';
   readonly lift: string;
   readonly results: readonly PastSession[];
+  /** Of the lift, over time. */
+  readonly strength: readonly StrengthOn[];
   readonly query: string;
   readonly chosen: number;
 }

@@ -1,5 +1,6 @@
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
+import { strengthOver } from '../../src/progression/lift-strength.ts';
 import { historyText } from '../../src/report/history-text.ts';
 import { liftRows, searchHistory } from '../../src/report/lift-rows.ts';
 import { madeCut } from './made-cut.ts';
@@ -9,35 +10,38 @@ const { past } = madeCut();
 describe('the history in text', () => {
   it('shows a lift with its plot, the newest session last', () => {
     const rows = liftRows(past.results, 'back-squat', past.bodyMassOn);
-    const lines = historyText(rows, 'kg', { width: 72, glyphs: 'ascii' });
+    const lines = historyText(rows, strengthOver(past, 'back-squat'), 'kg', {
+      width: 72,
+      glyphs: 'ascii',
+    });
     expect(lines.slice(0, 22).join('\n')).toMatchInlineSnapshot(`
       "Back squat: e1RM, kg
          |
          |
       130+
-         |*                                           *
-         |*                                           *
-         | *                                         * *
-         | *                                         * *
-      125+ *        ****      *     ******           *  *       ****       *
-         | *       *    *    * *   *      *         *   *      *    *     * *
-         |  *    **      *  *   *  *       **       *   *      *     **   * *
-         |  *   *        * *    * *          *     *     *    *        * *   *
-      120+  ****          *      *            ******     *****          *    *
+         |o                                           o
+         |
+         |
+      125+      ::::o::o::::::o:::::o::::o::::::::::::::::::::::o::o:::::::o::
+         |      ::::::::::::::::**********************************************
+         |     *****************::::::::::::::::::::::::::::::::::::::::::::::
+      120+  o  o::::::::::o::::::o         :::o::::o::   o   o          o    o
+         |      :::::::
+         |
          ++-------------------+--------------------+--------------------+-----
           31 Aug           14 Sep               28 Sep               12 Oct
+      dots: sessions; line: the estimate of all; shaded: 90 % of it
 
       date          load  done   in reserve  best e1RM  move
       2026-08-31  100 kg  7 6 5  2 2 2        128.6 kg  start
       2026-09-02  100 kg  6 6 5  1 1 1          120 kg  hold
       2026-09-04  100 kg  6 6 5  1 1 1          120 kg  hold
-      2026-09-07  100 kg  7 6 5  1 1 1        124.1 kg  hold
-      2026-09-09  100 kg  6 6 5  2 2 2        124.1 kg  hold"
+      2026-09-07  100 kg  7 6 5  1 1 1        124.1 kg  hold"
     `);
   });
 
   it('writes clusters, body weight and timed loads as the lifter thinks of them', () => {
-    const text = historyText(liftRows(past.results, null, past.bodyMassOn), 'kg', {
+    const text = historyText(liftRows(past.results, null, past.bodyMassOn), [], 'kg', {
       width: 100,
       glyphs: 'ascii',
     }).join('\n');
@@ -48,10 +52,15 @@ describe('the history in text', () => {
   it('is never wider than asked', () => {
     for (const width of [18, 34, 60, 100]) {
       for (const lift of [null, 'back-squat']) {
-        for (const line of historyText(liftRows(past.results, lift, past.bodyMassOn), 'kg', {
-          width,
-          glyphs: 'braille',
-        })) {
+        for (const line of historyText(
+          liftRows(past.results, lift, past.bodyMassOn),
+          lift === null ? [] : strengthOver(past, lift),
+          'kg',
+          {
+            width,
+            glyphs: 'braille',
+          },
+        )) {
           expect(stringWidth(line)).toBeLessThanOrEqual(width);
         }
       }
@@ -59,7 +68,9 @@ describe('the history in text', () => {
   });
 
   it('stands with nothing to show', () => {
-    expect(historyText([], 'kg', { width: 60, glyphs: 'braille' }).length).toBeLessThanOrEqual(1);
+    expect(historyText([], [], 'kg', { width: 60, glyphs: 'braille' }).length).toBeLessThanOrEqual(
+      1,
+    );
   });
 });
 

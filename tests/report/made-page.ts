@@ -4,6 +4,12 @@ import type { Point } from '../../src/report/plot.ts';
 const FIRST = 20_700;
 const WEEKS = ['7 Sep', '14 Sep', '21 Sep', '28 Sep'];
 
+const strength = (points: readonly Point[]) => ({
+  line: points,
+  gap: 7,
+  bands: [{ edges: points.map(([x, y]) => [x, y * 0.97, y * 1.03] as const) }],
+});
+
 const points = (count: number, from: number, by: number): Point[] =>
   Array.from({ length: count }, (_, at) => [FIRST + at * 3, from + at * by + (at % 3) * 0.2]);
 
@@ -43,8 +49,20 @@ export function madePage(): PageView {
     waist: null,
     kept: { points: kept, table: table('kept', kept) },
     lifts: [
-      { name: 'Back squat', points: squat, note: '101 % kept', table: table('e1RM', squat) },
-      { name: 'Bench press', points: bench, note: '99 % kept', table: table('e1RM', bench) },
+      {
+        name: 'Back squat',
+        points: squat,
+        strength: strength(squat),
+        note: '101 % kept',
+        table: table('e1RM', squat),
+      },
+      {
+        name: 'Bench press',
+        points: bench,
+        strength: strength(bench),
+        note: '99 % kept',
+        table: table('e1RM', bench),
+      },
     ],
     muscles: {
       weeks: WEEKS,

@@ -61,7 +61,12 @@ describe('the exported page', () => {
   it('shows six percent to both sides of the first strength, so that noise looks like noise', () => {
     const view = madePage();
     const points = view.lifts[0]!.points.map(([x]) => [x, 100] as const);
-    const page = pageHtml({ ...view, lifts: [{ ...view.lifts[0]!, name: 'Even', points }] });
+    const page = pageHtml({
+      ...view,
+      lifts: [
+        { ...view.lifts[0]!, name: 'Even', points, strength: { line: points, gap: 7, bands: [] } },
+      ],
+    });
     const figure = page.slice(
       page.indexOf('>Even<'),
       page.indexOf('</figure>', page.indexOf('>Even<')),

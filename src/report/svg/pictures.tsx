@@ -98,7 +98,8 @@ export function KeptFigure({ of }: { readonly of: KeptPicture }) {
 
 /** One lift: e1RM over time. */
 export function LiftCard({ of, unit }: { readonly of: LiftPicture; readonly unit: string }) {
-  const last = of.points.at(-1);
+  const { line, gap, bands } = of.strength;
+  const last = line.at(-1) ?? of.points.at(-1);
   return (
     <figure>
       <figcaption>
@@ -110,9 +111,9 @@ export function LiftCard({ of, unit }: { readonly of: LiftPicture; readonly unit
         says={`${of.name}: estimated one-repetition maximum in ${unit}, ${fromTo(of.points)}. The numbers follow.`}
         axes={{ x: 'day', y: `e1RM, ${unit}` }}
         dots={of.points}
-        line={of.points}
-        gap={DAYS_JOINED}
-        bands={[]}
+        line={line}
+        gap={gap}
+        bands={bands}
         yHolds={around(of.points)}
         xTicks={dateTicks}
         {...(last ? { lastLabel: last[1].toFixed(1) } : {})}

@@ -1,5 +1,5 @@
 import type { PastSession } from '../../lifter/look-back.ts';
-import { countsText, e1rmPlot, loadsText } from '../../report/history-text.ts';
+import { countsText, e1rmPlot, loadsText, PLOT_SAYS } from '../../report/history-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { safeText } from '../../text/safe-text.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
@@ -62,8 +62,10 @@ const openLift: Act<LiftsScreen> = (acting) => {
   const { lifts, chosen, query } = acting.screen;
   const lift = lifts[chosen]?.lift;
   if (lift === undefined) return tell(acting, 'There is nothing to choose.');
-  const results = acting.coach.lookBack.results(lift, query);
-  return show(acting, { kind: 'results', lift, results, query, chosen: 0 });
+  const { lookBack } = acting.coach;
+  const results = lookBack.results(lift, query);
+  const strength = lookBack.strength(lift);
+  return show(acting, { kind: 'results', lift, results, strength, query, chosen: 0 });
 };
 
 const SEARCH_KEY: KeyRow<LiftsScreen | ResultsScreen> = {
@@ -128,10 +130,10 @@ function resultLines(seen: Seen<ResultsScreen>, columns: number, rows: number): 
   const { screen } = seen;
   const list = resultList(seen);
   const height = rows >= 34 ? PLOT_ROWS.tall : PLOT_ROWS.usual;
-  const roomy = rows - height - 1 >= LEAST_LIST_ROWS && columns >= 50;
+  const roomy = rows - height - 2 >= LEAST_LIST_ROWS && columns >= 50;
   const [newest] = screen.results;
   const plotted = roomy && newest ? screen.results.map(({ row }) => row).toReversed() : [];
-  const plot = e1rmPlot(plotted, newest?.unit ?? 'kg', {
+  const plot = e1rmPlot(plotted, screen.strength, newest?.unit ?? 'kg', {
     width: columns,
     height,
     glyphs: 'braille',
@@ -140,6 +142,7 @@ function resultLines(seen: Seen<ResultsScreen>, columns: number, rows: number): 
   const above = [
     line(`${list.title}: e1RM, ${newest?.unit}`, 'strong'),
     ...plot.map((row) => line(row, 'drawn')),
+    line(PLOT_SAYS, 'quiet'),
     BLANK,
   ];
   const below = listLines({ ...list, title: '' }, screen.chosen, columns, rows - above.length + 2);
