@@ -165,10 +165,8 @@ function restBefore(state: SessionState, last: LastDown, next: SetPlace): Rest {
   return last.place.role === 'warm-up' ? WARM_UP_REST : exercise.prescribed.rest;
 }
 
-/** After the partner's work sets; warm-ups of a pair follow one another like those of any lifts. */
+/** Between the lifts of a pair the way over is short, also from the warm-ups of one to those of the other. */
 const isFromPartner = (state: SessionState, last: LastDown, next: SetPlace): boolean =>
-  last.place.role !== 'warm-up' &&
-  next.role !== 'warm-up' &&
   next.role !== 'mini' &&
   state.pairs.some((pair) => pair.includes(last.place.exercise) && pair.includes(next.exercise)) &&
   last.place.exercise !== next.exercise;

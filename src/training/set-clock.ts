@@ -7,7 +7,8 @@ export const CLOCK = {
   rep: 3,
   /** Common practice. */
   betweenExercises: 60,
-  warmUpSet: 60,
+  /** A few reps and a minute's rest behind them. Common practice. */
+  warmUpSet: 75,
   /** From so many sessions on the lifter's own pace counts. Ours. */
   sessionsForOwnPace: 5,
 } as const;

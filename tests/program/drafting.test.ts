@@ -273,7 +273,7 @@ describe('pairs', () => {
   };
 
   it('come in where the time does not reach without them, are named, and clash with none', () => {
-    const { draft, pairs } = pairsOf(30);
+    const { draft, pairs } = pairsOf(40);
     expect(pairs.length).toBeGreaterThan(0);
     expect(draft.text).toContain('pair: a');
     expect(sentences(draft.chosen).join(' ')).toContain('Their sets alternate');

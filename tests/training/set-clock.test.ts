@@ -22,15 +22,15 @@ test('a rep takes three seconds, a held second one, and each side its own time',
 });
 
 test('an exercise is its warm-ups, its sets and the middle of its rests between them', () => {
-  // 3 × 60 + 16 × 3 + 2 × 240
-  expect(exerciseSeconds(squat)).toBe(708);
-  expect(exerciseSeconds({ ...squat, sets: [] })).toBe(180);
+  // 3 × 75 + 16 × 3 + 2 × 240
+  expect(exerciseSeconds(squat)).toBe(753);
+  expect(exerciseSeconds({ ...squat, sets: [] })).toBe(225);
 });
 
 describe('a session', () => {
   test('has a minute from one exercise to the next', () => {
-    expect(sessionSeconds([squat, squat])).toBe(708 + 60 + 708);
-    expect(sessionSeconds([squat, squat], 1, 120)).toBe(708 + 120 + 708);
+    expect(sessionSeconds([squat, squat])).toBe(753 + 60 + 753);
+    expect(sessionSeconds([squat, squat], 1, 120)).toBe(753 + 120 + 753);
     expect(sessionSeconds([])).toBe(0);
   });
 
@@ -39,14 +39,14 @@ describe('a session', () => {
     // Sets of 18 s. The first ends at 18, its partner after a breath of 75 s at 111; the second
     // waits for its own 240 s, 258 to 276, and its partner for its own, 351 to 369.
     expect(sessionSeconds([pair, pair].map((each) => ({ ...each, warmUps: 0 })))).toBe(369);
-    expect(sessionSeconds([pair, { ...pair, warmUps: 1 }])).toBe(4 * 60 + 369);
+    expect(sessionSeconds([pair, { ...pair, warmUps: 1 }])).toBe(4 * 75 + 369);
   });
 
   test('goes by the lifter’s own pace after five sessions, by its median', () => {
     const took = (...seconds: number[]) => seconds.map((each) => ({ planned: 1000, took: each }));
     expect(ownPace(took(1500, 1500, 1500, 1500))).toBe(1);
     expect(ownPace(took(1200, 1100, 9000, 1300, 1250))).toBe(1.25);
-    expect(sessionSeconds([squat], 1.25)).toBe(885);
+    expect(sessionSeconds([squat], 1.25)).toBe(941.25);
   });
 
   test('of no length tells nothing of pace', () => {

@@ -420,8 +420,9 @@ describe('the time there is', () => {
   it('k cuts the day on the preview shorter each time, says what was cut, and makes it whole again', () => {
     const player = new Player(WIDE);
     expect(player.screen()).not.toContain('Cut to');
+    expect(player.keys('k').screen()).toContain('Cut to 30 min: shorter rests.');
     expect(player.keys('k').screen()).toContain('Cut to 20 min');
-    expect(player.screen()).toContain('shorter rests; in turn Back squat and Pull-up.');
+    expect(player.screen()).toContain('in turn Back squat and Pull-up.');
     expect(player.keys('w').screen()).toContain(
       'one lift while the other rests: Back squat and Pull-up',
     );
@@ -431,12 +432,12 @@ describe('the time there is', () => {
   });
 
   it('stays cut after a look at another screen', () => {
-    const player = new Player(WIDE).keys('ki<esc>');
+    const player = new Player(WIDE).keys('kki<esc>');
     expect(player.screen()).toContain('Cut to 20 min');
   });
 
   it('the session that is begun is the short one, and its exercises keep to it at another load', () => {
-    const player = new Player(WIDE).keys('k ');
+    const player = new Player(WIDE).keys('kk ');
     expect(minutes(player)).toBe(20);
     const [before] = player.scene.session().exercises;
     player.keys('c70<enter>');

@@ -30,7 +30,7 @@ const SCENES: Readonly<Record<string, (player: Player) => Player>> = {
       .wait(25)
       .keys(' ')
       .wait(5),
-  'preview-less-time': (player) => player.keys('k'),
+  'preview-less-time': (player) => player.keys('kk'),
   'less-time': (player) => player.atFirstSet().keys('  ').wait(61).keys('k'),
   paused: (player) => player.atFirstSet().keys('  ').wait(61).keys('p'),
   'cluster-rest': (player) => player.atCluster().keys(' ').wait(30).keys(' ').wait(3),
