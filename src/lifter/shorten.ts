@@ -5,6 +5,7 @@ import type { Circumstances } from '../progression/past.ts';
 import { plannedSeconds } from '../progression/planned-seconds.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import { shortDay } from '../progression/short-day.ts';
+import { apply } from '../session/apply.ts';
 import type { SessionCommand } from '../session/command.ts';
 import { isCluster, isOver, plannedSets, setsAskedOf } from '../session/next-set.ts';
 import { pairedIn } from '../session/pairs.ts';
@@ -28,10 +29,34 @@ export interface ShortenSources {
 export const minutesLeft = (session: SessionState, sources: ShortenSources): number =>
   Math.round(secondsLeft(session, sources) / 60);
 
-/** What is left of a session cut to so many minutes, the way a short day is; to be sent to the session. */
+/**
+ * What is left of a session cut to so many minutes, the way a short day is; to be sent to the session.
+ * The rest that runs may become another by the cut, whose set it was before being left out: then it
+ * is cut once more, by what is over.
+ */
 export function shortenTo(
   session: SessionState,
   minutes: number,
+  sources: ShortenSources,
+): Shorten {
+  const first = cutBy(session, minutes, minutes * 60, sources);
+  const { now } = sources;
+  const { do: _, ...cut } = first;
+  const after = apply(session, {
+    type: 'day-shortened',
+    ...cut,
+    id: '',
+    at: now,
+    zone: session.zone,
+  });
+  const over = secondsLeft(after, sources) - minutes * 60;
+  return over > 0 ? cutBy(session, minutes, minutes * 60 - over, sources) : first;
+}
+
+function cutBy(
+  session: SessionState,
+  minutes: number,
+  seconds: number,
   sources: ShortenSources,
 ): Shorten {
   const { history, program, circumstances } = sources;
@@ -45,7 +70,7 @@ export function shortenTo(
       isBegun(each) ? [[String(at), each.done.length + each.skipped] as const] : [],
     ),
   );
-  const cut = shortDay(left, { minutes: minutes - bound / 60, pace, gear, lacks, begun });
+  const cut = shortDay(left, { minutes: (seconds - bound) / 60, pace, gear, lacks, begun });
   const kept = new Map(cut.exercises.map((each) => [each.track, each]));
   return {
     do: 'shorten',

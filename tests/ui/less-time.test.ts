@@ -134,6 +134,26 @@ describe('less time in the middle of a session', () => {
     expect(over.session().exercises[0]?.earlier).toHaveLength(1);
   });
 
+  it.each([30, 20, 15])(
+    'fits into %i min where it leaves out the one of a pair whose turn it is',
+    (minutes) => {
+      const paired = PROGRAM.replace(/(back-squat|bench-press)\n/g, '$1\n        pair: a\n');
+      const over = scene({ program: paired, past: [] });
+      over.coach.begin();
+      const live = over.coach.live();
+      for (let lift = 0; lift < 2; lift += 1) {
+        live?.send({ do: 'skip-warm-ups' });
+        over.clock.pass(5000);
+      }
+      live?.send({ do: 'start' });
+      over.clock.pass(35_000);
+      expect(live?.send({ do: 'put-down' })).toBeNull();
+      expect(over.session().stage).toMatchObject({ kind: 'resting', next: { exercise: 1 } });
+      expect(cutTo(over, minutes)).toBeNull();
+      expect(over.coach.minutesLeft()).toBeLessThanOrEqual(minutes);
+    },
+  );
+
   it('counts the rest that runs, and what is left of a cluster', () => {
     const over = scene({ program: CLUSTERS, past: [] });
     const at = new Player(WIDE, { over }).keys(' ').wait(2);

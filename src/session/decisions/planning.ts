@@ -83,14 +83,15 @@ export function replace(
 
 /** Cuts what is left to the time there is, as it was worked out. */
 export function shorten(
-  { exercises: states }: SessionState,
+  { exercises: states, prescription: { restBetween } }: SessionState,
   { do: _, ...plan }: Command<'shorten'>,
 ): Decided {
   const isLess = plan.exercises.some(({ exercise, sets, rest }) => {
     const each = states[exercise];
     return each && (sets < setsAskedOf(each) || rest.to < each.prescribed.rest.to);
   });
-  return isLess
+  const isQuicker = (plan.pairs ?? []).length > 0 || plan.restBetween.to < restBetween.to;
+  return isLess || isQuicker
     ? accepted({ type: 'day-shortened', ...plan })
     : refused('What is left fits into that time as it is.');
 }
