@@ -63,7 +63,19 @@ function textOf({ args: [file = ''], ports }: Call): string {
       fix: 'Name a file that "holdfast export" wrote, or a table of your own saved as csv.',
     });
   }
-  return new TextDecoder().decode(bytes);
+  return decoded(bytes);
+}
+
+/** As spreadsheets save: UTF-16 with its mark, UTF-8, else the code page of Windows in the west. */
+function decoded(bytes: Uint8Array): string {
+  const [first, second] = bytes;
+  if (first === 0xff && second === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
+  if (first === 0xfe && second === 0xff) return new TextDecoder('utf-16be').decode(bytes);
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('windows-1252').decode(bytes);
+  }
 }
 
 /** A clock that is a little ahead, or a zone further east, is no mistake. */

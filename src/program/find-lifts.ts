@@ -98,6 +98,9 @@ export function respelled(lifts: ReadonlyMap<string, Lift>, query: string): stri
   return words.length > 0 && words.every((word) => word !== null) ? words.join(' ') : null;
 }
 
+/** As gyms write for short. */
+const ABBREVIATIONS: Readonly<Record<string, string>> = { db: 'dumbbell', bb: 'barbell' };
+
 /** What a lift is called where nothing else is said. Common practice. */
 const SHORT_NAMES: Readonly<Record<string, string>> = {
   squat: 'back-squat',
@@ -108,7 +111,9 @@ const SHORT_NAMES: Readonly<Record<string, string>> = {
 
 /** The lift of exactly this name, key, everyday or short name, in any case, of one or several; null where there is none. */
 export function namedLift(lifts: ReadonlyMap<string, Lift>, name: string): Lift | null {
-  const said = wordsIn(name).join(' ');
+  const said = wordsIn(name)
+    .map((word) => ABBREVIATIONS[word] ?? word)
+    .join(' ');
   // Of several: squats, deadlifts.
   return saidAs(lifts, said) ?? saidAs(lifts, said.replace(/([^s])s$/, '$1'));
 }

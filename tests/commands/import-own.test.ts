@@ -38,6 +38,25 @@ const setsOf = async () => {
 };
 
 describe('a table of the lifter’s own', () => {
+  test.each([
+    ['UTF-16 with its mark', Buffer.from(`\ufeff${YEARS}`, 'utf16le')],
+    ['UTF-8 with its mark', Buffer.from(`\ufeff${YEARS}`)],
+    ['the code page of Windows', Buffer.from(YEARS, 'latin1')],
+  ])('is read in %s', async (_, bytes) => {
+    const path = join(home.folder, 'years.csv');
+    writeFileSync(path, bytes);
+    const { out } = await home.run('import', path);
+    expect(out).toContain('with semicolons between its columns');
+    expect(out).toMatch(/lift +Übung +Bench/);
+  });
+
+  test('knows what gyms write for short', async () => {
+    const path = table('date,lift,load,reps\n2026-01-02,DB row,20,8\n2026-01-02,BB rows,60,8\n');
+    const { out } = await home.run('import', path);
+    expect(out).toMatch(/DB row +One-arm dumbbell row/);
+    expect(out).toMatch(/BB rows +Barbell row/);
+  });
+
   test('is shown as it was understood before anything is written', async () => {
     const { status, out } = await home.run('import', table(YEARS));
     expect(status).toBe(0);

@@ -87,7 +87,7 @@ function stateLines({ word, title, place }: Headline, lifting: boolean, columns:
   const band: Line = lifting
     ? [span('▐'), span(`${left}${gap}${place} `, 'state'), span('▌')]
     : spread(named, [span(place)], columns);
-  return beside ? [band] : [band, ...paragraph(title, columns, 'strong').slice(0, 1)];
+  return beside ? [band] : [band, ...paragraph(title, columns, 'strong').slice(0, 2)];
 }
 
 /** What comes after the present exercise. */
