@@ -53,13 +53,16 @@ export function historyText(
   ]);
   const title = lifts.size === 1 ? safeText(rows[0]?.result.exercise.name ?? '') : '';
   return [
-    ...(plot.length > 0 ? [`${title}: e1RM, ${unit}`, ...plot, PLOT_SAYS, ''] : []),
+    ...(plot.length > 0 ? [`${title}: e1RM, ${unit}`, ...plot, plotSays(strength), ''] : []),
     ...textTable(columns, cells, width),
   ].map((line) => cutTo(line, width));
 }
 
 /** Stands under the plot of a lift. */
-export const PLOT_SAYS = 'dots: sessions; line: the estimate of all; shaded: 90 % of it';
+export const plotSays = (strength: readonly StrengthOn[]): string =>
+  strength.length === 0
+    ? 'dots: sessions'
+    : 'dots: sessions; line: what they say together; shaded: 90 % sure';
 
 /**
  * The e1RM of one lift over time as a plot in text: each session's best, and what they say together

@@ -30,7 +30,7 @@ describe('the history in text', () => {
          |
          ++-------------------+--------------------+--------------------+-----
           31 Aug           14 Sep               28 Sep               12 Oct
-      dots: sessions; line: the estimate of all; shaded: 90 % of it
+      dots: sessions; line: what they say together; shaded: 90 % sure
 
       date          load  done   in reserve  best e1RM  move
       2026-08-31  100 kg  7 6 5  2 2 2        128.6 kg  start

@@ -1,5 +1,5 @@
 import type { PastSession } from '../../lifter/look-back.ts';
-import { countsText, e1rmPlot, loadsText, PLOT_SAYS } from '../../report/history-text.ts';
+import { countsText, e1rmPlot, loadsText, plotSays } from '../../report/history-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { safeText } from '../../text/safe-text.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
@@ -142,7 +142,7 @@ function resultLines(seen: Seen<ResultsScreen>, columns: number, rows: number): 
   const above = [
     line(`${list.title}: e1RM, ${newest?.unit}`, 'strong'),
     ...plot.map((row) => line(row, 'drawn')),
-    line(PLOT_SAYS, 'quiet'),
+    line(plotSays(screen.strength), 'quiet'),
     BLANK,
   ];
   const below = listLines({ ...list, title: '' }, screen.chosen, columns, rows - above.length + 2);
