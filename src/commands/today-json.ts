@@ -75,6 +75,7 @@ function exerciseJson(
     cluster: minis && { most_sets: minis.mostSets, rest: exercise.rest, minis_aim: minis.aim },
     rest: exercise.rest,
     in_turn_with: partnersIn(exercises, exercise).map(({ name }) => name),
+    test_set: exercise.testSet ?? false,
     warm_up: exercise.warmUp.map((set) => ({
       load: inUnit(set.load, unit),
       reps: set.reps,

@@ -63,6 +63,7 @@ export const todaySchema = z.object({
       in_turn_with: z
         .array(z.string())
         .meta({ description: 'names of the exercises whose sets alternate with these' }),
+      test_set: z.boolean().meta({ description: 'the last set may go on until a rep fails' }),
       warm_up: z.array(
         z.object({
           load: z.number(),

@@ -174,6 +174,7 @@ const exerciseShape = withFields({
   note: orNull(text),
   form: orNull(text),
   caution: orNull(text),
+  testSet: maybe(yesOrNo),
 });
 
 const prescriptionShape = withFields({

@@ -123,7 +123,7 @@ function sessionSeen(
   bodyMassOn: Past['bodyMassOn'],
 ): SessionSeen | null {
   const work = exercise.style === 'cluster' ? sets.slice(0, 1) : sets;
-  const seen = work.flatMap(({ load, count, reserve: entered }, place) => {
+  const seen = work.flatMap(({ load, count, reserve: entered, failed = false }, place) => {
     const lifted =
       exercise.loading === 'bodyweight'
         ? systemLoad(load, bodyMassOn(date), exercise.bodyShare ?? 1)
@@ -132,7 +132,7 @@ function sessionSeen(
     const timed = exercise.counts === 'seconds';
     const { reserve, assumed } = reserveOf(timed ? 0 : entered, exercise.reserve);
     const reps = timed ? count / LIMITS.secondsPerRep : count;
-    const set = setSeen({ lifted, reps, reserve, assumed, place });
+    const set = setSeen({ lifted, reps, reserve, assumed, failed, place });
     return set ? [set] : [];
   });
   return seen.length === 0 ? null : { day, track: exercise.track, sets: seen };

@@ -58,6 +58,10 @@ export const LIMITS = {
   fewestWeeklySets: 4,
   /** A session never has fewer sets of an exercise than this, lighter weeks and returns aside. Ours. */
   fewestSets: 2,
+  /** A last set to a rep that fails is offered so often, and of a lift that was done so many times. Ours. */
+  daysBetweenTestSets: 6,
+  daysBetweenTestSetsOfLift: 24,
+  sessionsBeforeTestSet: 4,
   dropEveryDays: 14,
   /** The lifter's no to a dropped set holds for so many days. Ours. */
   dropRefusedDays: 21,

@@ -12,6 +12,7 @@ import { prescribeExercise } from './prescribe-exercise.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
 import { painAnswer } from './read-case.ts';
 import { because } from './rules/progression-rules.ts';
+import { withTestSet } from './test-set.ts';
 import { withWarmUps } from './warm-up.ts';
 
 /** Today's session of one day of the program. The same past always gives the same prescription. */
@@ -60,7 +61,7 @@ export function prescribe(
     lighter: week !== null,
     daysPerWeek: program.daysPerWeek,
     restBetween: program.restBetween,
-    exercises,
+    exercises: week ? exercises : withTestSet(exercises, past, today, gear),
     warnings,
   };
 }

@@ -83,6 +83,8 @@ export interface PrescribedExercise extends Omit<Lift, 'key' | 'joints' | 'needs
   /** Joints that hurt and that it loads hard: ask before the first set. Absent where there are none. */
   readonly hurts?: readonly Joint[];
   readonly note: string | null;
+  /** The last set may go on until a rep fails, to see how reserve is told. Absent where it is not offered. */
+  readonly testSet?: true;
 }
 
 /** Today's session. Plain data. */

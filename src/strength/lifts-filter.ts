@@ -10,6 +10,10 @@ export interface Observed {
   readonly value: number;
   /** Variance of what was told. */
   readonly variance: number;
+  /** How much one rep told too much would raise the value. */
+  readonly perToldRep: number;
+  /** What the sets whose reserve was told say more than those that failed; null without both. */
+  readonly toldMore: Pick<Observed, 'value' | 'variance' | 'perToldRep'> | null;
 }
 
 export interface MeanAndVariance {
@@ -32,7 +36,7 @@ export interface Filtered {
  * the day on that strength is compared with: what comes later tells about it, too (fixed-point
  * smoothing by a state made longer), so that the error of level − base is simply that of the state.
  */
-const [SLOPE, FORM, LIFTS] = [0, 1, 2];
+const [SLOPE, FORM, TOLD, LIFTS] = [0, 1, 2, 3];
 const levelOf = (lift: number): number => LIFTS + 2 * lift;
 const baseOf = (lift: number): number => LIFTS + 2 * lift + 1;
 
@@ -62,6 +66,7 @@ export class LiftsFilter {
     const { slopeSpread, trackSpread } = STRENGTH_MODEL;
     this.state.reset(SLOPE, 0, slopeSpread ** 2);
     this.state.reset(FORM, 0, setting.form ** 2);
+    this.state.reset(TOLD, 0, STRENGTH_MODEL.toldBias ** 2);
     for (const place of this.tracks.values()) this.state.reset(place, 0, trackSpread ** 2);
   }
 
@@ -74,6 +79,7 @@ export class LiftsFilter {
     const row: StateRow = [
       [levelOf(lift), 1],
       [FORM, 1],
+      [TOLD, session.perToldRep],
       ...(own === undefined ? [] : [[own, 1] as const]),
     ];
     const variance = session.variance + this.setting.luck ** 2;
@@ -83,6 +89,10 @@ export class LiftsFilter {
       value: session.value,
       variance: variance / trusted,
     });
+    const more = session.toldMore;
+    if (!more) return;
+    const { value, variance: error, perToldRep } = more;
+    this.logLikelihood += this.state.observe({ row: [[TOLD, perToldRep]], value, variance: error });
   }
 
   at(until: number): Filtered {
@@ -160,6 +170,7 @@ export class LiftsFilter {
         if (other <= lift) state.disturb(level, levelOf(other), shared);
     }
     state.disturb(SLOPE, SLOPE, slope * weeks);
+    state.disturb(TOLD, TOLD, STRENGTH_MODEL.toldBiasAWeek ** 2 * weeks);
     const left = Math.exp(-days / STRENGTH_MODEL.formDays);
     state.scale(FORM, left);
     state.disturb(FORM, FORM, setting.form ** 2 * (1 - left ** 2));

@@ -19,10 +19,36 @@ export function fallOf(sessions: readonly (readonly SetSeen[])[]): number {
   return sum / weight;
 }
 
-/** A session's sets as one value of a fresh set, and its variance. */
-export function sessionValue(sets: readonly SetSeen[], fall: number) {
-  const value = weighted(sets, (set) => set.value + fall * set.place);
-  return { value, variance: 1 / sets.reduce((sum, set) => sum + weightOf(set), 0) };
+/** A session's sets as one value of a fresh set. */
+export interface SessionValue {
+  readonly value: number;
+  readonly variance: number;
+  /** How much one rep told too much would raise it. */
+  readonly perToldRep: number;
+}
+
+export function sessionValue(sets: readonly SetSeen[], fall: number): SessionValue {
+  return {
+    value: weighted(sets, (set) => set.value + fall * set.place),
+    variance: 1 / sets.reduce((sum, set) => sum + weightOf(set), 0),
+    perToldRep: weighted(sets, (set) => set.perToldRep),
+  };
+}
+
+/**
+ * What sets whose reserve was told say more than those of the same session that ended with a failed
+ * rep: the luck of the day is the same for both, so only the telling differs. Null without both.
+ */
+export function toldAgainstFailed(sets: readonly SetSeen[], fall: number): SessionValue | null {
+  const told = sets.filter(({ perToldRep }) => perToldRep > 0);
+  const failed = sets.filter(({ perToldRep }) => perToldRep === 0);
+  if (told.length === 0 || failed.length === 0) return null;
+  const [a, b] = [sessionValue(told, fall), sessionValue(failed, fall)];
+  return {
+    value: a.value - b.value,
+    variance: a.variance + b.variance,
+    perToldRep: a.perToldRep,
+  };
 }
 
 const weightOf = ({ variance }: SetSeen): number => 1 / (variance + STRENGTH_MODEL.setNoise ** 2);

@@ -8,6 +8,8 @@ export interface SetSeen {
   readonly value: number;
   /** Variance of what was told. */
   readonly variance: number;
+  /** How much one rep told too much would raise the value; 0 where a rep was tried and failed. */
+  readonly perToldRep: number;
   /** 0 for the first set of the exercise. */
   readonly place: number;
 }
@@ -20,20 +22,31 @@ export interface SetTold {
   readonly reserve: number;
   /** The reserve was not told. */
   readonly assumed: boolean;
+  /** The next rep was tried and failed. */
+  readonly failed: boolean;
   readonly place: number;
 }
 
 /** Null where nothing can be read from it: no rep done, no load, or far from failure (over 5 in reserve). */
-export function setSeen({ lifted, reps, reserve, assumed, place }: SetTold): SetSeen | null {
+export function setSeen({
+  lifted,
+  reps,
+  reserve,
+  assumed,
+  failed,
+  place,
+}: SetTold): SetSeen | null {
   if (!(lifted > 0) || reps <= 0 || reserve > EFFORT.trustedReserve) return null;
   const toFailure = reps + reserve;
-  const { toldReps, toldRepsPerReserve, unratedReps } = STRENGTH_MODEL;
-  const error = assumed ? unratedReps : Math.hypot(toldReps, toldRepsPerReserve * reserve);
+  const { toldReps, toldRepsPerReserve, unratedReps, failedReps } = STRENGTH_MODEL;
+  const told = assumed ? unratedReps : Math.hypot(toldReps, toldRepsPerReserve * reserve);
+  const error = failed ? failedReps : told;
   // How much a rep more or less changes the estimate, there on the curve.
   const perRep = Math.log(shareOfMax(toFailure - 0.5) / shareOfMax(toFailure + 0.5));
   return {
     value: Math.log(oneRepMax(lifted, toFailure)),
     variance: (error * perRep) ** 2,
+    perToldRep: failed ? 0 : STRENGTH_MODEL.perToldRep,
     place,
   };
 }

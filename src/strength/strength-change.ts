@@ -1,6 +1,6 @@
 import { type Filtered, LiftsFilter, type MeanAndVariance, type Observed } from './lifts-filter.ts';
 import { HALF_OF_90, normalBelow } from './normal.ts';
-import { fallOf, sessionValue } from './session-seen.ts';
+import { fallOf, sessionValue, toldAgainstFailed } from './session-seen.ts';
 import type { SetSeen } from './set-seen.ts';
 import { SETTINGS, STRENGTH_MODEL } from './strength-model.ts';
 
@@ -104,6 +104,7 @@ function inOrder(
         lift,
         track,
         ...sessionValue(sets, falls.get(lift) ?? 0),
+        toldMore: toldAgainstFailed(sets, falls.get(lift) ?? 0),
       })),
     )
     .sort((a, b) => a.day - b.day || (a.lift < b.lift ? -1 : 1));

@@ -32,8 +32,18 @@ export const STRENGTH_MODEL = {
   toldReps: 0.7,
   toldRepsPerReserve: 0.3,
   unratedReps: 1.6,
+  /** A set that ended with a failed rep: only what of a rep was left over is not known. */
+  failedReps: 0.35,
+  /** How much too high or low a lifter tells reserve, in reps: before anything is known, and its wandering in a week. */
+  toldBias: 0.8,
+  /**
+   * One rep below ten is about so much of strength. The same for every set: by the curve, which gives
+   * some reps more, the telling would be learned from a change of reps, and cannot be.
+   */
+  perToldRep: 0.027,
+  toldBiasAWeek: 0.06,
   /** What is wrong in the same way each time is no noise: added to the error of a change. */
-  repeating: 0.009,
+  repeating: 0.007,
   /** The same, of all lifts together. */
   repeatingTogether: 0.004,
   /** So far off, in variances squared, is beyond a bad day. */

@@ -22,3 +22,15 @@ export function setsOfRole(exercise: ExerciseState, role: SetPlace['role']): num
   if (role === 'straight') return Math.max(plannedSets(exercise), exercise.done.length);
   return role === 'lead' ? 1 : plannedSets(exercise) - 1;
 }
+
+/** Is it the last set of an exercise in which it may go on until a rep fails? */
+export const isTestSet = (exercise: ExerciseState, { role, index }: SetPlace): boolean =>
+  exercise.prescribed.testSet === true &&
+  role === 'straight' &&
+  index === setsOfRole(exercise, role) - 1;
+
+/** Said of such a set; null of any other. */
+export const testSetWords = (exercise: ExerciseState, place: SetPlace): string | null =>
+  isTestSet(exercise, place)
+    ? 'The last one: on until a rep fails, if you like; then z says so.'
+    : null;

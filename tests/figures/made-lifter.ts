@@ -22,13 +22,19 @@ export interface Asked {
   readonly leave: number;
   /** Sets of this exercise already done today. */
   readonly done: number;
+  /** Goes on until a rep fails. */
+  readonly fails?: boolean;
 }
 
 /** A lifter made for the figures. Shares no code with the estimate. */
 export interface MadeLifter {
   /** What could truly be lifted once on a fresh, ordinary day. */
   readonly strength: (lift: string, day: number) => number;
-  readonly set: (asked: Asked) => { readonly reps: number; readonly reserve: number | null };
+  readonly set: (asked: Asked) => {
+    readonly reps: number;
+    readonly reserve: number | null;
+    readonly failed?: boolean;
+  };
 }
 
 const FIRST = 100;
@@ -48,10 +54,10 @@ export function plainLifter(course: Course, random: SeededRandom): MadeLifter {
   const strength = (_: string, day: number) => FIRST * Math.exp(COURSES[course](day));
   return {
     strength,
-    set: ({ lift, day, load, aim, leave, done }) => {
+    set: ({ lift, day, load, aim, leave, done, fails }) => {
       const able = strength(lift, day) * Math.exp(luck(`${lift} ${day}`)) * 0.975 ** done;
       const toFailure = Math.max(0, 37 - (36 * load) / able);
-      return told(toFailure, aim, leave, random, 0);
+      return fails ? failed(toFailure) : told(toFailure, aim, leave, random, 0);
     },
   };
 }
@@ -94,11 +100,12 @@ export function moodyLifter(course: Course, random: SeededRandom): MadeLifter {
     FIRST * Math.exp(COURSES[course](day) + (drift(lift) * day) / 7);
   return {
     strength,
-    set: ({ lift, day, load, aim, leave, done }) => {
+    set: ({ lift, day, load, aim, leave, done, fails }) => {
       const sick = day >= ill && day < ill + 5 ? -0.06 : 0;
       const log = luck(`${lift} ${day}`) + (spell[day] ?? 0) + sick - fall * done;
       const able = strength(lift, day) * Math.exp(log);
       const toFailure = Math.max(0, 1 + Math.log(able / load) / curve(lift));
+      if (fails) return failed(toFailure);
       const set = told(toFailure, aim, leave, random, bias);
       return random.uniform() < 0.1 ? { ...set, reserve: null } : set;
     },
@@ -124,7 +131,7 @@ export function waywardLifter(course: Course, random: SeededRandom): MadeLifter 
   const strength = (_: string, day: number) => FIRST * Math.exp(COURSES[course](day));
   return {
     strength,
-    set: ({ lift, day, load, aim, leave, done }) => {
+    set: ({ lift, day, load, aim, leave, done, fails }) => {
       const night = drawn(`${day}`, () => (random.uniform() < 0.12 ? -0.04 : 0.005));
       const own = drawn(`${lift} ${day}`, () => 0.03 * (random.uniform() + random.uniform() - 1));
       const log =
@@ -138,10 +145,18 @@ export function waywardLifter(course: Course, random: SeededRandom): MadeLifter 
       const over = Math.log((strength(lift, day) * Math.exp(log)) / load) / steep;
       // Bends: the reps that a lighter load allows grow faster than by the line.
       const toFailure = Math.max(0, 1 + over + 0.03 * over * Math.abs(over));
-      return told(toFailure, aim, leave, random, bias * Math.exp(-day / 60));
+      return fails
+        ? failed(toFailure)
+        : told(toFailure, aim, leave, random, bias * Math.exp(-day / 60));
     },
   };
 }
+
+const failed = (toFailure: number) => ({
+  reps: Math.floor(toFailure),
+  reserve: 0,
+  failed: true,
+});
 
 /** Ends at the aim, or where no more seems to be left than was to be left. */
 function told(

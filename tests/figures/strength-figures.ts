@@ -73,7 +73,7 @@ const KINDS: Readonly<Record<string, (course: Course, random: SeededRandom) => M
 };
 
 /** A made lifter trains sixteen weeks of a cut by what the program prescribes. */
-function play(kind: string, course: Course, seed: number): Played {
+function play(kind: string, course: Course, seed: number, takesTests: boolean): Played {
   const lifter = (KINDS[kind] ?? plainLifter)(course, seededRandom(seed));
   const results: Result[] = [];
   const sessions: SessionDone[] = [];
@@ -107,7 +107,8 @@ function play(kind: string, course: Course, seed: number): Played {
         loads.push(load / 1e9 / (lifter.strength(exercise.lift, day) * ((37 - middle) / 36)));
       }
       const sets = exercise.sets.map(({ aim }, done) => {
-        const { reps, reserve } = lifter.set({
+        const { reps, reserve, failed } = lifter.set({
+          fails: takesTests && exercise.testSet === true && done === exercise.sets.length - 1,
           lift: exercise.lift,
           day,
           load: load / 1e9,
@@ -120,6 +121,7 @@ function play(kind: string, course: Course, seed: number): Played {
           load,
           count: reps,
           reserve,
+          ...(failed && { failed }),
           entered: 'typed' as const,
         };
       });
@@ -206,14 +208,18 @@ function losesTogether(evidence: object): boolean {
 const say = (line: string) => process.stdout.write(`${line}\n`);
 
 /** The table, for each kind of lifter and course. */
-export function strengthFigures(lifters: number, firstSeed = 1): void {
+export function strengthFigures(lifters: number, takesTests = false, firstSeed = 1): void {
   for (const kind of Object.keys(KINDS)) {
-    say(`\nStrength kept after ${WEEKS} weeks, ${lifters} ${kind} lifters a course, six lifts`);
+    say(
+      `\nStrength kept after ${WEEKS} weeks, ${lifters} ${kind} lifters a course, six lifts, test sets ${takesTests ? 'taken' : 'left out'}`,
+    );
     say(
       '  course          error sd   bias  inside 90 %  ± width  told of slipping  sets dropped  half/90 % told after (days)  all together  loads mean, sd',
     );
     for (const course of Object.keys(COURSES) as Course[]) {
-      const played = Array.from({ length: lifters }, (_, i) => play(kind, course, firstSeed + i));
+      const played = Array.from({ length: lifters }, (_, i) =>
+        play(kind, course, firstSeed + i, takesTests),
+      );
       say(`  ${rowOf(course, played)}`);
     }
   }

@@ -24,10 +24,10 @@ describe('the review in text', () => {
 
       Strength of each lift
       lift                    kept      e1RM  × body weight
-      Back squat    100 % (97–104)  122.5 kg           1.48
-      Bench press   100 % (97–104)   91.9 kg           1.11
+      Back squat    100 % (97–103)  122.5 kg           1.48
+      Bench press   100 % (97–103)   91.8 kg           1.11
       Barbell row  106 % (103–110)     92 kg           1.11
-      Pull-up        98 % (94–101)  110.8 kg           1.34
+      Pull-up        98 % (95–101)  110.8 kg           1.34
       Side raise    100 % (97–104)     12 kg
 
       Hard sets a week (two full weeks)
@@ -89,10 +89,10 @@ describe('the review in text', () => {
 
       Strength of each lift
       lift                    kept
-      Back squat    100 % (97–104)
-      Bench press   100 % (97–104)
+      Back squat    100 % (97–103)
+      Bench press   100 % (97–103)
       Barbell row  106 % (103–110)
-      Pull-up        98 % (94–101)
+      Pull-up        98 % (95–101)
       Side raise    100 % (97–104)
 
       Hard sets a week (two full weeks)

@@ -15,6 +15,7 @@ const sessions = (shares: readonly number[], track = 'squat 5-8'): SessionSeen[]
     sets: [0, 1, 2].map((place) => ({
       value: Math.log(100e9 * share * 0.975 ** place),
       variance: 0.02 ** 2,
+      perToldRep: 0,
       place,
     })),
   }));

@@ -79,6 +79,13 @@ export const DAY_RULES = [
       : `Rests end at their early end, between exercises and in ${f.text('names')}.`,
   ),
   rule(
+    'test-set',
+    'ours',
+    'how well reps in reserve are told differs between lifters: Halperin 2022; when it is asked for: ours',
+    (f) =>
+      `Last set of ${f.text('name')}, if you like: on until a rep fails, and z says so. It shows how well you tell what is left.`,
+  ),
+  rule(
     'short-pairs',
     'common practice',
     'lifts that leave each other their rest can alternate: Robbins 2010, JSCR 24:2873–2882, from memory',

@@ -6,7 +6,7 @@ import { rangeText } from '../../text/durations.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
 import type { Phase } from '../phase.ts';
-import { type PlannedSet, plannedSet } from '../set-plan.ts';
+import { isTestSet, type PlannedSet, plannedSet } from '../set-plan.ts';
 import type { Model } from '../ui-state.ts';
 import { countdownText, countText, loadDigits, loadText, placeText } from '../words.ts';
 
@@ -154,5 +154,7 @@ function setCaption(
   if (place.role === 'mini')
     return `${count}${lastOne ? ', the last one' : place.index === 0 ? '' : ', as the first'}`;
   if (plan.reserve === null) return count;
+  const state = session.exercises[place.exercise];
+  if (state && isTestSet(state, place)) return `${count}, or until a rep fails`;
   return `${count}, ${rangeText(plan.reserve)} in reserve`;
 }

@@ -3,7 +3,8 @@ import { entryTarget, fieldText } from '../entry.ts';
 import { textOf } from '../line.ts';
 import { draftOf, type Seen } from '../outcome.ts';
 import { OPEN } from '../page.ts';
-import type { Phase } from '../phase.ts';
+import { type Phase, placeOf } from '../phase.ts';
+import { testSetWords } from '../set-plan.ts';
 import type { Model } from '../ui-state.ts';
 import { savedText, secondsText } from '../words.ts';
 import { exerciseEnd } from './exercise-end.ts';
@@ -22,6 +23,9 @@ export function runnerTexts({ model, phase, coach }: Seen): readonly string[] {
   const name = [title, place].filter(Boolean).join(', ');
   const change = implementLines(session, phase, coach, OPEN).map(textOf);
   const waiting = waitingLines(session, phase, model.now, OPEN).map(textOf);
+  const at = placeOf(phase);
+  const exercise = at && session.exercises[at.exercise];
+  const test = exercise ? [testSetWords(exercise, at)].filter((each) => each !== null) : [];
   if (session.pausedSince) return [`Paused. ${name}.`, 'Space goes on.'];
   if (phase.kind === 'all-done') {
     const planned = asPlannedTexts(session);
@@ -42,13 +46,21 @@ export function runnerTexts({ model, phase, coach }: Seen): readonly string[] {
       restMoment(phase),
       ...last,
       `Next: ${name}.`,
+      ...test,
       ...next,
       ...change,
       ...waiting,
     ];
   }
   const [first] = caption;
-  return [...savedTexts(model, phase), `${word}. ${name}.`, first ?? '', ...change, ...waiting];
+  return [
+    ...savedTexts(model, phase),
+    `${word}. ${name}.`,
+    first ?? '',
+    ...test,
+    ...change,
+    ...waiting,
+  ];
 }
 
 /** The start, the half, ten seconds and the ends of a rest, each once. */

@@ -116,6 +116,7 @@ function exerciseLines(
     ...text(lastText(exercise, unit)),
     ...(reason ? text(coach.reasonWords(reason).text) : []),
     ...(exercise.askPain ? text('Pain was marked last time; you will be asked first.') : []),
+    ...(exercise.testSet ? text('Last set: on to a rep that fails, if you like.') : []),
     ...(exercise.hurts
       ? text(`Loads the ${andText(exercise.hurts)}, which hurts: asked first.`)
       : []),

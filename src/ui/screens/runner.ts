@@ -19,6 +19,7 @@ import { nextLines, waitingLines } from '../runner/next-lines.ts';
 import { runnerTexts } from '../runner/spoken.ts';
 import type { ScreenModule } from '../screen.ts';
 import { sessionLine, setsLeft } from '../session-line.ts';
+import { testSetWords } from '../set-plan.ts';
 import { type Block, block, stacked } from '../stack.ts';
 import type { Model, Screen } from '../ui-state.ts';
 import { loadText, minutesText, secondsText } from '../words.ts';
@@ -108,9 +109,10 @@ function noteLines({ session }: Model, phase: Phase, columns: number): Line[] {
   // During a rest nobody reads how to do it.
   if (phase.kind === 'resting') return [];
   const place = placeOf(phase);
-  const exercise = place && session?.exercises[place.exercise]?.prescribed;
-  if (!exercise) return [];
-  const words = [exercise.note, exercise.caution, exercise.form].filter((one) => one !== null);
+  const found = place && session?.exercises[place.exercise];
+  if (!found) return [];
+  const { note, caution, form } = found.prescribed;
+  const words = [testSetWords(found, place), note, caution, form].filter((one) => one !== null);
   return words.slice(0, 2).flatMap((text) => paragraph(text, columns));
 }
 
