@@ -49,6 +49,12 @@ export const run: Run = (call) => {
     write(WORDS[list](call).join('\n'));
     return 0;
   }
+  if (list !== undefined) {
+    throw new WrongUse({
+      what: `There are no words of the kind "${String(list)}".`,
+      fix: `Write one of: ${Object.keys(WORDS).join(', ')}.`,
+    });
+  }
   const script = Object.hasOwn(SCRIPTS, shell) ? SCRIPTS[shell] : undefined;
   if (!script) {
     if (shell === '') {

@@ -117,12 +117,17 @@ function musclesNamed(text: string): readonly Muscle[] {
 
 const BEST = /^(.+?)\s*=\s*(.+?)\s+for\s+(\d{1,2})(?:\s+leaving\s+(\d{1,2}))?$/i;
 
+/** More reps tell little of a load for few. Ours. */
+const MOST_REPS = 10;
+
 /** `back-squat=100kg for 5 leaving 2`; without `leaving` none were left. */
 function bestOf(text: string, { lifts, unit }: AnswersInHand): Best {
   const found = BEST.exec(text);
   const quantity = found ? readQuantity(found[2] ?? '', unit) : null;
-  if (!found || !quantity || Math.abs(quantity.amount) > 1000 || Number(found[3]) < 1) {
-    throw wrong('best', text, 'Write it as "back-squat=100kg for 5 leaving 2".');
+  const reps = Number(found?.[3]);
+  if (!found || !quantity || Math.abs(quantity.amount) > 1000 || reps < 1 || reps > MOST_REPS) {
+    const fix = `Write it as "back-squat=100kg for 5 leaving 2", of 1 to ${MOST_REPS} reps.`;
+    throw wrong('best', text, fix);
   }
   return {
     lift: liftNamed(found[1] ?? '', lifts),

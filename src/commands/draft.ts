@@ -46,6 +46,11 @@ export const run: Run = async (call) => {
     unit: unitOf(call, lifter, from),
   };
   const answered = await answersOf(call, reading, lifter, from);
+  if (from && reading.unit !== from.program.unit) {
+    call.tell(
+      `The program keeps its ${from.program.unit}; --unit is for what is typed here and for a kit.`,
+    );
+  }
   if (answered.kit !== undefined && call.options.print !== true) {
     await keepKit(readAnswer.kit(answered.kit).gear(reading.unit), lifter);
   }
@@ -138,7 +143,7 @@ function wishesOf(
   const { kit, days, minutes, aim, name, like, without, hurts, focus, best } = answered;
   const wished = days === undefined ? (from ? daysOf(from) : 3) : readAnswer.days(days);
   return {
-    name: name === undefined ? (from?.program.name ?? DRAFT_NAMES[wished]) : readAnswer.name(name),
+    name: name === undefined ? nameFor(wished, from) : readAnswer.name(name),
     days: wished,
     minutes: minutes === undefined ? 60 : readAnswer.minutes(minutes),
     gear: kit === undefined ? lifter.gear() : readAnswer.kit(kit).gear(reading.unit),
@@ -153,6 +158,10 @@ function wishesOf(
     from,
   };
 }
+
+/** Laid out over another number of days a program is another one. */
+const nameFor = (days: Wishes['days'], from: Before | null): string =>
+  from?.program.days.length === days ? from.program.name : DRAFT_NAMES[days];
 
 /** Gear of a kit is what the lifter owns from now on. */
 async function keepKit(gear: Gear, lifter: Lifter): Promise<void> {
@@ -198,7 +207,11 @@ function explanation(draft: Draft, wishes: Wishes, width: number): string[] {
     ...(draft.givenUp.length > 0 ? ['', 'Given up:', ...told(draft.givenUp)] : []),
     '',
     ...(findings.length === 0
-      ? [`The check finds nothing${draft.lost.length > 0 ? ' else' : ''} to better.`]
+      ? [
+          draft.lost.length > 0
+            ? 'Of what is not given up the check finds nothing to better.'
+            : 'The check finds nothing to better.',
+        ]
       : [
           'The check says:',
           ...findings.flatMap(({ text, fix }) => wrapped(`- ${text} ${fix}`, width, '  ')),

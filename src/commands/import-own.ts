@@ -1,4 +1,6 @@
 import { basename } from 'node:path';
+import type { History } from '../journal/history.ts';
+import type { JournalEvent } from '../journal/records.ts';
 import type { Lifter } from '../lifter/open-lifter.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import { findLifts, namedLift } from '../program/find-lifts.ts';
@@ -6,7 +8,7 @@ import type { Program } from '../program/program.ts';
 import { weighInKey } from '../report/import-json.ts';
 import { MEANINGS } from '../report/own-table/own-columns.ts';
 import type { DayFirst } from '../report/own-table/own-dates.ts';
-import { ownSessions } from '../report/own-table/own-sessions.ts';
+import { type KnownSet, ownSessions, TABLE } from '../report/own-table/own-sessions.ts';
 import { type OwnTable, readOwnTable } from '../report/own-table/read-own-table.ts';
 import { textTable } from '../report/table.ts';
 import { wrapped } from '../text/columns.ts';
@@ -36,16 +38,32 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
     liftOf: (name) => named.get(name.toLowerCase()) ?? liftFor(name, lifts, lifter),
     until: lifter.today().add({ days: 1 }),
   });
+  const strange = [...named.keys()].find(
+    (name) => !table.lifts.some((lift) => lift.name.toLowerCase() === name),
+  );
+  if (strange !== undefined) {
+    throw new Refusal({
+      what: `The table has no lift "${safeText(strange)}".`,
+      fix: `It has ${table.lifts
+        .slice(0, MOST_NAMED)
+        .map(({ name }) => safeText(name))
+        .join(', ')}.`,
+    });
+  }
   const history = lifter.journal().history();
-  const own = ownSessions(table.sets, {
-    results: history.results,
-    program,
-    label: args[0] === '-' ? 'table' : basename(args[0] ?? 'table'),
-    unit: table.unit,
-    zone: (wall) => ports.clock.zone(wall),
-  });
-  const deleted = new Set(history.deletions.map(({ of }) => of));
-  const sessions = own.sessions.filter(({ session }) => !deleted.has(session));
+  const { standing, takenBack, by } = setsThere(history);
+  const laidBeside = (known: readonly KnownSet[]) =>
+    ownSessions(table.sets, {
+      known,
+      program,
+      label: args[0] === '-' ? 'table' : basename(args[0] ?? 'table'),
+      unit: table.unit,
+      zone: (wall) => ports.clock.zone(wall),
+    });
+  const own = laidBeside([...standing, ...takenBack]);
+  const { sessions } = own;
+  const stillThere = laidBeside(standing).known;
+  const back = own.known - stillThere;
   const there = new Set(
     history.weighIns.map(({ date, mass }) => weighInKey(date.toString(), mass)),
   );
@@ -58,7 +76,7 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
   const counts = {
     sessions: sessions.length,
     weigh_ins: weighIns.length,
-    known: own.known,
+    known: stillThere,
     doubtful: doubtful.length,
   };
   const { width } = textSize(ports);
@@ -78,10 +96,14 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
       : []),
     ...(weighIns.length > 0 ? [counted(weighIns.length, 'weigh-in')] : []),
   ].join(' and ');
-  const knownText =
-    own.known > 0
-      ? ` ${counted(own.known, 'set')} of it ${own.known === 1 ? 'is' : 'are'} here already.`
-      : '';
+  const knownText = [
+    stillThere > 0
+      ? ` ${counted(stillThere, 'set')} of it ${stillThere === 1 ? 'is' : 'are'} here already.`
+      : '',
+    back > 0
+      ? ` ${counted(back, 'set')} of it ${back === 1 ? 'was' : 'were'} taken back: "holdfast amend ${by} --restore" brings ${back === 1 ? 'it' : 'them'} back.`
+      : '',
+  ].join('');
   if (what === '') return answer(`Nothing is new.${knownText}`, false, null);
   if (options.dryRun === true || !(await mayTake(call, `Take in ${what}, yes or no?`))) {
     const tried = `Nothing is written yet: ${what} would be added.${knownText} --take takes them in.`;
@@ -103,6 +125,41 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
     : `${what} added.${knownText}`;
   answer(`${done} "holdfast amend ${id} --delete" takes all of it back.`, true, id);
   return isStopped ? 130 : 0;
+}
+
+/**
+ * Sets that the history holds: of tables as they came in, whatever was corrected or deleted since;
+ * those whose import was taken back apart, with the id that brings them back.
+ */
+function setsThere(history: History) {
+  const opened = new Map<string, Extract<JournalEvent, { type: 'session-opened' }>>();
+  const fileOf = ({ id }: JournalEvent) => id.slice(0, id.lastIndexOf(':'));
+  const events = history.events();
+  for (const event of events) {
+    const isOpening = event.type === 'session-opened' && event.session.startsWith(TABLE);
+    if (isOpening) opened.set(fileOf(event), event);
+  }
+  const deleted = new Set(history.deletions.map(({ of }) => of));
+  const [standing, takenBack]: [KnownSet[], KnownSet[]] = [[], []];
+  for (const event of events) {
+    const opening = event.type === 'set-done' ? opened.get(fileOf(event)) : undefined;
+    if (event.type !== 'set-done' || !opening) continue;
+    const { date, exercises } = opening.prescription;
+    const lift = exercises[event.exercise]?.lift ?? '';
+    const known = { date, lift, load: event.load, count: event.count };
+    (deleted.has(opening.session) ? takenBack : standing).push(known);
+  }
+  const others = history.results.filter(({ session }) => !session.startsWith(TABLE));
+  standing.push(
+    ...others.flatMap(({ date, exercise: { lift }, sets }) =>
+      sets.map(({ load, count }) => ({ date: date.toString(), lift, load, count })),
+    ),
+  );
+  const by = events.find(
+    (event): event is Extract<JournalEvent, { type: 'imported' }> =>
+      event.type === 'imported' && event.of.some((of) => deleted.has(of)),
+  );
+  return { standing, takenBack, by: by?.id ?? 'ID' };
 }
 
 const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;

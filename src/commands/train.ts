@@ -39,6 +39,7 @@ export const run: Run = async (call) => {
     lifter,
     (change) => writeSettings(lifter.folders.config, change),
     minutesOption(call),
+    dayOption(call),
   );
   const start = startScreen(coach, call, lifter);
   try {
@@ -78,14 +79,13 @@ function takeKit(call: Call, lifter: Lifter): void {
 }
 
 function startScreen(coach: Coach, call: Call, lifter: Lifter): Screen {
-  const day = dayOption(call);
   const open = openSessionOf(lifter);
   if (!open) {
     if (coach.choices().cautions === 'unread') return { kind: 'cautions', scroll: 0 };
     return (
       firstQuestion(coach) ?? {
         kind: 'preview',
-        today: coach.today(day ?? undefined),
+        today: coach.today(),
         chosen: 0,
       }
     );

@@ -46,15 +46,18 @@ const MOVES_THE_PAST: ReadonlySet<SessionCommand['do']> = new Set([
 /** Lifts offered in place of one; more is no help to someone out of breath. */
 const ALTERNATIVES = 8;
 
-/** What the screens ask, answered for this lifter; with the minutes there are, where they were given at the start. */
+/** What the screens ask, answered for this lifter; with the minutes there are and the day, where they were given at the start. */
 export function openCoach(
   opened: Lifter,
   keepSettings: KeepSettings,
   minutes: number | null = null,
+  dayAsked: string | null = null,
 ): Coach {
   const { ports } = opened;
   let live: LiveSession | null = null;
   let asked = minutes;
+  /** Named at the start: until a session is begun. */
+  let named = dayAsked;
   let settings = opened.settings().settings;
   // What is kept in this run counts at once.
   const lifter: Lifter = {
@@ -177,15 +180,16 @@ export function openCoach(
     anew(exercise, { kind: 'load', load });
 
   return {
-    today: (day, within = asked) => {
+    today: (day = named ?? undefined, within = asked) => {
       if (!freshened()) behindIt();
       asked = within;
       return todayOf(lifter, day ?? null, within);
     },
-    begin: (day, within = asked) =>
+    begin: (day = named ?? undefined, within = asked) =>
       orProblem(() => {
         if (freshened() && !openSessionOf(lifter)) throw new Refusal(RECORDED_ELSEWHERE);
         const writer = openWriter(lifter, day ?? null, within, keepNow);
+        named = null;
         changed();
         const run = runSession(writer, () => ports.clock.read());
         live = {

@@ -29,6 +29,9 @@ export interface ShortenSources {
 export const minutesLeft = (session: SessionState, sources: ShortenSources): number =>
   Math.round(secondsLeft(session, sources) / 60);
 
+/** The rest that runs becomes another at most so often, one for each lift of a pair. */
+const MOST_TRIES = 3;
+
 /**
  * What is left of a session cut to so many minutes, the way a short day is; to be sent to the session.
  * The rest that runs may become another by the cut, whose set it was before being left out: then it
@@ -39,18 +42,18 @@ export function shortenTo(
   minutes: number,
   sources: ShortenSources,
 ): Shorten {
-  const first = cutBy(session, minutes, minutes * 60, sources);
-  const { now } = sources;
-  const { do: _, ...cut } = first;
-  const after = apply(session, {
-    type: 'day-shortened',
-    ...cut,
-    id: '',
-    at: now,
-    zone: session.zone,
-  });
-  const over = secondsLeft(after, sources) - minutes * 60;
-  return over > 0 ? cutBy(session, minutes, minutes * 60 - over, sources) : first;
+  const { zone } = session;
+  let seconds = minutes * 60;
+  let cut = cutBy(session, minutes, seconds, sources);
+  for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+    const { do: _, ...plan } = cut;
+    const event = { type: 'day-shortened', ...plan, id: '', at: sources.now, zone } as const;
+    const over = secondsLeft(apply(session, event), sources) - minutes * 60;
+    if (over <= 0) break;
+    seconds -= over;
+    cut = cutBy(session, minutes, seconds, sources);
+  }
+  return cut;
 }
 
 function cutBy(

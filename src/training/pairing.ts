@@ -1,6 +1,6 @@
 import type { Problem } from '../text/problem.ts';
 import type { Gear } from './gear.ts';
-import { directMuscles, type Lift } from './lift.ts';
+import { directMuscles, type Lift, MUSCLES } from './lift.ts';
 
 /** What two lifts share that wants rest, so that their sets do not alternate. */
 export type PairClash = 'muscles' | 'grip' | 'lower-back' | 'bar' | 'cluster';
@@ -19,12 +19,17 @@ export type Paired = Pick<Lift, 'name' | 'trains' | 'pattern' | 'kind' | 'loadin
  */
 export function clashesOf(a: Paired, b: Paired): readonly PairClash[] {
   const shared = directMuscles(a.trains).some((muscle) => directMuscles(b.trains).includes(muscle));
+  // Two presses or two pulls share what helps in both.
+  const inCommon = MUSCLES.reduce(
+    (sum, muscle) => sum + Math.min(a.trains[muscle] ?? 0, b.trains[muscle] ?? 0),
+    0,
+  );
   const heavy = a.kind === 'compound' && b.kind === 'compound';
   const isCluster = a.style === 'cluster' || b.style === 'cluster';
   const found: readonly (readonly [PairClash, boolean])[] = [
     ['bar', a.loading === 'barbell' && b.loading === 'barbell' && a.bar === b.bar],
     ['cluster', isCluster && shared],
-    ['muscles', heavy && shared],
+    ['muscles', heavy && (shared || inCommon >= 1)],
     ['grip', heavy && tiresGrip(a) && tiresGrip(b)],
     ['lower-back', heavy && tiresLowerBack(a) && tiresLowerBack(b)],
   ];
@@ -33,8 +38,8 @@ export function clashesOf(a: Paired, b: Paired): readonly PairClash[] {
 
 const PULLS: ReadonlySet<string> = new Set(['horizontal-pull', 'vertical-pull']);
 
-const tiresGrip = ({ pattern, loading }: Paired): boolean =>
-  PULLS.has(pattern) || (pattern === 'hinge' && loading !== 'stack');
+const tiresGrip = ({ pattern, trains }: Paired): boolean =>
+  PULLS.has(pattern) || (trains.forearms ?? 0) > 0;
 
 const tiresLowerBack = ({ trains, loading }: Paired): boolean =>
   loading !== 'stack' && (trains['lower-back'] ?? 0) > 0;

@@ -57,6 +57,8 @@ export type Screen =
       readonly exercise: number;
       readonly purpose: LoadPurpose;
       readonly typed: string;
+      /** It was stepped to: what is typed next takes its place. */
+      readonly isStepped?: boolean;
     }
   | { readonly kind: 'exercises'; readonly chosen: number }
   /** All that can be done now, for fingers. */

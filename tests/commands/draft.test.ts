@@ -90,8 +90,14 @@ describe('an answer that cannot be read is refused with what to write', () => {
     [['--aim', 'bulk'], 'Write cut, maintain or build.'],
     [['--like', 'bakc-squat'], 'Did you mean "back-squat"?'],
     [['--focus', 'side-delt'], 'Did you mean "side-delts"?'],
-    [['--best', 'back-squat 100'], 'Write it as "back-squat=100kg for 5 leaving 2".'],
-    [['--best', 'back-squat=lots for 5'], 'Write it as "back-squat=100kg for 5 leaving 2".'],
+    [
+      ['--best', 'back-squat 100'],
+      'Write it as "back-squat=100kg for 5 leaving 2", of 1 to 10 reps.',
+    ],
+    [
+      ['--best', 'back-squat=lots for 5'],
+      'Write it as "back-squat=100kg for 5 leaving 2", of 1 to 10 reps.',
+    ],
     [['--from', 'no-such'], 'Shipped programs:'],
   ])('%j', async (options, wanted) => {
     const { status, err } = await home.run('draft', '--print', ...options);

@@ -50,6 +50,37 @@ describe('a table of the lifter’s own', () => {
     expect(out).toMatch(/lift +Übung +Bench/);
   });
 
+  test('reads ratings of exertion as reps in reserve, and thousands', async () => {
+    const rated =
+      'date,lift,load,reps,RPE\n2026-01-02,Squats,100,5,8\n2026-01-02,Squats,"1,000",1,10\n';
+    const { out } = await home.run('import', table(rated), '--take');
+    expect(out).toContain('2 sets on 1 day added.');
+    // Zourdos 2016: 8 is two in reserve.
+    expect((await home.run('history', 'back-squat')).out).toMatch(/100 kg, 1000 kg +5 1 +2 0/);
+  });
+
+  test('adds nothing anew that was corrected, deleted or taken back, and says how it comes back', async () => {
+    const path = table('date,lift,load,reps\n2026-01-02,Squats,100,5\n2026-01-02,Squats,100,4\n');
+    const { out } = await home.run('import', path, '--take');
+    const ids = (await home.run('history', '--ids')).out.match(/set \d +(\S+)/g) ?? [];
+    const [first = '', second = ''] = ids.map((line) => line.replace(/^set \d +/, ''));
+    await home.run('amend', first, '--reps', '8');
+    await home.run('amend', second, '--delete');
+    const again = await home.run('import', path, '--take');
+    expect(again.out).toContain('Nothing is new. 2 sets of it are here already.');
+    const taken = /amend (\S+) --delete/.exec(out.replace(/\s+/g, ' '))?.[1] ?? '';
+    await home.run('amend', taken, '--delete');
+    const later = (await home.run('import', path, '--take')).out.replace(/\s+/g, ' ');
+    expect(later).toContain(`2 sets of it were taken back: "holdfast amend ${taken} --restore"`);
+  });
+
+  test('names a lift that the table does not have', async () => {
+    const path = table('date,lift,load,reps\n2026-01-02,Squats,100,5\n');
+    const { status, err } = await home.run('import', path, '--lift', 'Nothere=back-squat');
+    expect(status).toBe(2);
+    expect(err).toContain('The table has no lift "nothere". It has Squats.');
+  });
+
   test('knows what gyms write for short', async () => {
     const path = table('date,lift,load,reps\n2026-01-02,DB row,20,8\n2026-01-02,BB rows,60,8\n');
     const { out } = await home.run('import', path);

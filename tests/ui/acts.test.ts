@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { openCoach } from '../../src/lifter/open-coach.ts';
+import { kilograms } from '../../src/training/mass.ts';
 import { LEAN_SPRING } from './lean-spring.ts';
 import { PHONE, Player, WIDE } from './player.ts';
-import { LAST_DAYS } from './scene.ts';
+import { demoScene, LAST_DAYS } from './scene.ts';
 
 const types = (player: Player) => player.scene.facts().map(({ type }) => type);
 
@@ -458,4 +460,25 @@ it('says at the end of an exercise which of its sets were too light to count, an
   );
   expect(player.spoken().join(' ')).toContain('Sets 1 and 3 do not count');
   expect(player.keys('f<down> ').screen()).toContain('Sets 1 and 3 do not count');
+});
+
+it('a load that was stepped to gives way to what is typed', () => {
+  const program = LEAN_SPRING.replace('        start: 80\n', '');
+  const player = new Player(WIDE, { program, past: [] }).keys('  ');
+  player.keys('<up><up>');
+  const stepped = player.screen();
+  expect(player.keys('72').screen()).not.toBe(stepped);
+  player.keys('.5<enter>');
+  expect(player.scene.session().exercises[0]?.prescribed.load).toBe(kilograms(72.5));
+});
+
+it('a day named at the start is the one that is shown, until a session is begun', () => {
+  const { lifter } = demoScene();
+  const coach = openCoach(lifter, () => lifter.settings().settings, null, 'C');
+  expect(coach.today().prescription.day).toBe('C');
+  expect(coach.today('A').prescription.day).toBe('A');
+  coach.begin();
+  expect(coach.live()?.state().prescription.day).toBe('C');
+  coach.live()?.send({ do: 'discard' });
+  expect(coach.today().prescription.day).not.toBe('C');
 });

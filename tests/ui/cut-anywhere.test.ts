@@ -137,6 +137,20 @@ it('whatever was done before, a cut asks for what it says, fits, and the session
         if (isAsAsked) expect(last?.setsDone).toBe(last?.setsPlanned);
       },
     ),
-    { numRuns: 30 },
+    {
+      numRuns: 30,
+      examples: [
+        [
+          'B',
+          [
+            { do: 'set', rest: 20 },
+            { do: 'command', command: { do: 'skip-set' } },
+            { do: 'cut', minutes: 20 },
+            { do: 'set', rest: 20 },
+            { do: 'cut', minutes: 15 },
+          ],
+        ],
+      ],
+    },
   );
 });

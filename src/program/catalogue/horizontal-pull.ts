@@ -92,6 +92,7 @@ export const HORIZONTAL_PULLS = {
     kind: 'compound',
     bodyShare: [0.6, OURS],
     trains: { 'upper-back': 1, lats: 1, biceps: 0.5, 'rear-delts': 0.5 },
+    needs: ['rack'],
     form: 'Hanging under a fixed bar, heels on the floor, body in one line, pull the chest to the bar.',
     caution: 'Use a bar that cannot roll out of its rests.',
   },

@@ -12,7 +12,7 @@ import { type DayPlans, planDays } from './plan-days.ts';
 import { redraft } from './redraft.ts';
 import { LARGE } from './skeleton.ts';
 import type { Wishes } from './wishes.ts';
-import { writeDraft } from './write-draft.ts';
+import { SPACING, writeDraft } from './write-draft.ts';
 
 /** A program worked out from wishes, with the reasons for it. */
 export interface Draft {
@@ -82,9 +82,3 @@ const introduction = ({ days, minutes }: Wishes): readonly string[] => [
   `Drafted for ${days} days a week of at most ${minutes} minutes. The days are done one after`,
   `the other, ${SPACING[days]}.`,
 ];
-
-const SPACING: Readonly<Record<Wishes['days'], string>> = {
-  2: 'with two or three days of rest between them (Monday and Thursday, for example)',
-  3: 'with a day of rest between them (Monday, Wednesday and Friday, for example)',
-  4: 'at most two of them running (Monday, Tuesday, Thursday and Friday, for example)',
-};

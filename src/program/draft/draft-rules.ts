@@ -16,6 +16,8 @@ const CAUSES: Readonly<Record<string, string>> = {
   hurts: 'it loads what hurts you (common practice; see someone who is licensed if it lasts)',
   without: 'you left it out',
   time: 'the time does not reach',
+  long: 'sessions of this aim are kept shorter than the time you have',
+  others: 'what the week needs more comes first',
   recovery: 'more would leave too little time to recover',
   full: 'no day has room for another lift of that kind',
   unknown: 'there is no such lift',
@@ -73,10 +75,10 @@ export const DRAFT_RULES: readonly Rule[] = [
   ),
   ours(
     'draft-start',
-    ({ lift, start, from, load, reps, reserve, share }, unit) =>
-      `${lift} starts at ${massText(Number(start) as Mass, unit)}: ${share} % of what ${massText(Number(load) as Mass, unit)} × ${reps} with ${reserve} in reserve${
+    ({ lift, start, from, load, reps, reserve, share, isHeaviest }, unit) =>
+      `${lift} starts at ${massText(Number(start) as Mass, unit)}${isHeaviest ? ', the heaviest that your gear makes; below' : ':'} ${share} % of what ${massText(Number(load) as Mass, unit)} × ${reps} with ${reserve} in reserve${
         from === lift ? '' : ` of ${from}`
-      } points to, rounded down.`,
+      } points to${isHeaviest ? '' : ', rounded down'}.`,
   ),
   ours(
     'draft-ask',

@@ -116,7 +116,7 @@ function madeReasons(wishes: Wishes): readonly Reason[] {
 
 function startReason(
   { lift }: Exercise,
-  { start, best, share }: Start,
+  { start, best, share, isHeaviest }: Start,
   { lifts }: Program,
 ): Reason {
   const { load, reps, reserve } = best;
@@ -130,6 +130,7 @@ function startReason(
     reps,
     reserve,
     share: percent,
+    isHeaviest,
   });
 }
 

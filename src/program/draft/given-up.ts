@@ -7,7 +7,7 @@ import { allBarredBy, barredBy } from './choose-lift.ts';
 import type { Pace } from './draft-limits.ts';
 import { draftReason } from './draft-rules.ts';
 import { type DayPlans, obstacle, setsByMuscle, wantedMuscles, wantedSets } from './plan-days.ts';
-import { DIRECT, FOCUS_ONLY, MOVEMENTS } from './skeleton.ts';
+import { BY_COMPOUNDS, DIRECT, FOCUS_ONLY, MOVEMENTS } from './skeleton.ts';
 import { startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';
 
@@ -81,16 +81,6 @@ const directKeys = (muscle: Muscle): readonly string[] => [
   ...(BY_COMPOUNDS[muscle] ?? []).flatMap((movement) => MOVEMENTS[movement]),
 ];
 
-const BY_COMPOUNDS: Readonly<Partial<Record<Muscle, readonly (keyof typeof MOVEMENTS)[]>>> = {
-  chest: ['horizontal push'],
-  'front-delts': ['vertical push'],
-  lats: ['horizontal pull', 'vertical pull'],
-  'upper-back': ['horizontal pull'],
-  quads: ['squat', 'lunge'],
-  glutes: ['squat', 'lunge', 'hinge'],
-  hamstrings: ['hinge'],
-};
-
 /** The same in sentences, muscles of one cause together, and what of the lifter's wishes is not in. */
 export function givenUpReasons(
   plan: DayPlans,
@@ -100,15 +90,14 @@ export function givenUpReasons(
 ): readonly Reason[] {
   const lost = givenUp(plan, wishes, lifts, pace);
   const of = (what: Lost['what']) => lost.filter((one) => one.what === what);
-  const causes = [...new Set(lost.map(({ facts }) => facts.cause))];
+  // Muscles to bring up have a limit of their own.
   const together = (what: Lost['what'], rule: string) =>
-    causes.flatMap((cause): Reason[] => {
-      const found = of(what).filter(({ facts }) => facts.cause === cause);
-      if (found.length === 0) return [];
+    [...group(of(what), ({ facts }) => `${facts.cause} ${facts.low}`).values()].map((found) => {
+      const cause = found[0]?.facts.cause ?? null;
       const muscles = found
         .map(({ facts }) => (what === 'sets' ? `${facts.muscle} ${facts.sets}` : facts.muscle))
         .join(', ');
-      return [draftReason(rule, { muscles, cause, low: found[0]?.facts.low ?? null })];
+      return draftReason(rule, { muscles, cause, low: found[0]?.facts.low ?? null });
     });
   return [
     ...of('movement').map(({ facts }) => draftReason('draft-movement-out', facts)),

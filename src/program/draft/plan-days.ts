@@ -9,6 +9,7 @@ import { barredBy, exerciseBefore, lineUp } from './choose-lift.ts';
 import { DRAFT_LIMITS, type Pace } from './draft-limits.ts';
 import { draftedExercise, exerciseWithSets, setLimits } from './drafted-exercise.ts';
 import {
+  BY_COMPOUNDS,
   DIRECT,
   FIRST_DIRECT,
   FOCUS_ONLY,
@@ -97,21 +98,57 @@ export function obstacle(
   lifts: readonly Lift[],
   wishes: Wishes,
   pace: Pace,
-): 'time' | 'recovery' | 'full' {
-  const days = plan.flatMap((day) =>
-    lifts.flatMap((lift): (readonly Exercise[])[] => {
-      const at = day.findIndex((one) => one.lift.key === lift.key);
-      const one = day[at];
-      if (!one)
-        return isRoomFor(lift, day) ? [inOrder(day, draftedExercise(lift, wishes, pace))] : [];
-      return setsOf(one) < setLimits(one)[1]
-        ? [day.with(at, exerciseWithSets(one, setsOf(one) + 1))]
+): 'time' | 'long' | 'recovery' | 'full' | 'others' {
+  const tries = plan.flatMap((day, at) =>
+    lifts.flatMap((lift): Try[] => {
+      const index = day.findIndex((one) => one.lift.key === lift.key);
+      const one = day[index];
+      if (one) {
+        const more = exerciseWithSets(one, setsOf(one) + 1);
+        return setsOf(one) < setLimits(one)[1]
+          ? [{ at, day: day.with(index, more), lift: null }]
+          : [];
+      }
+      return isRoomFor(lift, day)
+        ? [{ at, day: inOrder(day, draftedExercise(lift, wishes, pace)), lift }]
         : [];
     }),
   );
-  if (days.length === 0) return 'full';
-  const most = mostMinutes(wishes) * 60;
-  return days.some((day) => secondsOf(day, pace, wishes) <= most) ? 'recovery' : 'time';
+  if (tries.length === 0) return 'full';
+  const within = (minutes: number) =>
+    tries.filter(({ day }) => secondsOf(day, pace, wishes) <= minutes * 60);
+  if (within(wishes.minutes).length === 0) return 'time';
+  const fit = within(mostMinutes(wishes));
+  if (fit.length === 0) return 'long';
+  const isRested = ({ at, day, lift }: Try) =>
+    !isOverdone(plan.with(at, day), plan, wishes) && !(lift && isTrainedNextTo(plan, at, lift));
+  return fit.some(isRested) ? 'others' : 'recovery';
+}
+
+/** A day with one set or one lift more. */
+interface Try {
+  readonly at: number;
+  readonly day: readonly Exercise[];
+  /** Null: a set of one that is there. */
+  readonly lift: Lift | null;
+}
+
+/** Has any muscle more sets, or direct work on more days, than is recovered from, by what was added to the plan before? */
+function isOverdone(plan: DayPlans, before: DayPlans, { aim }: Pick<Wishes, 'aim'>): boolean {
+  const [, high] = CHECK_LIMITS.weeklySets[aim];
+  const sets = setsByMuscle(before);
+  const isTooMuch = [...setsByMuscle(plan)].some(
+    ([muscle, count]) => count > high && count > (sets.get(muscle) ?? 0),
+  );
+  return isTooMuch || MUSCLES.some((muscle) => isTooOften(muscle, plan, before));
+}
+
+/** Of four days two touch, so neighbours train no muscle directly twice. */
+function isTrainedNextTo(days: DayPlans, at: number, lift: Lift): boolean {
+  const { length } = days;
+  if (length < 4) return false;
+  const neighbours = [days[(at + 1) % length]!, days[(at + length - 1) % length]!];
+  return neighbours.flat().some((one) => sharesMuscle(one.lift, lift));
 }
 
 /** Has the day a place left, and no lift like it? */
@@ -244,7 +281,10 @@ class Week {
         }))
         .filter(({ lacks }) => lacks > 0)
         .sort((a, b) => isLarge(b.muscle) - isLarge(a.muscle) || b.lacks - a.lacks);
-      isMoving = lacking.some(({ muscle }) => this.#addSet(muscle) || this.#addDirectly(muscle));
+      isMoving = lacking.some(
+        ({ muscle }) =>
+          this.#addSet(muscle) || this.#addDirectly(muscle) || this.#addCompound(muscle),
+      );
     }
   }
 
@@ -284,6 +324,24 @@ class Week {
     return able.some((lift) => this.#addFirst([lift], this.#homesFor(lift)));
   }
 
+  /** One more compound for a muscle, on a day that trains it by none. */
+  #addCompound(muscle: Muscle): boolean {
+    const lists = (BY_COMPOUNDS[muscle] ?? []).map((movement) => MOVEMENTS[movement]);
+    const found = lineUp(lists, this.#taken(), this.#wishes, this.#lifts);
+    const able = found.filter(({ kind, trains }) => kind === 'compound' && trains[muscle] === 1);
+    return able.some((lift) =>
+      this.#addFirst(
+        [lift],
+        this.#homesFor(lift).filter(
+          (at) =>
+            !this.days[at]!.some(
+              (one) => one.lift.kind === 'compound' && one.lift.trains[muscle] === 1,
+            ),
+        ),
+      ),
+    );
+  }
+
   /** Days for one more lift: those without its muscles first, then those with most time left. */
   #homesFor(lift: Lift): readonly number[] {
     const shared = (at: number) =>
@@ -305,7 +363,7 @@ class Week {
         const day = this.days[at]!;
         return (
           isRoomFor(lift, day) &&
-          !this.#isTrainedNextTo(at, lift) &&
+          !isTrainedNextTo(this.days, at, lift) &&
           this.#put(at, inOrder(day, exercise))
         );
       });
@@ -316,12 +374,7 @@ class Week {
   #put(at: number, day: Exercise[]): boolean {
     if (!this.#fits(day)) return false;
     const plan = this.days.with(at, day);
-    const [, high] = CHECK_LIMITS.weeklySets[this.#wishes.aim];
-    const before = setsByMuscle(this.days);
-    const isTooMuch = [...setsByMuscle(plan)].some(
-      ([muscle, sets]) => sets > high && sets > (before.get(muscle) ?? 0),
-    );
-    if (isTooMuch || MUSCLES.some((muscle) => isTooOften(muscle, plan, this.days))) return false;
+    if (isOverdone(plan, this.days, this.#wishes)) return false;
     this.days = plan;
     return true;
   }
@@ -332,14 +385,6 @@ class Week {
 
   #directDays(muscle: Muscle): number {
     return this.days.filter((day) => day.some(({ lift }) => lift.trains[muscle] === 1)).length;
-  }
-
-  /** Of four days two touch, so neighbours train no muscle directly twice. */
-  #isTrainedNextTo(at: number, lift: Lift): boolean {
-    const { length } = this.days;
-    if (length < 4) return false;
-    const neighbours = [this.days[(at + 1) % length]!, this.days[(at + length - 1) % length]!];
-    return neighbours.flat().some((one) => sharesMuscle(one.lift, lift));
   }
 }
 

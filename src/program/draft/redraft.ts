@@ -4,19 +4,22 @@ import { likeBefore } from '../like-before.ts';
 import type { Exercise } from '../program.ts';
 import type { DayPlans } from './plan-days.ts';
 import type { Before, Wishes } from './wishes.ts';
-import { dayName, inOneLine } from './write-draft.ts';
+import { dayName, inOneLine, SPACING } from './write-draft.ts';
 import { writtenExercise, writtenMass } from './written-exercise.ts';
 
 /**
  * The program before, with the days of the plan: exercises that stay keep everything that was
  * written at them, comments too, but for the sets; those that go take their comments with them.
+ * Laid out over another number of days, the days are called A, B, and so on, and the head says so
+ * above the words that were there.
  */
-export function redraft(plan: DayPlans, { text }: Before, wishes: Wishes): string {
+export function redraft(plan: DayPlans, { text, program }: Before, wishes: Wishes): string {
   const document = parseDocument(text, { version: '1.2', stringKeys: true });
   const days = document.get('days', true);
   if (!isSeq(days)) return text;
   const olds = (days as YAMLSeq<Node>).items.filter((day) => isMap(day));
   const spare = olds.map(exercisesOf);
+  const isLaidAnew = plan.length !== program.days.length;
   const nodes = plan.map((day, at) => {
     const items = day.map((exercise): Node => {
       const kept = taken(spare, at, exercise);
@@ -31,18 +34,27 @@ export function redraft(plan: DayPlans, { text }: Before, wishes: Wishes): strin
       item.spaceBefore = index > 0;
     });
     const old = olds[at];
-    const node =
-      old ?? (document.createNode({ name: freeName(olds, at), exercises: [] }) as YAMLMap);
+    const node = old ?? (document.createNode({ name: dayName(at), exercises: [] }) as YAMLMap);
     const exercises = node.get('exercises', true);
     if (isSeq(exercises)) (exercises as YAMLSeq<Node>).items = items;
     node.spaceBefore = at > 0;
+    if (isLaidAnew) node.set('name', dayName(at));
     return node;
   });
   (days as YAMLSeq<Node>).items = nodes;
   document.set('days_per_week', wishes.days);
+  if (wishes.name !== program.name) document.set('name', wishes.name);
+  if (isLaidAnew) {
+    const head = ` Laid out anew over ${wishes.days} days, ${SPACING[wishes.days]}.\n The words below are of the program before.`;
+    const [, schema = '', rest = ''] = SCHEMA_FIRST.exec(document.commentBefore ?? '') ?? [];
+    document.commentBefore = `${schema}${head}\n${rest.replace(/^\n+/, '')}`.trimEnd();
+  }
   if (document.has('aim') || wishes.aim !== 'cut') document.set('aim', wishes.aim);
   return likeBefore(text, document.toString({ lineWidth: 0 }));
 }
+
+/** Editors look for the schema in the first line. */
+const SCHEMA_FIRST = /^( yaml-language-server:.*\n)?\n*([\s\S]*)$/;
 
 /** The exercises of a day; a comment above the first is parsed as one of the list. */
 function exercisesOf(day: YAMLMap): YAMLMap[] {
@@ -85,10 +97,3 @@ const isStartBefore = ({ lift, start }: Exercise, from: Wishes['from']): boolean
   from?.program.days
     .flatMap(({ exercises }) => exercises)
     .some((before) => before.lift.key === lift.key && before.start === start) ?? false;
-
-function freeName(days: readonly YAMLMap[], at: number): string {
-  const names = new Set(days.map((day) => String(day.get('name')).toLowerCase()));
-  for (let next = at; ; next += 1) {
-    if (!names.has(dayName(next).toLowerCase())) return dayName(next);
-  }
-}

@@ -194,6 +194,17 @@ export const DIRECT: Readonly<Partial<Record<Muscle, readonly string[]>>> = {
   calves: ['machine-calf-raise', 'dumbbell-calf-raise', 'single-leg-calf-raise'],
 };
 
+/** Movements whose compounds train a muscle directly. */
+export const BY_COMPOUNDS: Readonly<Partial<Record<Muscle, readonly Movement[]>>> = {
+  chest: ['horizontal push'],
+  'front-delts': ['vertical push'],
+  lats: ['horizontal pull', 'vertical pull'],
+  'upper-back': ['horizontal pull'],
+  quads: ['squat', 'lunge'],
+  glutes: ['squat', 'lunge', 'hinge'],
+  hamstrings: ['hinge'],
+};
+
 /** Of four days these belong to the lower body's, beside the legs. */
 export const LOWER_BODY: readonly Muscle[] = [
   'glutes',

@@ -13,6 +13,8 @@ export interface Start {
   readonly best: Best;
   /** Share of the load that the best points to. */
   readonly share: number;
+  /** The gear makes nothing heavier, though the best points higher. */
+  readonly isHeaviest: boolean;
 }
 
 /**
@@ -64,8 +66,13 @@ function startOf(
   const max = oneRepMax(lifted, toFailure) * ratio;
   const wish = loadForReps(max, middle(range), middle(reserve)) * share - body;
   const loads = loadsOf(exercise, gear);
-  return { start: loads.atOrBelow(micrograms(Math.floor(wish))) ?? loads.lightest, best, share };
+  const start = loads.atOrBelow(micrograms(Math.floor(wish))) ?? loads.lightest;
+  const isHeaviest = loads.heaviest !== null && start === loads.heaviest && start < wish * NEAR;
+  return { start, best, share, isHeaviest };
 }
+
+/** Rounding down to the next load is no limit of the gear. */
+const NEAR = 0.97;
 
 /**
  * What a lift usually comes to against another of its like, in the lift's own load (one dumbbell of

@@ -80,3 +80,10 @@ function spaceBeforeKey(document: Document, key: string): void {
   const node = pair?.key as { spaceBefore?: boolean } | undefined;
   if (node) node.spaceBefore = true;
 }
+
+/** How far apart the days lie. Common practice. */
+export const SPACING: Readonly<Record<Wishes['days'], string>> = {
+  2: 'with two or three days of rest between them (Monday and Thursday, for example)',
+  3: 'with a day of rest between them (Monday, Wednesday and Friday, for example)',
+  4: 'at most two of them running (Monday, Tuesday, Thursday and Friday, for example)',
+};

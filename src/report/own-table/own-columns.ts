@@ -23,7 +23,7 @@ const HEADINGS: Readonly<Record<Meaning, RegExp>> = {
   load: /^(weight|load|kg|kgs|lbs?|gewicht|last|peso|carga|poids|charge)$/,
   reps: /^(reps?|repetitions?|wdh|wiederholungen|repeticiones|répétitions)$/,
   sets: /^(sets|sätze|saetze|series|séries)$/,
-  reserve: /^(rir|reserve|reps in reserve|in reserve|left)$/,
+  reserve: /^(rir|rpe|reserve|reps in reserve|in reserve|left)$/,
   unit: /^(units?|einheit|unidad|unité)$/,
   'body-weight': /^(body ?weight|body ?mass|körpergewicht|koerpergewicht)$/,
 };

@@ -1,7 +1,6 @@
-import { groups } from 'd3-array';
+import { groups, rollup } from 'd3-array';
 import { crc32 } from '../../journal/disk/crc32.ts';
 import type { Program, Range } from '../../program/program.ts';
-import type { Result } from '../../progression/past.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import type { SessionFact } from '../../session/events.ts';
 import { BASIS, type Lift } from '../../training/lift.ts';
@@ -11,8 +10,8 @@ import type { OwnSet } from './read-own-table.ts';
 
 /** What the sets of a table are laid beside. */
 export interface OwnPast {
-  /** All results there are. */
-  readonly results: readonly Result[];
+  /** Sets that are there, those of tables as they came in: what was corrected since is no new set. */
+  readonly known: readonly KnownSet[];
   /** Gives its ranges to lifts that it has, so that it goes on from them; null without one. */
   readonly program: Program | null;
   /** What the table is called in the history. */
@@ -20,6 +19,15 @@ export interface OwnPast {
   readonly unit: Unit;
   /** Minutes that local time is ahead of UTC at an instant. */
   readonly zone: (wall: number) => number;
+}
+
+export interface KnownSet {
+  /** `2026-11-25`. */
+  readonly date: string;
+  /** Key of the lift. */
+  readonly lift: string;
+  readonly load: number;
+  readonly count: number;
 }
 
 export interface OwnSessions {
@@ -35,7 +43,12 @@ export interface OwnSessions {
  */
 export function ownSessions(sets: readonly OwnSet[], past: OwnPast): OwnSessions {
   const days = groups(sets, ({ date }) => date.toString()).sort(([a], [b]) => (a < b ? -1 : 1));
-  const fresh = days.map(([date, of]) => [date, freshOf(date, of, past)] as const);
+  const there = rollup(
+    past.known,
+    (of) => of.length,
+    ({ date, lift, load, count }) => `${date} ${keyOf(lift, load, count)}`,
+  );
+  const fresh = days.map(([date, of]) => [date, freshOf(date, of, there)] as const);
   const sessions = fresh
     .filter(([, of]) => of.length > 0)
     .map(([date, of]) => sessionOf(date, of, past));
@@ -45,22 +58,17 @@ export function ownSessions(sets: readonly OwnSet[], past: OwnPast): OwnSessions
 
 const keyOf = (lift: string, load: number, count: number): string => `${lift} ${load} ${count}`;
 
-function freshOf(date: string, sets: readonly OwnSet[], { results }: OwnPast): readonly OwnSet[] {
-  const there = new Map<string, number>();
-  for (const { exercise, sets: done, date: day } of results) {
-    if (day.toString() !== date) continue;
-    for (const { load, count } of done) {
-      const key = keyOf(exercise.lift, load, count);
-      there.set(key, (there.get(key) ?? 0) + 1);
-    }
-  }
+function freshOf(date: string, sets: readonly OwnSet[], there: Map<string, number>) {
   return sets.filter(({ lift, load, count }) => {
-    const key = keyOf(lift.key, load, count);
+    const key = `${date} ${keyOf(lift.key, load, count)}`;
     const left = there.get(key) ?? 0;
     there.set(key, left - 1);
     return left <= 0;
   });
 }
+
+/** Ids of sessions that came out of a table begin so. */
+export const TABLE = 'table-';
 
 const NOON = 12;
 
@@ -68,7 +76,7 @@ function sessionOf(date: string, sets: readonly OwnSet[], past: OwnPast): Import
   const byLift = groups(sets, ({ lift }) => lift.key).map(([, of]) => of);
   const text = sets.map(({ lift, load, count }) => keyOf(lift.key, load, count)).join('\n');
   const hash = crc32(new TextEncoder().encode(text)).toString(16).padStart(8, '0');
-  const session = `table-${date}-${hash}`;
+  const session = `${TABLE}${date}-${hash}`;
   const utc = Date.parse(`${date}T${NOON}:00:00Z`);
   const zone = past.zone(utc);
   const prescription: Prescription = {

@@ -1,5 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import { Refusal } from '../../text/problem.ts';
+import { reserveOfRpe } from '../../training/effort.ts';
 import type { Lift } from '../../training/lift.ts';
 import { type Mass, massOf, NO_MASS, readQuantity, type Unit } from '../../training/mass.ts';
 import { readCsvText } from '../csv-text.ts';
@@ -73,6 +74,8 @@ export function readOwnTable(text: string, telling: Telling): OwnTable {
   if (order === 'both' && telling.dayFirst === null) throw new Refusal(EITHER);
   const dayFirst = telling.dayFirst ?? (order === 'both' ? null : order);
   const unit = columns.unit ?? telling.unit;
+  const isRpe = /\brpe\b/i.test(columns.names[columns.places.get('reserve') ?? -1] ?? '');
+  const reading = { ...telling, dayFirst, unit, isRpe, hasThousands: separator === ',' };
   const sets: OwnSet[] = [];
   const weighIns: OwnWeighIn[] = [];
   const unplaced: Unplaced[] = [];
@@ -85,7 +88,7 @@ export function readOwnTable(text: string, telling: Telling): OwnTable {
       warmUps += 1;
       continue;
     }
-    const placed = placedRow((meaning) => cellOf(row, meaning), { ...telling, dayFirst, unit });
+    const placed = placedRow((meaning) => cellOf(row, meaning), reading);
     if (typeof placed === 'string') unplaced.push({ line, why: placed });
     else {
       sets.push(...placed.sets);
@@ -118,8 +121,16 @@ interface Placed {
   readonly weighIns: readonly OwnWeighIn[];
 }
 
+/** How the cells of this table are read. */
+interface Reading extends Telling {
+  /** Its column of effort holds ratings of perceived exertion. */
+  readonly isRpe: boolean;
+  /** A comma stands before thousands: decimals have a point where commas separate. */
+  readonly hasThousands: boolean;
+}
+
 /** What a line tells, or why it finds no place. */
-function placedRow(cell: (meaning: Meaning) => string, telling: Telling): Placed | string {
+function placedRow(cell: (meaning: Meaning) => string, telling: Reading): Placed | string {
   const date = dateIn(cell('date'), telling.dayFirst);
   if (!date) return cell('date') === '' ? 'no date' : `"${cell('date')}" is no date`;
   if (Temporal.PlainDate.compare(date, telling.until) > 0) return 'a day that is still to come';
@@ -131,9 +142,12 @@ function placedRow(cell: (meaning: Meaning) => string, telling: Telling): Placed
   if (!lift) return `"${name}" is no lift that is known`;
   const counts = countsOf(cell('reps'), cell('sets'));
   if (typeof counts === 'string') return counts;
-  const load = loadOf(cell('load'), unitOf(cell('unit'), telling), lift);
+  const written = cell('load');
+  const isThousands = telling.hasThousands && /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(written);
+  const loadText = isThousands ? written.replaceAll(',', '') : written;
+  const load = loadOf(loadText, unitOf(cell('unit'), telling), lift);
   if (typeof load === 'string') return load;
-  const reserve = reserveOf(cell('reserve'));
+  const reserve = telling.isRpe ? reserveOfRating(cell('reserve')) : reserveOf(cell('reserve'));
   if (typeof reserve === 'string') return reserve;
   return { sets: counts.map((count) => ({ date, lift, load, count, reserve })), weighIns };
 }
@@ -180,6 +194,14 @@ function loadOf(text: string, unit: Unit, { loading, name }: Lift): Mass | strin
   const most = massOf({ amount: MOST.kilograms, unit: 'kg' });
   if (Math.abs(load) > most || (!isBody && load < 0)) return `nobody lifts ${text}`;
   return load;
+}
+
+/** A rating of perceived exertion as reps in reserve, the low end; of one under 5 nothing is kept. */
+function reserveOfRating(text: string): number | null | string {
+  if (text === '') return null;
+  const rating = Number(text.replace(',', '.'));
+  if (!(rating >= 1 && rating <= 10)) return `"${text}" is no rating from 1 to 10`;
+  return reserveOfRpe(Math.round(rating * 2) / 2)?.[0] ?? null;
 }
 
 /** Of 8+ or a guess in words nothing is kept. */

@@ -2,7 +2,17 @@ import { presentLoad } from '../../session/aim.ts';
 import { type Mass, massNumber, massOf, readQuantity } from '../../training/mass.ts';
 import { blockDigits } from '../digits.ts';
 import { BLANK, type Line, line, paragraph } from '../line.ts';
-import { type Act, ask, RUNNER, type Seen, send, show, tell } from '../outcome.ts';
+import {
+  type Act,
+  type Acting,
+  ask,
+  type Outcome,
+  RUNNER,
+  type Seen,
+  send,
+  show,
+  tell,
+} from '../outcome.ts';
 import { OPEN } from '../page.ts';
 import { HELP, type KeyRow, type ScreenModule, TO_RUNNER, typing } from '../screen.ts';
 import { typedTexts } from '../spoken/spoken-words.ts';
@@ -83,15 +93,19 @@ const take: Act<Load> = (acting) => {
   return send(acting, [{ do: 'replace', exercise, by, because: 'other-load' }], RUNNER);
 };
 
+const showTyped = (acting: Acting<Load>, typed: string): Outcome =>
+  show(acting, { ...acting.screen, typed, isStepped: false });
+
 const { type, rubOut } = typing<Load>(
   ['.', ',', '-'],
   'type the load',
   (acting) => {
     const { screen, name } = acting;
-    const typed = screen.typed + (name === ',' ? '.' : name);
-    return /^-?\d{0,4}(\.\d{0,3})?$/.test(typed) ? show(acting, { ...screen, typed }) : ask(acting);
+    const before = screen.isStepped ? '' : screen.typed;
+    const typed = before + (name === ',' ? '.' : name);
+    return /^-?\d{0,4}(\.\d{0,3})?$/.test(typed) ? showTyped(acting, typed) : ask(acting);
   },
-  (acting) => show(acting, { ...acting.screen, typed: acting.screen.typed.slice(0, -1) }),
+  (acting) => showTyped(acting, acting.screen.typed.slice(0, -1)),
 );
 
 const step =
@@ -108,7 +122,7 @@ const step =
     const next = by > 0 ? near.above : near.below;
     if (next === null)
       return tell(acting, `No ${by > 0 ? 'heavier' : 'lighter'} load can be made.`);
-    return show(acting, { ...screen, typed: massNumber(next, unit) });
+    return show(acting, { ...screen, typed: massNumber(next, unit), isStepped: true });
   };
 
 const stepKey = (key: 'up' | 'down', label: string, by: 1 | -1): KeyRow<Load> => ({

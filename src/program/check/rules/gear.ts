@@ -75,7 +75,7 @@ export const GEAR_RULES = [
         const plates = smallPlates(exercise, gear);
         const fix = plates
           ? `Small plates of ${plates.stamped.amount} ${plates.stamped.unit} (${plates.count} of them) make steps that can be taken; bands do, too.`
-          : `Dumbbells or plates for a load between ${massText(step.start, unit)} and ${massText(step.next, unit)} would mend it, or a lift that takes more load.`;
+          : `${exercise.lift.loading === 'band' ? 'A band' : 'Dumbbells or plates'} for a load between ${massText(step.start, unit)} and ${massText(step.next, unit)} would mend it, or a lift that takes more load.`;
         return [at(exercise, 'advice', { ...step }, fix)];
       }),
   },
