@@ -39,8 +39,8 @@ interface Plan {
  * The best session that fits into the minutes: the whole one where it does; else with rests ended
  * early; else with sets that alternate, too; else built up anew, compounds of the muscles furthest
  * under their week first, then clusters, then other isolation, each with its fewest sets before any
- * gets more; what was begun comes before them. Warm-ups and order stay. What is cut stands in `short`, and the shorter plan is the one
- * that is judged. Ours.
+ * gets more; what was begun comes before them. Warm-ups and order stay. What is cut stands in `short`,
+ * and the shorter plan is the one that is judged. Ours.
  */
 export function shortDay(whole: Prescription, time: TimeThereIs): Prescription {
   const { exercises } = whole;

@@ -6,7 +6,13 @@ import { isUnderTheBar } from '../check/under-the-bar.ts';
 import { allBarredBy, barredBy } from './choose-lift.ts';
 import type { Pace } from './draft-limits.ts';
 import { draftReason } from './draft-rules.ts';
-import { type DayPlans, obstacle, setsByMuscle, wantedMuscles, wantedSets } from './plan-days.ts';
+import {
+  type DayPlans,
+  obstacle,
+  setsByMuscle,
+  wantedMuscles,
+  wantedSets,
+} from './room-in-week.ts';
 import { BY_COMPOUNDS, DIRECT, FOCUS_ONLY, MOVEMENTS } from './skeleton.ts';
 import { startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';

@@ -2,7 +2,7 @@ import { isMap, isSeq, type Node, parseDocument, type YAMLMap, type YAMLSeq } fr
 import { DEFAULTS } from '../defaults.ts';
 import { likeBefore } from '../like-before.ts';
 import type { Exercise } from '../program.ts';
-import type { DayPlans } from './plan-days.ts';
+import type { DayPlans } from './room-in-week.ts';
 import type { Before, Wishes } from './wishes.ts';
 import { dayName, inOneLine, SPACING } from './write-draft.ts';
 import { writtenExercise, writtenMass } from './written-exercise.ts';

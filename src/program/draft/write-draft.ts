@@ -1,6 +1,6 @@
 import { Document, isMap, isScalar, type YAMLMap } from 'yaml';
 import type { Pace } from './draft-limits.ts';
-import type { DayPlans } from './plan-days.ts';
+import type { DayPlans } from './room-in-week.ts';
 import type { Wishes } from './wishes.ts';
 import { writtenExercise, writtenRest } from './written-exercise.ts';
 
