@@ -3,12 +3,13 @@ import { basename } from 'node:path';
 import type { History } from '../journal/history.ts';
 import { fileProblemText } from '../program/file-problem.ts';
 import type { Program } from '../program/program.ts';
-import { readProgramFile } from '../program/read-file.ts';
+import { nodeFiles, readProgramFile } from '../program/read-file.ts';
 import type { Circumstances } from '../progression/past.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { defaultGear } from '../training/default-gear.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Unit } from '../training/mass.ts';
+import { keptProgram } from './kept-program.ts';
 import { kitNamed, kitNow, kitsOf } from './kits.ts';
 import { type LifterFiles, openLifterFiles } from './lifter-files.ts';
 import { lastOf, once } from './once.ts';
@@ -103,9 +104,10 @@ export function openLifter(ports: Ports, wishes: AskedFor): Lifter {
   let programPath = once(chosen);
   /** What lay there when it was read; null before, and where there was nothing. */
   let read: string | null = null;
+  const parse = keptProgram(ports.files, folders.cache, () => `${process.pid}`);
   const reading = () => {
     read = textOrNull(programPath());
-    return readOrRefuse(programPath());
+    return readOrRefuse(programPath(), parse);
   };
   let readProgram = once(reading);
   const program = () => readProgram();
@@ -201,8 +203,8 @@ function textOrNull(path: string): string | null {
   }
 }
 
-function readOrRefuse(path: string): Program {
-  const read = readProgramFile(path);
+function readOrRefuse(path: string, parse: ReturnType<typeof keptProgram>): Program {
+  const read = readProgramFile(path, nodeFiles, parse);
   if (read.ok) return read.program;
   throw new Refusal(...read.problems.map((problem) => ({ what: fileProblemText(problem) })));
 }

@@ -9,7 +9,7 @@ export interface ProgramFiles {
   readonly read: (path: string) => Uint8Array;
 }
 
-const nodeFiles: ProgramFiles = {
+export const nodeFiles: ProgramFiles = {
   stat: (path) => {
     const found = statSync(path);
     return { isFile: found.isFile(), size: found.size };
@@ -17,8 +17,15 @@ const nodeFiles: ProgramFiles = {
   read: (path) => readFileSync(path),
 };
 
-/** Reads a program file. Every problem is a sentence; line 0 stands for the file as a whole. */
-export function readProgramFile(path: string, files: ProgramFiles = nodeFiles): ReadProgram {
+/**
+ * Reads a program file. Every problem is a sentence; line 0 stands for the file as a whole.
+ * @param parse makes a program of its text, as {@link readProgram} does
+ */
+export function readProgramFile(
+  path: string,
+  files: ProgramFiles = nodeFiles,
+  parse: (text: string, file: string) => ReadProgram = readProgram,
+): ReadProgram {
   const refuse = (problem: Problem): ReadProgram => ({
     ok: false,
     problems: [{ ...problem, file: path, line: 0, column: 0 }],
@@ -33,7 +40,7 @@ export function readProgramFile(path: string, files: ProgramFiles = nodeFiles): 
     return refuse(unreadable(error));
   }
   try {
-    return readProgram(new TextDecoder('utf-8', { fatal: true }).decode(bytes), path);
+    return parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes), path);
   } catch (error) {
     // The decoder throws a TypeError at the first byte that is not UTF-8; nothing else here throws.
     if (error instanceof TypeError) return refuse(NOT_UTF8);

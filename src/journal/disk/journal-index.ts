@@ -1,10 +1,9 @@
 import { createHash } from 'node:crypto';
 import { basename, join } from 'node:path';
 import { readSettled, type SettledPast, settledText } from '../fold-history.ts';
-import { crc32 } from './crc32.ts';
 import { dataKey } from './device.ts';
-import { quietly, writeAll } from './event-file.ts';
 import type { Files } from './files.ts';
+import { readKept, writeKept } from './kept-file.ts';
 
 /** What old files came to, kept so that they need not be read at each start. */
 export interface JournalIndex {
@@ -13,8 +12,6 @@ export interface JournalIndex {
   /** Fails silently: then the files are read the next time too. */
   readonly write: (key: string, past: SettledPast) => void;
 }
-
-const CHECK_DIGITS = 8;
 
 /**
  * The index of a data folder in the cache folder. Everything in it is worked out from the journal,
@@ -36,48 +33,12 @@ export function journalIndex(
       .digest('hex');
   return {
     read: (key) => {
-      let found: SettledPast | null = null;
-      quietly(() => {
-        const bytes = files.read(path());
-        found = bytes && content(bytes, head(key));
-      });
-      return found;
+      const kept = readKept(files, path(), head(key));
+      return kept === null ? null : readSettled(kept);
     },
     write: (key, past) => {
-      const text = Buffer.from(`${head(key)}\n${settledText(past)}`);
-      quietly(() => {
-        files.makeFolder(cacheDir);
-        const bytes = Buffer.concat([Buffer.from(checkOf(text)), text]);
-        replaceFile(files, path(), `${path()}.${random()}`, bytes);
-      });
+      const place = { folder: cacheDir, path: path(), random };
+      writeKept(files, place, head(key), settledText(past));
     },
   };
-}
-
-/** The check value covers all that stands behind it. */
-const checkOf = (bytes: Uint8Array): string =>
-  `${crc32(bytes).toString(16).padStart(CHECK_DIGITS, '0')} `;
-
-function content(bytes: Uint8Array, head: string): SettledPast | null {
-  const decoder = new TextDecoder();
-  const [check, start] = [CHECK_DIGITS + 1, CHECK_DIGITS + 1 + head.length];
-  if (decoder.decode(bytes.subarray(check, start)) !== head) return null;
-  const isWhole = decoder.decode(bytes.subarray(0, check)) === checkOf(bytes.subarray(check));
-  return isWhole ? readSettled(decoder.decode(bytes.subarray(start))) : null;
-}
-
-/** Not made sure of on disk: what a power cut leaves of it is told by its check value. */
-function replaceFile(files: Files, path: string, made: string, bytes: Uint8Array): void {
-  const file = files.create(made);
-  try {
-    try {
-      writeAll(files, file, bytes, 0);
-    } finally {
-      files.close(file);
-    }
-    files.rename(made, path);
-  } catch (error) {
-    quietly(() => files.remove(made));
-    throw error;
-  }
 }

@@ -1,0 +1,69 @@
+import { crc32 } from './crc32.ts';
+import { quietly, writeAll } from './event-file.ts';
+import type { Files } from './files.ts';
+
+const CHECK_DIGITS = 8;
+
+/**
+ * What was worked out and is kept in the cache folder, so that it need not be worked out again. It may
+ * be deleted, and a power cut may leave anything of it: a check value covers all that stands behind it.
+ * @param head names what it was worked out of, and by which version
+ * @returns null where there is none, or it is damaged, or of another head
+ */
+export function readKept(files: Files, path: string, head: string): string | null {
+  let found: string | null = null;
+  quietly(() => {
+    const bytes = files.read(path);
+    found = bytes && content(bytes, head);
+  });
+  return found;
+}
+
+/** Fails silently: then it is worked out the next time, too. `random`: letters for a name that is not taken. */
+export function writeKept(
+  files: Files,
+  {
+    folder,
+    path,
+    random,
+  }: { readonly folder: string; readonly path: string; readonly random: () => string },
+  head: string,
+  content: string,
+): void {
+  const text = Buffer.from(`${head}\n${content}`);
+  quietly(() => {
+    files.makeFolder(folder);
+    replaceFile(
+      files,
+      path,
+      `${path}.${random()}`,
+      Buffer.concat([Buffer.from(checkOf(text)), text]),
+    );
+  });
+}
+
+const checkOf = (bytes: Uint8Array): string =>
+  `${crc32(bytes).toString(16).padStart(CHECK_DIGITS, '0')} `;
+
+function content(bytes: Uint8Array, head: string): string | null {
+  const decoder = new TextDecoder();
+  const [check, start] = [CHECK_DIGITS + 1, CHECK_DIGITS + 1 + head.length];
+  if (decoder.decode(bytes.subarray(check, start)) !== head) return null;
+  const isWhole = decoder.decode(bytes.subarray(0, check)) === checkOf(bytes.subarray(check));
+  return isWhole ? decoder.decode(bytes.subarray(start)) : null;
+}
+
+function replaceFile(files: Files, path: string, made: string, bytes: Uint8Array): void {
+  const file = files.create(made);
+  try {
+    try {
+      writeAll(files, file, bytes, 0);
+    } finally {
+      files.close(file);
+    }
+    files.rename(made, path);
+  } catch (error) {
+    quietly(() => files.remove(made));
+    throw error;
+  }
+}

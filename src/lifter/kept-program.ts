@@ -1,0 +1,68 @@
+import { createHash } from 'node:crypto';
+import { basename, join } from 'node:path';
+import type { Files } from '../journal/disk/files.ts';
+import { readKept, writeKept } from '../journal/disk/kept-file.ts';
+import { CATALOGUE } from '../program/catalogue.ts';
+import type { Program } from '../program/program.ts';
+import { type ReadProgram, readProgram } from '../program/read-program.ts';
+import type { Lift } from '../training/lift.ts';
+
+/**
+ * Reads the text of a program file, and keeps what came of it in the cache folder: the same text need
+ * not be parsed at each start, which is a tenth of what a start takes.
+ */
+export function keptProgram(
+  files: Files,
+  cacheDir: string,
+  random: () => string,
+): (text: string, file: string) => ReadProgram {
+  const path = join(cacheDir, 'program.kept');
+  return (text, file) => {
+    // As with the index of the journal: the parts of another version have other names.
+    const head = createHash('sha256')
+      .update(`${basename(import.meta.url)} ${text}`)
+      .digest('hex');
+    const kept = readKept(files, path, head);
+    if (kept !== null) return { ok: true, program: fromText(kept, file), warnings: [] };
+    const read = readProgram(text, file);
+    // What is odd in a file is told each time.
+    if (read.ok && read.warnings.length === 0) {
+      writeKept(files, { folder: cacheDir, path, random }, head, toText(read.program));
+    }
+    return read;
+  };
+}
+
+/** Lifts stand for themselves by their keys; those of the catalogue are not written down. */
+function toText({ lifts, ...program }: Program): string {
+  const own = [...lifts].filter(([key, lift]) => CATALOGUE.get(key) !== lift);
+  const days = program.days.map((day) => ({
+    ...day,
+    exercises: day.exercises.map(({ lift, ...exercise }) => ({ ...exercise, lift: lift.key })),
+  }));
+  return JSON.stringify({ ...program, days, own });
+}
+
+type WrittenProgram = Omit<Program, 'lifts' | 'days'> & {
+  readonly own: readonly (readonly [string, Lift])[];
+  readonly days: readonly (Omit<Program['days'][number], 'exercises'> & {
+    readonly exercises: readonly (Record<string, unknown> & { readonly lift: string })[];
+  })[];
+};
+
+function fromText(text: string, file: string): Program {
+  const { own, days, ...program } = JSON.parse(text) as WrittenProgram;
+  const lifts = new Map([...CATALOGUE, ...own]);
+  return {
+    ...program,
+    file,
+    lifts,
+    days: days.map((day) => ({
+      ...day,
+      exercises: day.exercises.map((exercise) => ({
+        ...exercise,
+        lift: lifts.get(exercise.lift),
+      })) as unknown as Program['days'][number]['exercises'],
+    })),
+  };
+}
