@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import type { History } from '../journal/history.ts';
 import { fileProblemText } from '../program/file-problem.ts';
 import type { Program } from '../program/program.ts';
-import { nodeFiles, readProgramFile } from '../program/read-file.ts';
+import { readProgramFile } from '../program/read-file.ts';
 import type { Circumstances } from '../progression/past.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { defaultGear } from '../training/default-gear.ts';
@@ -204,7 +204,7 @@ function textOrNull(path: string): string | null {
 }
 
 function readOrRefuse(path: string, parse: ReturnType<typeof keptProgram>): Program {
-  const read = readProgramFile(path, nodeFiles, parse);
+  const read = readProgramFile(path, undefined, parse);
   if (read.ok) return read.program;
   throw new Refusal(...read.problems.map((problem) => ({ what: fileProblemText(problem) })));
 }

@@ -9,7 +9,7 @@ export interface ProgramFiles {
   readonly read: (path: string) => Uint8Array;
 }
 
-export const nodeFiles: ProgramFiles = {
+const nodeFiles: ProgramFiles = {
   stat: (path) => {
     const found = statSync(path);
     return { isFile: found.isFile(), size: found.size };
