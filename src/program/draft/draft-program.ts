@@ -36,7 +36,7 @@ export interface Draft {
  */
 export function draftProgram(wishes: Wishes): Draft {
   const lifts = wishes.from?.program.lifts ?? CATALOGUE;
-  const { plan, pace } = roomiest(wishes, lifts);
+  const { plan, pace, lost } = roomiest(wishes, lifts);
   const text = wishes.from
     ? redraft(plan, wishes.from, wishes)
     : writeDraft(plan, pace, wishes, introduction(wishes));
@@ -50,8 +50,8 @@ export function draftProgram(wishes: Wishes): Draft {
     program,
     findings: checkProgram(program, wishes.gear),
     chosen: chosenReasons(program, wishes, pace),
-    givenUp: givenUpReasons(plan, wishes, lifts, pace),
-    lost: givenUp(plan, wishes, lifts, pace),
+    givenUp: givenUpReasons(lost, plan, wishes, lifts, pace),
+    lost,
   };
 }
 
@@ -59,15 +59,15 @@ export function draftProgram(wishes: Wishes): Draft {
 function roomiest(
   wishes: Wishes,
   lifts: ReadonlyMap<string, Lift>,
-): { readonly plan: DayPlans; readonly pace: Pace } {
+): { readonly plan: DayPlans; readonly pace: Pace; readonly lost: readonly Lost[] } {
   // A program before pairs its exercises as its lifter wrote it.
   const plans = PACES.filter(({ pairs }) => !pairs || !wishes.from).map((usual) => {
     const pace = wishes.from ? { ...usual, between: wishes.from.program.restBetween } : usual;
     const plan = planDays(wishes, lifts, pace);
-    return { plan, pace, lost: weightOf(givenUp(plan, wishes, lifts, pace)) };
+    return { plan, pace, lost: givenUp(plan, wishes, lifts, pace) };
   });
-  const least = Math.min(...plans.map(({ lost }) => lost));
-  return plans.find(({ lost }) => lost === least)!;
+  const least = Math.min(...plans.map(({ lost }) => weightOf(lost)));
+  return plans.find(({ lost }) => weightOf(lost) === least)!;
 }
 
 const weightOf = (lost: readonly Lost[]): number =>

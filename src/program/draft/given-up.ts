@@ -89,12 +89,12 @@ const directKeys = (muscle: Muscle): readonly string[] => [
 
 /** The same in sentences, muscles of one cause together, and what of the lifter's wishes is not in. */
 export function givenUpReasons(
+  lost: readonly Lost[],
   plan: DayPlans,
   wishes: Wishes,
   lifts: ReadonlyMap<string, Lift>,
   pace: Pace,
 ): readonly Reason[] {
-  const lost = givenUp(plan, wishes, lifts, pace);
   const of = (what: Lost['what']) => lost.filter((one) => one.what === what);
   // Muscles to bring up have a limit of their own.
   const together = (what: Lost['what'], rule: string) =>
