@@ -90,6 +90,14 @@ function startScreen(coach: Coach, call: Call, lifter: Lifter): Screen {
       }
     );
   }
+  const asked = dayOption(call);
+  const { day } = open.state.prescription;
+  if (asked !== null && asked.toLowerCase() !== day.toLowerCase()) {
+    throw new Refusal({
+      what: `Another session is open. ${openWords(open.state)}`,
+      fix: `"holdfast" goes on with it; close it there before day ${asked}.`,
+    });
+  }
   // Another device may still be at it: nothing is written before the lifter says so.
   if (!open.own) return { kind: 'preview', today: coach.today(), chosen: 0 };
   const live = coach.begin();

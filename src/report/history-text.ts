@@ -3,7 +3,7 @@ import { countsWords } from '../progression/counts-words.ts';
 import type { StrengthOn } from '../progression/lift-strength.ts';
 import { loadWords } from '../progression/load-words.ts';
 import type { Result } from '../progression/past.ts';
-import { cutTo } from '../text/columns.ts';
+import { cutTo, wrapped } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
 import { dayNumber } from '../training/day-number.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
@@ -53,7 +53,9 @@ export function historyText(
   ]);
   const title = lifts.size === 1 ? safeText(rows[0]?.result.exercise.name ?? '') : '';
   return [
-    ...(plot.length > 0 ? [`${title}: e1RM, ${unit}`, ...plot, plotSays(strength), ''] : []),
+    ...(plot.length > 0
+      ? [`${title}: e1RM, ${unit}`, ...plot, ...wrapped(plotSays(strength), width), '']
+      : []),
     ...textTable(columns, cells, width),
   ].map((line) => cutTo(line, width));
 }

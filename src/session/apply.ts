@@ -69,7 +69,9 @@ const CHANGES: Changes = {
   }),
   'pair-parted': (state, { exercise }) => ({
     ...state,
-    pairs: state.pairs.filter((pair) => !pair.includes(exercise)),
+    pairs: state.pairs
+      .map((pair) => pair.filter((each) => each !== exercise))
+      .filter(({ length }) => length > 1),
   }),
   'set-added': (state, { exercise }) => ({
     ...within(state, exercise, (each) => ({ ...each, added: each.added + 1, leftOut: false })),

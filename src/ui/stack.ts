@@ -20,10 +20,12 @@ export const block = (lines: readonly Line[], spare = 0, above = 0): Block => ({
 
 /**
  * Exactly `rows` lines: `top` from above, `bottom` at the foot, with the room that is left between
- * them. Nice blocks go first, then blank lines, then whole blocks by their `spare`.
+ * them. Nice blocks go first, then blank lines, then whole blocks by their `spare`; one that went and
+ * for which there is room after all comes back.
  */
 export function stacked(top: readonly Block[], bottom: readonly Block[], rows: number): Line[] {
-  let kept = [...top, ...bottom].filter(({ lines }) => lines.length > 0);
+  const all = [...top, ...bottom].filter(({ lines }) => lines.length > 0);
+  let kept = all;
   const height = (blocks: readonly Block[]) =>
     blocks.reduce((sum, one) => sum + one.lines.length, 0);
   const airy = (blocks: readonly Block[]) =>
@@ -34,6 +36,11 @@ export function stacked(top: readonly Block[], bottom: readonly Block[], rows: n
     const tooHigh = goes.spare >= NICE ? airy(kept) > rows : height(kept) > rows;
     if (!tooHigh || goes.spare === 0) break;
     kept = kept.filter((one) => one !== goes);
+  }
+  for (const one of all.toSorted((a, b) => a.spare - b.spare)) {
+    const more = all.filter((each) => each === one || kept.includes(each));
+    const fits = one.spare >= NICE ? airy(more) <= rows : height(more) <= rows;
+    if (fits) kept = more;
   }
   const above = airOf(kept, rows - height(kept));
   const render = (blocks: readonly Block[]) =>

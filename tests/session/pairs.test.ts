@@ -52,6 +52,12 @@ describe('the sets of a pair', () => {
     expect(order).toEqual(['0.0', '1.0', '0.1', '1.1', '0.2', '1.2', '0.3', 'all-done']);
   });
 
+  test('of three go on without the one that leaves them', () => {
+    const played = day(press, row, { ...curl, pair: 'a' }).send({ do: 'part-pair', exercise: 1 });
+    expect(played.state().pairs).toEqual([[0, 2]]);
+    expect(played.send({ do: 'part-pair', exercise: 0 }).state().pairs).toEqual([]);
+  });
+
   test('of three go round', () => {
     const played = day(press, row, { ...curl, pair: 'a' });
     const order = [nextOf(played)];

@@ -59,6 +59,15 @@ describe.each(Object.entries(SIZES))('a pair at %s', (_, size) => {
   });
 });
 
+it('u in the list of exercises takes the last act back there, and says which', () => {
+  const player = atFirstSets(LAPTOP).keys('x<down>d');
+  expect(player.scene.session().exercises[1]?.leftOut).toBe(true);
+  player.keys('u');
+  expect(words(player)).toContain('Taken back: leaving it out.');
+  expect(player.screen()).toContain('Space goes on with the chosen one.');
+  expect(player.scene.session().exercises[1]?.leftOut).toBe(false);
+});
+
 it('a straight set of a pair costs two keys', () => {
   const player = atFirstSets(LAPTOP);
   const before = player.pressed;

@@ -251,7 +251,7 @@ describe('the history', () => {
 
   it('lists the lifts, then the sessions of one with a plot, then its sets', () => {
     const at = player().keys('h');
-    expect(at.screen()).toMatch(/Back squat +11 sessions · last Thu 19 Nov · e1RM/);
+    expect(at.screen()).toMatch(/Back squat +11 sessions · last Thu 19 Nov · best e1RM/);
     const sessions = atSquat();
     expect(sessions.screen()).toMatch(/^ *Back squat.*: e1RM, kg$/m);
     expect(sessions.screen()).toMatch(/[⠁-⣿]{3}/);

@@ -42,7 +42,7 @@ export function LinePlot(props: LinePlotProps) {
   const points = [...dots, ...joined];
   const edges = bands.flatMap((band) => band.edges);
   const xs = [...points, ...edges].map(([x]) => x);
-  const xEnds = endsOf([...xs, ...(props.xHolds ?? [])], 0.01);
+  const xEnds = xEndsOf([...xs, ...(props.xHolds ?? [])]);
   const yEnds = endsOf([
     ...points.map(([, y]) => y),
     ...edges.flatMap(([, low, high]) => [low, high]),
@@ -91,6 +91,15 @@ export function LinePlot(props: LinePlotProps) {
     </PlotFrame>
   );
 }
+
+/** Of one day alone the days around it: a share of its number would be years. */
+function xEndsOf(xs: readonly number[]): readonly [number, number] {
+  const [first] = xs;
+  const isOne = first !== undefined && xs.every((x) => x === first);
+  return isOne ? [first - AROUND_ONE, first + AROUND_ONE] : endsOf(xs, 0.01);
+}
+
+const AROUND_ONE = 3;
 
 /** The points in runs that are joined. */
 function partsOf(points: readonly Point[], gap: number): Point[][] {

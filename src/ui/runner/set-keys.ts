@@ -22,6 +22,7 @@ import {
 import { type Phase, placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
 import { typedCommands } from '../typed-commands.ts';
+import type { Screen } from '../ui-state.ts';
 import { swapScreen } from './swap-screen.ts';
 
 /** What the session itself says to a command: true, or the sentence why not. */
@@ -159,6 +160,7 @@ const ACT_WORDS: Readonly<Partial<Record<SessionEvent['type'], string>>> = {
   paired: 'the pair',
   'pair-parted': 'the end of the pair',
   'set-added': 'the added set',
+  'day-shortened': 'the cut',
   'cluster-ended': 'the end of the cluster',
   'exercise-replaced': 'the other load or lift',
   'rest-changed': 'the change of the rest',
@@ -169,16 +171,19 @@ const ACT_WORDS: Readonly<Partial<Record<SessionEvent['type'], string>>> = {
   'session-closed': 'the closing',
 };
 
-const undo: Act = (acting) => {
+const undo: Act = (acting) =>
   // What was typed and not saved goes first: it is the newest act.
-  if (draftOf(acting.model)) return withDraft(acting, null);
-  const outcome = send(acting, [{ do: 'undo' }], RUNNER);
+  draftOf(acting.model) ? withDraft(acting, null) : takenBack(acting, RUNNER);
+
+/** Takes the last act back, says which it was, and shows `to`. */
+export function takenBack(acting: Acting, to: Screen): Outcome {
+  const outcome = send(acting, [{ do: 'undo' }], to);
   const act = acting.model.session && lastAct(acting.model.session);
   const message = act
     ? `Taken back: ${ACT_WORDS[act.type] ?? 'the last act'}. y brings it back.`
     : null;
   return { ...outcome, ui: { ...outcome.ui, message } };
-};
+}
 
 export const UNDO: KeyRow = {
   keys: ['u'],

@@ -6,6 +6,7 @@ import type { Effect } from '../effect.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import { type Act, RUNNER, type Seen, send, show } from '../outcome.ts';
 import { RUNNER_KEYS } from '../runner/keys.ts';
+import { accepts, takenBack } from '../runner/set-keys.ts';
 import { swapScreen } from '../runner/swap-screen.ts';
 import { BACK, type KeyRow, labelOf, mayNow, shownKey, TO_RUNNER } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
@@ -72,7 +73,16 @@ export const EXERCISES_SCREEN = listScreen<Exercises>({
       },
     },
   ],
-  last: [TO_RUNNER],
+  last: [
+    {
+      keys: ['u'],
+      label: 'undo',
+      footer: 5,
+      when: (seen) => accepts(seen, { do: 'undo' }),
+      press: (acting) => takenBack(acting, acting.screen),
+    },
+    TO_RUNNER,
+  ],
 });
 
 /** Keys of the runner that a finger has in its boxes or needs no list for: the main act, digits. */

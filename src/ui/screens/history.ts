@@ -30,7 +30,7 @@ export const HISTORY_KEY: KeyRow = {
 };
 
 const bestText = (best: number | null, unit: Unit): string | null =>
-  best === null ? null : `e1RM ${massText(Math.round(best) as Mass, unit, 1)}`;
+  best === null ? null : `best e1RM ${massText(Math.round(best) as Mass, unit, 1)}`;
 
 const joined = (parts: readonly (string | null | false)[]): string =>
   parts.filter((part) => part !== null && part !== false && part !== '').join(' · ');

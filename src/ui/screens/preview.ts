@@ -64,7 +64,9 @@ function headLines(today: Today, doctorFirst: boolean, coach: Coach, columns: nu
       : STATES[state],
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
     today.kit === null ? null : `Today with ${today.kit}; j changes it.`,
-    prescription.short ? `${shortText(prescription.short)} w says why, k cuts further.` : null,
+    prescription.short
+      ? `${shortText(prescription.short)} w says why, k ${lessThan(today) === undefined ? 'makes it whole again' : 'cuts further'}.`
+      : null,
     ...today.troubles,
     ...prescription.warnings.map((reason) => coach.reasonWords(reason).text),
     state === 'open' ? null : findingsText(coach, columns),
@@ -157,12 +159,14 @@ const otherDay: Act<Preview> = (acting) => {
 };
 
 /** Minutes to cut a day to, one after the other; then it is whole again. */
-const TIMES = [60, 45, 30, 20, 15] as const;
+const TIMES = [60, 45, 30, 20, 15, 10] as const;
+
+const lessThan = ({ minutes, within }: Today): number | undefined =>
+  TIMES.find((time) => time < Math.min(minutes, within ?? Number.POSITIVE_INFINITY));
 
 const lessTime: Act<Preview> = (acting) => {
-  const { prescription, within, minutes } = acting.screen.today;
-  const less = TIMES.find((time) => time < Math.min(minutes, within ?? Number.POSITIVE_INFINITY));
-  const today = acting.coach.today(prescription.day, less ?? null);
+  const { today: shown } = acting.screen;
+  const today = acting.coach.today(shown.prescription.day, lessThan(shown) ?? null);
   return show(acting, { kind: 'preview', today, chosen: 0 });
 };
 

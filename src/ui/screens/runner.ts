@@ -53,6 +53,7 @@ function lines({ model, phase, coach }: Seen, columns: number, rows: number): Li
     block(entryLines(model, phase, columns), 1, 1),
     block(platesOnly ? [] : plates, 5, 1),
     block(pictureLines(session, phase, coach, columns), 6, 1),
+    block(testSetLines(model, phase, columns), 3),
     block(noteLines(model, phase, columns), 7, 1),
     block(isTight ? [] : laterLines(session, phase, columns), 8, 1),
   ];
@@ -105,14 +106,21 @@ function laterLines(session: SessionState, phase: Phase, columns: number): Line[
   );
 }
 
+/** What is offered in the last set; nobody reads it while resting before another. */
+function testSetLines({ session }: Model, phase: Phase, columns: number): Line[] {
+  const place = placeOf(phase);
+  const exercise = place && session?.exercises[place.exercise];
+  const words = exercise ? testSetWords(exercise, place) : null;
+  return words === null ? [] : paragraph(words, columns);
+}
+
 function noteLines({ session }: Model, phase: Phase, columns: number): Line[] {
   // During a rest nobody reads how to do it.
   if (phase.kind === 'resting') return [];
   const place = placeOf(phase);
-  const found = place && session?.exercises[place.exercise];
-  if (!found) return [];
-  const { note, caution, form } = found.prescribed;
-  const words = [testSetWords(found, place), note, caution, form].filter((one) => one !== null);
+  const exercise = place && session?.exercises[place.exercise]?.prescribed;
+  if (!exercise) return [];
+  const words = [exercise.note, exercise.caution, exercise.form].filter((one) => one !== null);
   return words.slice(0, 2).flatMap((text) => paragraph(text, columns));
 }
 
