@@ -32,11 +32,19 @@ export interface DatedWaist {
 /** Without a cut there is no beginning: the waist is compared with that of half a year ago. Ours. */
 const DAYS_WITHOUT_CUT = 182;
 
-/** Nothing was planned, and nothing missed, before the first session. */
+/** Nothing was planned, and nothing missed, before the first session, also in its own week. */
 function sinceFirst(weeks: readonly WorkDone[], { sessions }: Past): readonly WorkDone[] {
   const first = sessions.find(({ setsDone }) => setsDone > 0)?.date;
   if (!first) return weeks.slice(-1);
-  return weeks.filter(({ to }) => Temporal.PlainDate.compare(to, first) >= 0);
+  const isBefore = (a: Temporal.PlainDate, b: Temporal.PlainDate) =>
+    Temporal.PlainDate.compare(a, b) < 0;
+  return weeks
+    .filter(({ to }) => !isBefore(to, first))
+    .map((week, at, { length }) =>
+      at < length - 1 && isBefore(week.from, first)
+        ? { ...week, planned: Math.min(week.planned, week.sessions) }
+        : week,
+    );
 }
 
 /** Reviews the last `weeks` calendar weeks and says what to do next. */

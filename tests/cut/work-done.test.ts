@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { review } from '../../src/cut/review.ts';
 import { weeksOfWork, workDone } from '../../src/cut/work-done.ts';
-import { day, LIFTS, madePast, madeResult } from './made.ts';
+import { day, LIFTS, madePast, madeProgram, madeResult } from './made.ts';
 
 const MONDAY = '2026-09-07';
 const bench = (on: string, counts: readonly number[], reserve: number | null = 1) =>
@@ -111,4 +112,20 @@ describe('calendar weeks', () => {
     );
     expect(changedToday.map(({ planned }) => planned)).toEqual([4, 4, 4]);
   });
+});
+
+it('a week that was begun on its Friday was not missed on its Monday', () => {
+  const planned = (on: string) =>
+    review(
+      {
+        program: madeProgram([]),
+        past: madePast([bench(on, [8, 8, 8])]),
+        weighIns: [],
+        today: day('2026-09-18'),
+        weightAdvice: false,
+      },
+      4,
+    ).weeks.map((each) => `${each.sessions} of ${each.planned}`);
+  expect(planned('2026-09-11')).toEqual(['1 of 1', '0 of 3']);
+  expect(planned(MONDAY)).toEqual(['1 of 3', '0 of 3']);
 });
