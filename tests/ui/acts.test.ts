@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { openCoach } from '../../src/lifter/open-coach.ts';
+import { KITS } from '../../src/training/kits.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { LEAN_SPRING } from './lean-spring.ts';
 import { PHONE, Player, WIDE } from './player.ts';
@@ -484,4 +485,19 @@ it('a day named at the start is the one that is shown, until a session is begun'
   expect(coach.live()?.state().prescription.day).toBe('C');
   coach.live()?.send({ do: 'discard' });
   expect(coach.today().prescription.day).not.toBe('C');
+});
+
+it('a first load of a band lift names the band to begin with, and both arrows lead to it', () => {
+  const program = `
+name: Bands
+unit: kg
+days:
+  - name: A
+    exercises:
+      - { lift: band-curl, sets: 2, reps: 8-12 }
+`;
+  const gear = KITS[0]?.gear('kg') ?? null;
+  const player = () => new Player(WIDE, { program, past: [], gear }).keys('  ');
+  expect(player().screen()).toMatch(/From \d+ kg up \(.*band.*\); the arrows step\./);
+  expect(player().keys('<down>').screen()).toBe(player().keys('<up>').screen());
 });

@@ -1,5 +1,14 @@
+import type { Coach } from '../../lifter/coach.ts';
+import type { PrescribedExercise } from '../../progression/prescription.ts';
 import { presentLoad } from '../../session/aim.ts';
-import { type Mass, massNumber, massOf, readQuantity } from '../../training/mass.ts';
+import {
+  type Mass,
+  massNumber,
+  massOf,
+  NO_MASS,
+  readQuantity,
+  type Unit,
+} from '../../training/mass.ts';
 import { blockDigits } from '../digits.ts';
 import { BLANK, type Line, line, paragraph } from '../line.ts';
 import {
@@ -45,6 +54,7 @@ function lines({ model, screen, coach }: Seen<Load>, columns: number): Line[] {
     ...(typed === '' ? [line('_', 'strong')] : []),
     ...paragraph(`${unit} ${BASIS_WORDS[prescribed.basis]}`, columns, 'strong'),
     BLANK,
+    ...(typed === '' && present === null ? lightestLines(coach, prescribed, unit, columns) : []),
     ...(made ? paragraph(made.words, columns) : []),
     ...(quantity && near?.exact === null
       ? paragraph(
@@ -55,6 +65,26 @@ function lines({ model, screen, coach }: Seen<Load>, columns: number): Line[] {
         )
       : []),
   ];
+}
+
+/** The lightest load that the gear makes of a lift; null where it makes none. */
+function lightest(coach: Coach, prescribed: PrescribedExercise): Mass | null {
+  const { exact, above } = coach.nearestLoads(prescribed, NO_MASS);
+  return exact ?? above;
+}
+
+/** Where nothing is typed yet: what there is to begin with, and how it is made. */
+function lightestLines(
+  coach: Coach,
+  prescribed: PrescribedExercise,
+  unit: Unit,
+  columns: number,
+): Line[] {
+  const load = lightest(coach, prescribed);
+  if (load === null) return [];
+  const made = coach.madeUp(prescribed, load);
+  const words = made ? ` (${made.words})` : '';
+  return paragraph(`From ${massNumber(load, unit)} ${unit} up${words}; the arrows step.`, columns);
 }
 
 const QUESTIONS = {
@@ -115,11 +145,16 @@ const step =
     const state = model.session?.exercises[screen.exercise];
     if (!model.session || !state) return ask(acting);
     const { unit } = model.session.prescription;
-    const present = presentLoad(state) ?? (0 as Mass);
-    const quantity = readQuantity(screen.typed || massNumber(present, unit), unit);
-    if (!quantity) return ask(acting);
-    const near = coach.nearestLoads(state.prescribed, massOf(quantity));
-    const next = by > 0 ? near.above : near.below;
+    const present = presentLoad(state);
+    const text = screen.typed || (present === null ? '' : massNumber(present, unit));
+    const quantity = readQuantity(text, unit);
+    if (text !== '' && !quantity) return ask(acting);
+    const near = quantity && coach.nearestLoads(state.prescribed, massOf(quantity));
+    // Before any load is known both arrows begin with the lightest.
+    const [below, above] = near
+      ? [near.below, near.above]
+      : [lightest(coach, state.prescribed), lightest(coach, state.prescribed)];
+    const next = by > 0 ? above : below;
     if (next === null)
       return tell(acting, `No ${by > 0 ? 'heavier' : 'lighter'} load can be made.`);
     return show(acting, { ...screen, typed: massNumber(next, unit), isStepped: true });
