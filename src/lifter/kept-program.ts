@@ -1,7 +1,6 @@
-import { createHash } from 'node:crypto';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import type { Files } from '../journal/disk/files.ts';
-import { readKept, writeKept } from '../journal/disk/kept-file.ts';
+import { keptHead, readKept, writeKept } from '../journal/disk/kept-file.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
 import { type ReadProgram, readProgram } from '../program/read-program.ts';
@@ -18,12 +17,9 @@ export function keptProgram(
 ): (text: string, file: string) => ReadProgram {
   const path = join(cacheDir, 'program.kept');
   return (text, file) => {
-    // As with the index of the journal: the parts of another version have other names.
-    const head = createHash('sha256')
-      .update(`${basename(import.meta.url)} ${text}`)
-      .digest('hex');
-    const kept = readKept(files, path, head);
-    if (kept !== null) return { ok: true, program: fromText(kept, file), warnings: [] };
+    const head = keptHead(import.meta.url, text);
+    const program = readKept(files, path, head, (kept) => fromText(kept, file));
+    if (program !== null) return { ok: true, program, warnings: [] };
     const read = readProgram(text, file);
     // What is odd in a file is told each time.
     if (read.ok && read.warnings.length === 0) {

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readKept, writeKept } from '../../src/journal/disk/kept-file.ts';
 import { keptProgram } from '../../src/lifter/kept-program.ts';
 import { readProgram } from '../../src/program/read-program.ts';
 import { memoryDisk } from '../journal/memory-files.ts';
@@ -77,5 +78,17 @@ describe('a program that was read before', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('is read from its text where a whole file holds what cannot be parsed', () => {
+    const plain = readProgram(OWN, 'own.yaml');
+    const { disk, read } = opened();
+    read(OWN, 'own.yaml');
+    const kept = new TextDecoder().decode(disk.files.read(PATH) ?? new Uint8Array());
+    const head = kept.slice('01234567 '.length, kept.indexOf('\n'));
+    const place = { folder: '/cache', path: PATH, random: () => 'y' };
+    writeKept(disk.files, place, head, '{ "days": 3 }');
+    expect(readKept(disk.files, PATH, head, JSON.parse)).toEqual({ days: 3 });
+    expect(read(OWN, 'own.yaml')).toEqual(plain);
   });
 });

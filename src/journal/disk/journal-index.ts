@@ -1,9 +1,8 @@
-import { createHash } from 'node:crypto';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { readSettled, type SettledPast, settledText } from '../fold-history.ts';
 import { dataKey } from './device.ts';
 import type { Files } from './files.ts';
-import { readKept, writeKept } from './kept-file.ts';
+import { keptHead, readKept, writeKept } from './kept-file.ts';
 
 /** What old files came to, kept so that they need not be read at each start. */
 export interface JournalIndex {
@@ -25,17 +24,9 @@ export function journalIndex(
   random: () => string,
 ): JournalIndex {
   const path = (): string => join(cacheDir, `${dataKey(files, dataDir)}.index`);
-  // The parts of the built program are named after what is in them, so that another version of it,
-  // which may read the same journal differently, finds no index of its own.
-  const head = (key: string): string =>
-    createHash('sha256')
-      .update(`${basename(import.meta.url)} ${device} ${key}`)
-      .digest('hex');
+  const head = (key: string): string => keptHead(import.meta.url, `${device} ${key}`);
   return {
-    read: (key) => {
-      const kept = readKept(files, path(), head(key));
-      return kept === null ? null : readSettled(kept);
-    },
+    read: (key) => readKept(files, path(), head(key), readSettled),
     write: (key, past) => {
       const place = { folder: cacheDir, path: path(), random };
       writeKept(files, place, head(key), settledText(past));

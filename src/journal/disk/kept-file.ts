@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { basename } from 'node:path';
 import { crc32 } from './crc32.ts';
 import { quietly, writeAll } from './event-file.ts';
 import type { Files } from './files.ts';
@@ -5,16 +7,33 @@ import type { Files } from './files.ts';
 const CHECK_DIGITS = 8;
 
 /**
+ * Names what is kept: what it was worked out of, and by which version. The parts of the built program
+ * are named after what is in them, so that another version, which may read the same differently, finds
+ * nothing of its own.
+ * @param url of the module that keeps it
+ */
+export const keptHead = (url: string, of: string): string =>
+  createHash('sha256')
+    .update(`${basename(url)} ${of}`)
+    .digest('hex');
+
+/**
  * What was worked out and is kept in the cache folder, so that it need not be worked out again. It may
  * be deleted, and a power cut may leave anything of it: a check value covers all that stands behind it.
- * @param head names what it was worked out of, and by which version
- * @returns null where there is none, or it is damaged, or of another head
+ * @param parse makes of the text what was kept
+ * @returns null where there is none, or it is damaged, or of another head, or cannot be parsed
  */
-export function readKept(files: Files, path: string, head: string): string | null {
-  let found: string | null = null;
+export function readKept<Kept>(
+  files: Files,
+  path: string,
+  head: string,
+  parse: (text: string) => Kept,
+): Kept | null {
+  let found: Kept | null = null;
   quietly(() => {
     const bytes = files.read(path);
-    found = bytes && content(bytes, head);
+    const text = bytes && content(bytes, head);
+    found = text === null ? null : parse(text);
   });
   return found;
 }
