@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { VERSION } from './commands/version.ts';
 import { foldersFor } from './settings/folders.ts';
+import { tellWriteErrors } from './terminal/write-errors.ts';
 
 // The same from src/ and from dist/.
 const shippedPrograms = fileURLToPath(new URL('../programs/', import.meta.url));
@@ -33,8 +34,7 @@ const argv = process.argv.slice(2);
 
 // Scripts ask for the version alone, and nothing has to be read for it.
 if (argv.length === 1 && (argv[0] === '--version' || argv[0] === '-V')) {
-  // Whoever closed the pipe has seen enough.
-  process.stdout.on('error', () => {});
+  tellWriteErrors(process.stdout);
   process.stdout.write(`${VERSION}\n`);
 } else {
   const [{ runCli }, { systemPorts }] = await Promise.all([

@@ -1,5 +1,6 @@
 import type { Ports } from '../lifter/ports.ts';
 import { environment } from '../terminal/environment.ts';
+import { tellWriteErrors } from '../terminal/write-errors.ts';
 import { safeOutput } from '../text/safe-text.ts';
 
 /**
@@ -19,14 +20,7 @@ export async function runCli(ports: Ports, argv: readonly string[]): Promise<voi
     if (value === undefined) delete process.env[name];
     else process.env[name] = value;
   }
-  ports.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    // A reader that has seen enough, as in `holdfast history | head -1`, is no error, and neither
-    // is a window that was closed.
-    const isGone = error.code === 'EPIPE' || (error.code === 'EIO' && ports.stdout.isTTY);
-    if (isGone) return;
-    process.stderr.write(`Nothing could be written: ${error.code}.\n`);
-    process.exitCode = 2;
-  });
+  tellWriteErrors(ports.stdout);
   // Where even this cannot be written there is nobody left to tell.
   ports.stderr.on('error', () => {});
   try {

@@ -227,11 +227,14 @@ describe('where the output goes', () => {
     expect(found.stdout).toMatch(/^holdfast runs your strength sessions.*\n$/);
   });
 
-  test('a full device is an error in a sentence', async () => {
-    const { status, stderr } = await shell(aHome(), `${program} today > /dev/full`);
-    expect(status).toBe(2);
-    expect(stderr).toBe('Nothing could be written: ENOSPC.\n');
-  });
+  test.each(['today', '--version'])(
+    '%s to a full device is an error in a sentence',
+    async (words) => {
+      const { status, stderr } = await shell(aHome(), `${program} ${words} > /dev/full`);
+      expect(status).toBe(2);
+      expect(stderr).toBe('Nothing could be written: ENOSPC.\n');
+    },
+  );
 
   test('a large document arrives whole in a pipe', async () => {
     const { stdout } = await shell(aHome(), `${program} today --json | cat`);
