@@ -57,14 +57,8 @@ export const run: Run = (call) => {
   }
   const script = Object.hasOwn(SCRIPTS, shell) ? SCRIPTS[shell] : undefined;
   if (!script) {
-    if (shell === '') {
-      throw new WrongUse({
-        what: 'The shell is missing.',
-        fix: `Write one of: ${Object.keys(SCRIPTS).join(', ')}.`,
-      });
-    }
     throw new WrongUse({
-      what: `There is no completion for "${shell}".`,
+      what: shell === '' ? 'The shell is missing.' : `There is no completion for "${shell}".`,
       fix: `Write one of: ${Object.keys(SCRIPTS).join(', ')}.`,
     });
   }

@@ -106,12 +106,11 @@ function musclesNamed(text: string): readonly Muscle[] {
   if (found) return [found];
   const group = Object.hasOwn(MUSCLE_GROUPS, key) ? MUSCLE_GROUPS[key] : undefined;
   if (group) return group;
-  const near = nearestKey(key, [...MUSCLES, ...Object.keys(MUSCLE_GROUPS)]);
+  const all = [...MUSCLES, ...Object.keys(MUSCLE_GROUPS)];
+  const near = nearestKey(key, all);
   throw new WrongUse({
     what: `There is no muscle "${safeText(text)}".`,
-    fix: near
-      ? `Did you mean "${near}"?`
-      : `Write one of: ${[...MUSCLES, ...Object.keys(MUSCLE_GROUPS)].join(', ')}.`,
+    fix: near ? `Did you mean "${near}"?` : `Write one of: ${all.join(', ')}.`,
   });
 }
 

@@ -1,7 +1,7 @@
+import { openSessionOf } from '../journal/history.ts';
 import type { Coach } from '../lifter/coach.ts';
 import { KIT_TODAY, kitNamed, kitsOf } from '../lifter/kits.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
-import { openSessionOf } from '../lifter/prepare.ts';
 import { isStale, openWords } from '../lifter/run-session.ts';
 import { hasProgram } from '../lifter/system-ports.ts';
 import { environment } from '../terminal/environment.ts';
@@ -79,7 +79,7 @@ function takeKit(call: Call, lifter: Lifter): void {
 }
 
 function startScreen(coach: Coach, call: Call, lifter: Lifter): Screen {
-  const open = openSessionOf(lifter);
+  const open = openSessionOf(lifter.journal().history());
   if (!open) {
     if (coach.choices().cautions === 'unread') return { kind: 'cautions', scroll: 0 };
     return (

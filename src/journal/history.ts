@@ -47,6 +47,10 @@ export interface OpenSession {
   readonly file: string;
 }
 
+/** The session to go on with: the latest that is open and was fully understood. */
+export const openSessionOf = ({ open }: Pick<History, 'open'>): OpenSession | null =>
+  open.findLast(({ foreign }) => !foreign) ?? null;
+
 /** Everything that the journal holds, each event once, corrections applied. */
 export interface History extends Past {
   /** In order of date, then of being written. */

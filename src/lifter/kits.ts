@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import type { History } from '../journal/history.ts';
+import { type History, openSessionOf } from '../journal/history.ts';
 import { dateOf } from '../session/results.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
@@ -30,7 +30,7 @@ export function kitNow(
   { decisions, open }: Pick<History, 'decisions' | 'open'>,
   today: Temporal.PlainDate,
 ): string | null {
-  const session = open.findLast(({ foreign }) => !foreign);
+  const session = openSessionOf({ open });
   const from = session ? dateOf(session.state) : today;
   const said = decisions.findLast(
     ({ rule, date }) => rule === KIT_TODAY && Temporal.PlainDate.compare(date, from) >= 0,

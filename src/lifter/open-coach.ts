@@ -1,4 +1,4 @@
-import type { History } from '../journal/history.ts';
+import { type History, openSessionOf } from '../journal/history.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
 import { alternativesFor } from '../progression/alternatives.ts';
@@ -26,7 +26,7 @@ import { openLookBack } from './look-back.ts';
 import { lastOf, orProblem } from './once.ts';
 import type { Lifter } from './open-lifter.ts';
 import type { KeepSettings } from './ports.ts';
-import { openSessionOf, todayOf } from './prepare.ts';
+import { todayOf } from './prepare.ts';
 import { rememberedProgram, toRemember } from './program-choice.ts';
 import { findingsOf, reasonWords } from './rules.ts';
 import { type LiveSession, runSession } from './run-session.ts';
@@ -187,7 +187,8 @@ export function openCoach(
     },
     begin: (day = named ?? undefined, within = asked) =>
       orProblem(() => {
-        if (freshened() && !openSessionOf(lifter)) throw new Refusal(RECORDED_ELSEWHERE);
+        if (freshened() && !openSessionOf(lifter.journal().history()))
+          throw new Refusal(RECORDED_ELSEWHERE);
         const writer = openWriter(lifter, day ?? null, within, keepNow);
         named = null;
         changed();
@@ -308,7 +309,7 @@ function openWriter(
   keepSettings: KeepSettings,
 ) {
   const journal = lifter.journal();
-  const open = openSessionOf(lifter);
+  const open = openSessionOf(journal.history());
   if (open) return journal.resumeSession(open.session);
   if (lifter.programChanged()) {
     lifter.forgetProgram();

@@ -1,6 +1,6 @@
 import { relaidWeek } from '../cut/relaid-week.ts';
 import { weekLack } from '../cut/week-lack.ts';
-import type { History, OpenSession } from '../journal/history.ts';
+import { type History, type OpenSession, openSessionOf } from '../journal/history.ts';
 import type { Day, Program } from '../program/program.ts';
 import { dueDay, leftOfDay } from '../progression/due-day.ts';
 import { plannedSeconds } from '../progression/planned-seconds.ts';
@@ -28,7 +28,7 @@ export function todayOf(
   within: number | null = null,
 ): Today {
   const history = lifter.journal().history();
-  const open = openSessionOf(lifter);
+  const open = openSessionOf(history);
   if (open) {
     const { prescription } = open.state;
     return {
@@ -72,16 +72,6 @@ function sinceWords({ state }: OpenSession, lifter: Lifter): string {
   const at = new Date(openedAt.wall + zone * 60_000).toISOString().slice(11, 16);
   const day = localDate(openedAt.wall, zone);
   return day.equals(lifter.today()) ? at : `${dayWords(day)}, ${at}`;
-}
-
-/** The session to go on with: the latest that is open and was fully understood. */
-export function openSessionOf(lifter: Lifter): OpenSession | null {
-  return (
-    lifter
-      .journal()
-      .history()
-      .open.findLast(({ foreign }) => !foreign) ?? null
-  );
 }
 
 function prescriptionFor(

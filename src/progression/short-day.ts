@@ -2,7 +2,7 @@ import { andText } from '../text/words.ts';
 import { isHardSet } from '../training/effort.ts';
 import type { Gear } from '../training/gear.ts';
 import { MUSCLES, type Muscle } from '../training/lift.ts';
-import { clashesOf, pairWords, shareHandles, turnsOf } from '../training/pairing.ts';
+import { inTurn, turnsOf } from '../training/pairing.ts';
 import type { Reason } from '../training/rule.ts';
 import { plannedClusterHardSets, weeklyVolume } from '../training/volume.ts';
 import { LIMITS } from './limits.ts';
@@ -138,23 +138,12 @@ function written(whole: Prescription, { kept, pairs }: Plan, { gear }: TimeThere
     const { sets = 0, early = false } = kept[at] ?? {};
     return sets === 0 ? [] : [cut(exercise, sets, early)];
   });
-  const exercises = pairs ? inTurn(some, gear) : some;
+  const exercises = pairs ? inTurn(some, gear, (each) => each) : some;
   return {
     ...whole,
     restBetween: { from: whole.restBetween.from, to: whole.restBetween.from },
     exercises: withWarmUps(exercises, gear),
   };
-}
-
-function inTurn(day: readonly PrescribedExercise[], gear: Gear): readonly PrescribedExercise[] {
-  const words = pairWords(
-    day,
-    (one, other) => clashesOf(one, other).length > 0 || shareHandles(one, other, gear),
-  );
-  return day.map((exercise, at) => {
-    const pair = words[at];
-    return pair === undefined ? exercise : { ...exercise, pair };
-  });
 }
 
 function cut(exercise: PrescribedExercise, sets: number, early: boolean): PrescribedExercise {

@@ -1,19 +1,14 @@
 import { GaussianState, type StateRow } from '../training/gaussian-state.ts';
+import type { SessionValue } from './session-seen.ts';
 import { type Setting, STRENGTH_MODEL } from './strength-model.ts';
 
 /** One session of a lift as the filter sees it, on a day counted from any origin. */
-export interface Observed {
+export interface Observed extends SessionValue {
   readonly day: number;
   readonly lift: string;
   readonly track: string;
-  /** Log of the one-repetition maximum that its sets give, in any unit that stays the same. */
-  readonly value: number;
-  /** Variance of what was told. */
-  readonly variance: number;
-  /** How much one rep told too much would raise the value. */
-  readonly perToldRep: number;
   /** What the sets whose reserve was told say more than those that failed; null without both. */
-  readonly toldMore: Pick<Observed, 'value' | 'variance' | 'perToldRep'> | null;
+  readonly toldMore: SessionValue | null;
 }
 
 export interface MeanAndVariance {

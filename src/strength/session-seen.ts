@@ -21,9 +21,11 @@ export function fallOf(sessions: readonly (readonly SetSeen[])[]): number {
 
 /** A session's sets as one value of a fresh set. */
 export interface SessionValue {
+  /** Log of the one-repetition maximum that its sets give, in any unit that stays the same. */
   readonly value: number;
+  /** Variance of what was told. */
   readonly variance: number;
-  /** How much one rep told too much would raise it. */
+  /** How much one rep told too much would raise the value. */
   readonly perToldRep: number;
 }
 

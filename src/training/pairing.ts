@@ -74,32 +74,42 @@ export const partnersIn = <One extends { readonly pair?: string | undefined }>(
   (turnsOf(day).find((turn) => turn.includes(one)) ?? []).filter((other) => other !== one);
 
 /**
- * Words for the straight sets of a day that can alternate, two and two: each with the next one that
+ * The day with its straight sets alternating where they can, two and two: each with the next one that
  * leaves it its rest. While one rests the other works (Robbins 2010, from memory; which ones: common
- * practice). By position; who has a word keeps it, who finds no partner has none.
+ * practice). Who has a word keeps it, who finds no partner has none.
  */
-export function pairWords<
-  One extends Pick<Paired, 'style'> & { readonly pair?: string | undefined },
->(day: readonly One[], clash: (one: One, other: One) => boolean): readonly (string | undefined)[] {
+export function inTurn<One extends Pick<Paired, 'style'> & { readonly pair?: string | undefined }>(
+  day: readonly One[],
+  gear: Pick<Gear, 'dumbbells'>,
+  asPaired: (one: One) => Paired,
+): (One & { readonly pair?: string | undefined })[] {
+  const paired = day.map(asPaired);
+  const mayAlternate = (a: Paired, b: Paired): boolean =>
+    clashesOf(a, b).length === 0 && !shareHandles(a, b, gear);
   const words = day.map(({ pair }) => pair);
   const free = [...'abcdefghijklmnopqrstuvwxyz'].filter((word) => !words.includes(word));
   const isOpen = (at: number) => words[at] === undefined && day[at]?.style === 'straight';
-  for (const [at, one] of day.entries()) {
+  for (const [at, one] of paired.entries()) {
     if (!isOpen(at)) continue;
-    const other = day.findIndex((each, index) => index > at && isOpen(index) && !clash(one, each));
+    const other = paired.findIndex(
+      (each, index) => index > at && isOpen(index) && mayAlternate(one, each),
+    );
     if (other < 0) continue;
     const word = free.shift();
     words[at] = word;
     words[other] = word;
   }
-  return words;
+  return day.map((one, at) => {
+    const pair = words[at];
+    return pair === undefined ? one : { ...one, pair };
+  });
 }
 
 /**
  * Would two dumbbell lifts go by one pair of handles, loaded anew after every set? Ours: whoever owns
  * fixed dumbbells has one for each.
  */
-export const shareHandles = (
+const shareHandles = (
   a: Pick<Lift, 'loading'>,
   b: Pick<Lift, 'loading'>,
   { dumbbells }: Pick<Gear, 'dumbbells'>,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { CATALOGUE } from '../../src/program/catalogue.ts';
-import { clashesOf, pairWords, turnsOf } from '../../src/training/pairing.ts';
+import { clashesOf, inTurn, turnsOf } from '../../src/training/pairing.ts';
 
 const lift = (key: string) => {
   const found = CATALOGUE.get(key);
@@ -23,8 +23,8 @@ test.each([
 
 test('a press alternates with the row of its day, not with the other press', () => {
   const day = ['dip', 'pike-push-up', 'band-row'].map(lift);
-  const words = pairWords(day, (one, other) => clashesOf(one, other).length > 0);
-  expect(words).toEqual(['a', undefined, 'a']);
+  const turns = inTurn(day, { dumbbells: [] }, (one) => one);
+  expect(turns.map(({ pair }) => pair)).toEqual(['a', undefined, 'a']);
 });
 
 test('turns keep the order of the day, and who has no partner is alone', () => {

@@ -1,5 +1,7 @@
 import { directMuscles, type Lift, type Muscle } from '../../training/lift.ts';
+import { inTurn } from '../../training/pairing.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
+import { asPaired } from '../check/planned-work.ts';
 import { type Exercise, setsOf } from '../program.ts';
 import { barredBy, exerciseBefore, lineUp } from './choose-lift.ts';
 import { DRAFT_LIMITS, type Pace } from './draft-limits.ts';
@@ -7,7 +9,6 @@ import { draftedExercise, exerciseWithSets, setLimits } from './drafted-exercise
 import {
   type DayPlans,
   inOrder,
-  inPairs,
   isOverdone,
   isRoomFor,
   isTrainedNextTo,
@@ -54,7 +55,7 @@ export function planDays(wishes: Wishes, lifts: ReadonlyMap<string, Lift>, pace:
   week.addDirect(wantedMuscles(wishes));
   week.spread(wantedMuscles(wishes));
   week.fillUp(wantedMuscles(wishes));
-  return pace.pairs ? week.days.map((day) => inPairs(day, wishes)) : week.days;
+  return pace.pairs ? week.days.map((day) => inTurn(day, wishes.gear, asPaired)) : week.days;
 }
 
 /** Lifts tried for a place: where the best does not fit, a far worse one is no answer. */

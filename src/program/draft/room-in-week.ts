@@ -1,5 +1,5 @@
 import { directMuscles, type Lift, MUSCLES, type Muscle } from '../../training/lift.ts';
-import { clashesOf, pairWords, shareHandles } from '../../training/pairing.ts';
+import { inTurn } from '../../training/pairing.ts';
 import { sessionSeconds } from '../../training/set-clock.ts';
 import { weeklyVolume } from '../../training/volume.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
@@ -35,24 +35,10 @@ export const secondsOf = (
   wishes: Pick<Wishes, 'gear'>,
 ): number =>
   sessionSeconds(
-    clockedDay({ exercises: pairs ? inPairs(day, wishes) : day }),
+    clockedDay({ exercises: pairs ? inTurn(day, wishes.gear, asPaired) : day }),
     1,
     (between.from + between.to) / 2,
   );
-
-/** The day with its straight sets alternating, two lifts and two. */
-export function inPairs(day: readonly Exercise[], { gear }: Pick<Wishes, 'gear'>): Exercise[] {
-  const words = pairWords(
-    day,
-    (one, other) =>
-      clashesOf(asPaired(one), asPaired(other)).length > 0 ||
-      shareHandles(one.lift, other.lift, gear),
-  );
-  return day.map((exercise, at) => {
-    const pair = words[at];
-    return pair === undefined ? exercise : { ...exercise, pair };
-  });
-}
 
 /** What kept lifts that may come in out of a plan, or a muscle short of sets: the true cause. */
 export function obstacle(

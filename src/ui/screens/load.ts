@@ -151,10 +151,7 @@ const step =
     if (text !== '' && !quantity) return ask(acting);
     const near = quantity && coach.nearestLoads(state.prescribed, massOf(quantity));
     // Before any load is known both arrows begin with the lightest.
-    const [below, above] = near
-      ? [near.below, near.above]
-      : [lightest(coach, state.prescribed), lightest(coach, state.prescribed)];
-    const next = by > 0 ? above : below;
+    const next = near ? near[by > 0 ? 'above' : 'below'] : lightest(coach, state.prescribed);
     if (next === null)
       return tell(acting, `No ${by > 0 ? 'heavier' : 'lighter'} load can be made.`);
     return show(acting, { ...screen, typed: massNumber(next, unit), isStepped: true });
