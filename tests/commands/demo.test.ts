@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { Temporal } from 'temporal-polyfill';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { demoHistory } from '../../src/lifter/demo.ts';
 import { reviewOf } from '../../src/lifter/look-back.ts';
 import { AHome } from './a-home.ts';
@@ -50,9 +50,12 @@ describe('the demo', () => {
   });
 
   test('ends with the status of the command, and leaves no folder behind even then', async () => {
+    // Other tests make demos of their own at the same time.
+    vi.stubEnv('TMPDIR', home.folder);
     const before = demoFolders();
     expect((await home.run('demo', 'reviev')).status).toBe(2);
     expect(demoFolders()).toEqual(before);
+    vi.unstubAllEnvs();
   });
 });
 
