@@ -11,8 +11,7 @@ import { type Problem, Refusal, WrongUse } from '../text/problem.ts';
 import { massOf } from '../training/mass.ts';
 import type { AmendJson } from './amend-schema.ts';
 import type { Call, Run } from './call.ts';
-import { massOperand } from './mass-operand.ts';
-import { wholeNumber } from './whole-number.ts';
+import { massOperand, wholeNumber } from './operands.ts';
 
 /** Corrects a set, or deletes or brings back a set, a session or a weigh-in, by new events. */
 export const run: Run = (call) => {

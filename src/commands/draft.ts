@@ -1,9 +1,8 @@
-import { adviceOn } from '../lifter/drafting.ts';
+import { adviceOn, recentBests } from '../lifter/drafting.ts';
 import { keepGear } from '../lifter/gear.ts';
 import { DRAFT_NAMES, writeNewProgram } from '../lifter/new-program.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { toRemember } from '../lifter/program-choice.ts';
-import { recentBests } from '../lifter/recent-bests.ts';
 import { reasonWords } from '../lifter/rules.ts';
 import { programFigures } from '../program/check/figures.ts';
 import { doneText } from '../program/done-text.ts';

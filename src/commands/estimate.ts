@@ -1,3 +1,4 @@
+import { openLifter } from '../lifter/open-lifter.ts';
 import { textTable } from '../report/table.ts';
 import { jsonText } from '../text/json-text.ts';
 import { WrongUse } from '../text/problem.ts';
@@ -6,9 +7,7 @@ import { inUnit, massOf, type Unit } from '../training/mass.ts';
 import { CURVE, loadForReps, oneRepMax, shareOfMax, shownOneRepMax } from '../training/strength.ts';
 import type { Call, Run } from './call.ts';
 import type { EstimateJson } from './estimate-schema.ts';
-import { gearInUse } from './gear-in-use.ts';
-import { massOperand } from './mass-operand.ts';
-import { wholeNumber } from './whole-number.ts';
+import { massOperand, wholeNumber } from './operands.ts';
 
 const MOST_REPS = 12;
 
@@ -17,11 +16,11 @@ const LIMITS =
 
 /** Estimates the one-repetition maximum from one set, and the loads for other reps. */
 export const run: Run = (call) => {
-  const { gear, unit: own } = gearInUse(call);
-  const { amount, unit } = massOperand(required(call, 'load'), own);
+  const lifter = openLifter(call.ports, call.global);
+  const { amount, unit } = massOperand(required(call, 'load'), lifter.unit());
   const reps = wholeNumber(required(call, 'reps'), '--reps', 1, 30);
   const reserve = wholeNumber(String(call.options.reserve ?? '0'), '--reserve', 0, 10);
-  const bar = loadsFor(gear, { loading: 'barbell', hands: 1, bar: null, step: null });
+  const bar = loadsFor(lifter.gear(), { loading: 'barbell', hands: 1, bar: null, step: null });
   const max = oneRepMax(amount, reps + reserve);
   const json: EstimateJson = {
     schema: 1,

@@ -6,14 +6,15 @@ import { gearSchema } from '../settings/gear-schema.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { problemText, Refusal, WrongUse } from '../text/problem.ts';
+import { GEAR_CHANGES, type GearPart } from '../training/change-gear.ts';
 import { gearProblems, gearSurprises } from '../training/check-gear.ts';
 import { GEAR_LIMITS, type Gear } from '../training/gear.ts';
 import { askYesNo } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
 import type { GearJson } from './gear-json-schema.ts';
-import { changedGear } from './gear-options.ts';
+import { GEAR_OPTIONS } from './gear-option-rows.ts';
 import { gearText } from './gear-text.ts';
-import { kitOption } from './kit-option.ts';
+import { kitOption } from './operands.ts';
 import { tellProblems } from './tell-problems.ts';
 import { textSize } from './text-size.ts';
 
@@ -125,4 +126,17 @@ function refuseNearNames(before: Gear, after: Gear): void {
 async function settingsKeeper({ folders }: Lifter): Promise<KeepSettings> {
   const { writeSettings } = await import('../settings/write-settings.ts');
   return (change) => writeSettings(folders.config, change);
+}
+
+/**
+ * The gear with every option of the call applied; null where there is none.
+ * @throws Refusal for what cannot be read
+ */
+function changedGear(gear: Gear, options: Call['options']): Gear | null {
+  const asked = Object.entries(GEAR_CHANGES).filter(([key]) => options[key] !== undefined);
+  if (asked.length === 0) return null;
+  return asked.reduce((now, [key, change]) => {
+    const [option = key] = GEAR_OPTIONS[key as GearPart].flags.split(' ');
+    return change(now, [options[key] ?? ''].flat().map(String), option);
+  }, gear);
 }

@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { Temporal } from 'temporal-polyfill';
 import type { History } from '../journal/history.ts';
 import { deletedRecords } from '../lifter/deleted-records.ts';
@@ -9,15 +10,15 @@ import { type LiftSession, liftRows, searchHistory } from '../report/lift-rows.t
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
+import { safeOutput } from '../text/safe-text.ts';
 import { lengthIn, lengthText, tapeOf } from '../training/length.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
 import type { Call, Run } from './call.ts';
 import type { HistoryJson } from './history-schema.ts';
-import { printLong } from './print-long.ts';
+import { wholeNumber } from './operands.ts';
 import { readDay } from './read-day.ts';
 import { tellProblems } from './tell-problems.ts';
 import { textSize } from './text-size.ts';
-import { wholeNumber } from './whole-number.ts';
 
 /** Prints results over time, of one lift with a plot of its estimate. */
 export const run: Run = (call) => {
@@ -163,4 +164,28 @@ function historyJson(rows: readonly LiftSession[], history: History, unit: Unit)
       unit: tapeOf(unit),
     })),
   };
+}
+
+/** The pager shows colours and short texts as they are, begins at the end, and goes where one screen is enough. */
+const USUAL_PAGER = 'less -FRX +G';
+
+/**
+ * Prints text; on a terminal that is too small for it through the lifter's pager, `PAGER`. An empty
+ * one, or `cat`, prints at once, and so does a pager that is not there.
+ */
+function printLong({ ports, print }: Pick<Call, 'ports' | 'print'>, text: string): void {
+  const { stdin, stdout, env } = ports;
+  const pager = (env.PAGER ?? USUAL_PAGER).trim();
+  const isShort = text.split('\n').length < (stdout.rows ?? Number.POSITIVE_INFINITY);
+  if (stdout.isTTY !== true || stdin.isTTY !== true || isShort || env.TERM === 'dumb' || !pager) {
+    print(text);
+    return;
+  }
+  const [command = '', ...options] = pager.split(/\s+/);
+  const { status, error } = spawnSync(command, options, {
+    input: `${safeOutput(text)}\n`,
+    stdio: ['pipe', 'inherit', 'inherit'],
+  });
+  // 127 and ENOENT: there is no such program. A pager that was left early has shown enough.
+  if (status === 127 || (error && 'code' in error && error.code === 'ENOENT')) print(text);
 }

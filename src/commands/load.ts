@@ -1,4 +1,5 @@
 import { plateWords } from '../lifter/gear.ts';
+import { openLifter } from '../lifter/open-lifter.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
@@ -7,15 +8,15 @@ import { inUnit, massNumber, massOf, massText, readsAs, type Unit } from '../tra
 import { platePicture } from '../training/plate-picture.ts';
 import { type LoadedBar, loadBar, nearestBelowAndAbove } from '../training/plates.ts';
 import type { Call, Run } from './call.ts';
-import { gearInUse } from './gear-in-use.ts';
 import type { LoadJson } from './load-schema.ts';
-import { massOperand } from './mass-operand.ts';
+import { massOperand } from './operands.ts';
 
 /** Says what to put on the bar. Exit 1 when the load cannot be made exactly. */
 export const run: Run = (call) => {
-  const { gear, unit: own } = gearInUse(call);
+  const lifter = openLifter(call.ports, call.global);
+  const gear = lifter.gear();
   const bar = barAsked(call, gear);
-  const { amount, unit } = massOperand(call.args[0] ?? '', own);
+  const { amount, unit } = massOperand(call.args[0] ?? '', lifter.unit());
   const wish = massOf({ amount, unit });
   const around = nearestBelowAndAbove(gear, bar.name, wish);
   // A bar in kg with plates in lb makes loads of many decimals: the one that is shown so is meant.

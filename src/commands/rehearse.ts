@@ -2,21 +2,18 @@ import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { reasonWords } from '../lifter/rules.ts';
 import type { Program } from '../program/program.ts';
 import { type Draw, drawAt, type Lifters, middleOf } from '../rehearsal/draws.ts';
-import { knownStrengths } from '../rehearsal/known-strengths.ts';
-import { LIFTER_KINDS, type LifterKindName } from '../rehearsal/lifter-kinds.ts';
-import { ownGrowth } from '../rehearsal/own-growth.ts';
+import { knownStrengths, ownGrowth } from '../rehearsal/known-strengths.ts';
+import { LIFTER_KINDS, type LifterKindName } from '../rehearsal/lifter-model.ts';
 import type { RehearsalOptions } from '../rehearsal/rehearse.ts';
 import { jsonText } from '../text/json-text.ts';
 import { type Problem, WrongUse } from '../text/problem.ts';
 import { kilograms, type Mass, massText } from '../training/mass.ts';
 import type { Call, Run } from './call.ts';
-import { compareText } from './compare-text.ts';
 import { longWork } from './long-work.ts';
-import { minutesOption } from './minutes-option.ts';
+import { minutesOption, wholeNumber } from './operands.ts';
 import { rehearseJson, type ToldRehearsal } from './rehearse-json.ts';
-import { rehearseText } from './rehearse-text.ts';
+import { compareText, rehearseText } from './rehearse-text.ts';
 import { tellProblems } from './tell-problems.ts';
-import { wholeNumber } from './whole-number.ts';
 
 const WEEKS = 12;
 

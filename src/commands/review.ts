@@ -10,10 +10,10 @@ import { jsonText } from '../text/json-text.ts';
 import { WEIGHT_QUESTION } from '../training/cautions.ts';
 import { inUnit, type Mass, type Unit } from '../training/mass.ts';
 import type { Run } from './call.ts';
+import { wholeNumber } from './operands.ts';
 import type { ReviewJson } from './review-schema.ts';
 import { tellProblems } from './tell-problems.ts';
 import { textSize } from './text-size.ts';
-import { wholeNumber } from './whole-number.ts';
 
 type Words = (reason: ReviewFinding['reason']) => ReasonShown;
 

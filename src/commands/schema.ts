@@ -1,12 +1,34 @@
 import * as z from 'zod';
-import { formatGuide } from '../program/format-guide.ts';
-import { programJsonSchema } from '../program/json-schema.ts';
+import { LINE_VERSION } from '../journal/lines.ts';
+import { EVENT_TYPES } from '../journal/records.ts';
+import { formatGuide, programJsonSchema } from '../program/format-guide.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { WrongUse } from '../text/problem.ts';
 import type { Run } from './call.ts';
-import { journalLineSchema } from './journal-schema.ts';
 import { SCHEMAS } from './schemas.ts';
+
+/**
+ * The JSON text of a line of a journal file; in front of it stand 8 hex digits of the CRC-32 of its
+ * bytes, and a space. What an event says of its own stands beside these.
+ */
+const journalLineSchema = z.looseObject({
+  v: z.literal(LINE_VERSION).describe('version of the format'),
+  seq: z.int().nonnegative().describe('place of the event in the file it was first written to'),
+  id: z
+    .string()
+    .regex(/^[^:]+:\d+$/)
+    .describe('id of that file, and the place again'),
+  at: z
+    .looseObject({
+      wall: z.number().describe('epoch milliseconds'),
+      up: z.number().nullable().describe('milliseconds since the machine started'),
+      boot: z.string().nullable().describe('which start of the machine'),
+    })
+    .describe('when it happened'),
+  zone: z.number().describe('minutes that local time was ahead of UTC'),
+  type: z.enum(EVENT_TYPES as [string, ...string[]]),
+});
 
 /** A program file is written by people, and has a schema for editors. */
 const PROGRAM = 'program';

@@ -1,9 +1,7 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { Today } from '../lifter/prepare.ts';
-import { countsWords } from '../progression/counts-words.ts';
-import { loadWords } from '../progression/load-words.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
-import { setsWords } from '../progression/sets-words.ts';
+import { countsWords, loadWords, setsWords } from '../progression/set-words.ts';
 import { inTurnWords } from '../session/pairs.ts';
 import { dayWords } from '../text/day-words.ts';
 import { durationRangeText, rangeText } from '../text/durations.ts';

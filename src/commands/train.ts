@@ -10,9 +10,7 @@ import { firstQuestion } from '../ui/first-question.ts';
 import { lessTimeScreen } from '../ui/screens/less-time.ts';
 import type { Screen } from '../ui/ui-state.ts';
 import type { Call, Run } from './call.ts';
-import { dayOption } from './day-option.ts';
-import { kitOption } from './kit-option.ts';
-import { minutesOption } from './minutes-option.ts';
+import { dayOption, kitOption, minutesOption } from './operands.ts';
 import { tellProblems } from './tell-problems.ts';
 import { run as printToday } from './today.ts';
 

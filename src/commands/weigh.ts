@@ -16,7 +16,7 @@ import {
 } from '../training/length.ts';
 import { inUnit, type Mass, massOf, massText, type Unit } from '../training/mass.ts';
 import type { Call, Run } from './call.ts';
-import { massOperand } from './mass-operand.ts';
+import { massOperand } from './operands.ts';
 import { readDay } from './read-day.ts';
 import type { WeighJson } from './weigh-schema.ts';
 

@@ -9,7 +9,7 @@ import { type CutRule, reviewReason } from './cut-rules.ts';
 import { daysBetween } from './cut-start.ts';
 import type { Evidence, Watched } from './evidence.ts';
 import { changeBy, finding, type ReviewFinding } from './finding.ts';
-import { setsShort } from './sets-short.ts';
+import { setsShort } from './work-done.ts';
 
 /** More sets of one exercise than these make another exercise the better choice. Common practice. */
 const MOST_SETS = 5;

@@ -1,6 +1,8 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Temporal } from 'temporal-polyfill';
 import { pauseOn } from '../cut/aim-in-force.ts';
+import type { History } from '../journal/history.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { type ProgramFigures, programFigures } from '../program/check/figures.ts';
 import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
@@ -9,18 +11,19 @@ import type { Program } from '../program/program.ts';
 import type { Answers } from '../settings/answers-schema.ts';
 import type { Problem } from '../text/problem.ts';
 import { keyWords } from '../text/words.ts';
+import { countedReserve } from '../training/effort.ts';
 import type { Gear } from '../training/gear.ts';
 import { KITS } from '../training/kits.ts';
 import type { Lift, Loading } from '../training/lift.ts';
 import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
+import { CURVE, oneRepMax } from '../training/strength.ts';
 import { keepGear } from './gear.ts';
 import { DRAFT_NAMES, programFileName, writeNewProgram } from './new-program.ts';
 import { lastOf, orProblem } from './once.ts';
 import type { Lifter } from './open-lifter.ts';
 import type { SettingsKeeper } from './ports.ts';
 import { programsFolder, toRemember } from './program-choice.ts';
-import { recentBests } from './recent-bests.ts';
 import { type FindingWords, findingsOf, reasonWords } from './rules.ts';
 
 /** A program as the answers make it, ready to be looked at. Nothing of it is written. */
@@ -195,4 +198,29 @@ const POUNDS = /^[a-z]{2,3}_(US|LR|MM)\b/;
 
 function usualUnit({ LC_ALL, LC_MEASUREMENT, LANG }: Lifter['ports']['env']): Unit {
   return POUNDS.test(LC_ALL || LC_MEASUREMENT || LANG || '') ? 'lb' : 'kg';
+}
+
+/** Older results say little of what can be done now. Ours. */
+const RECENT_DAYS = 56;
+
+/** The strongest set of each lift in the last eight weeks, pain and lighter weeks left out. */
+export function recentBests(
+  { results }: Pick<History, 'results'>,
+  today: Temporal.PlainDate,
+): readonly Best[] {
+  const from = today.subtract({ days: RECENT_DAYS }).toString();
+  const bests = new Map<string, { readonly best: Best; readonly max: number }>();
+  for (const { exercise, sets, date, pain, lighter } of results) {
+    if (pain || lighter || exercise.counts === 'seconds' || date.toString() < from) continue;
+    for (const { load, count, reserve } of sets) {
+      const toFailure = count + countedReserve(reserve ?? 0);
+      if (count < 1 || toFailure > CURVE.servesTo) continue;
+      // Of body weight lifts the load can be none or less: more of it is still the stronger.
+      const max = load > 0 ? oneRepMax(load, toFailure) : load;
+      if (max <= (bests.get(exercise.lift)?.max ?? Number.NEGATIVE_INFINITY)) continue;
+      const best = { lift: exercise.lift, load, reps: count, reserve: reserve ?? 0 };
+      bests.set(exercise.lift, { best, max });
+    }
+  }
+  return [...bests.values()].map(({ best }) => best);
 }

@@ -1,7 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
 import { cutStart } from '../cut/cut-start.ts';
-import { type RateQuestion, rateErrorText, rateOfLoss } from '../cut/rate-of-loss.ts';
-import { rateQuestion } from '../cut/rate-question.ts';
+import { type RateQuestion, rateErrorText, rateOfLoss, rateQuestion } from '../cut/rate-of-loss.ts';
 import { replacedBy } from '../cut/weigh-in-doubt.ts';
 import type { Journal } from '../journal/disk/journal.ts';
 import type { History, WeighIn } from '../journal/history.ts';

@@ -1,7 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
-import { answersTo } from '../cut/answers.ts';
 import { reviewReason } from '../cut/cut-rules.ts';
-import { finding, type ReviewFinding } from '../cut/finding.ts';
+import { answersTo, finding, type ReviewFinding } from '../cut/finding.ts';
 import { judgeTooSoon } from '../cut/judge-end.ts';
 import { weekdaysSaid } from '../cut/relaid-week.ts';
 import { type Review, review } from '../cut/review.ts';

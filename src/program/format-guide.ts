@@ -1,6 +1,7 @@
+import * as z from 'zod';
 import { CATALOGUE } from './catalogue.ts';
 import { CHECK_RULES } from './check/check-rules.ts';
-import { programJsonSchema } from './json-schema.ts';
+import { programSchema } from './program-schema.ts';
 
 /** The parts of a JSON Schema that the guide reads. */
 interface Schema {
@@ -123,4 +124,10 @@ const codes = (words: readonly (string | number)[]): string => words.map(code).j
 function table(head: readonly string[], rows: readonly (readonly string[])[]): string {
   const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
   return [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
+}
+
+/** The JSON Schema of a program file, in the draft that editors know best, to complete and check it. */
+export function programJsonSchema(): Readonly<Record<string, unknown>> {
+  const schema = z.toJSONSchema(programSchema, { target: 'draft-7', io: 'input' });
+  return { ...schema, title: 'Program for holdfast' };
 }

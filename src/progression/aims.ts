@@ -1,5 +1,5 @@
 import type { Range } from '../program/program.ts';
-import { countedReserve } from '../training/effort.ts';
+import { countedReserve, miniAim } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
 import { type Bout, reserveOfSet } from './bout.ts';
 import { middle, repsAt } from './estimate.ts';
@@ -110,3 +110,7 @@ function surplus({ last, reserve, timed }: AimQuestion, at: number): number {
   const trusted = countedReserve(rated);
   return trusted < reserve[0] ? trusted - reserve[0] : Math.max(0, trusted - reserve[1]);
 }
+
+/** Reps to aim at in the first mini-set of a cluster: those of last time, else a third of the lead's. */
+export const firstMiniAim = (lead: number, last: Bout | null): number =>
+  miniAim([], last?.minis[0]?.count ?? lead / 3);

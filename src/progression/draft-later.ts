@@ -1,11 +1,9 @@
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
-import { matchAims, predictedAims } from './aims.ts';
+import { firstMiniAim, matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
 import { aimQuestion, exerciseFacts, type Ruling } from './case.ts';
-import type { AskedChange, ExerciseDraft } from './draft.ts';
-import { firstMiniAim } from './first-mini-aim.ts';
-import { half } from './half.ts';
+import { type AskedChange, type ExerciseDraft, half } from './draft.ts';
 import { whatHoldingMeans } from './holding.ts';
 import { judge } from './judge.ts';
 import { painLighter } from './judge-returning.ts';

@@ -28,3 +28,6 @@ export type AskedChange =
   | { readonly kind: 'lighter' }
   /** Last time's pain is gone. */
   | { readonly kind: 'go-on' };
+
+/** Half the sets of a lighter week or of a first session after a layoff, rounded up. */
+export const half = (sets: number): number => Math.ceil(sets / 2);

@@ -1,7 +1,7 @@
 import type { Temporal } from 'temporal-polyfill';
-import { isUnderTheBar } from '../program/check/under-the-bar.ts';
 import { dayNumber } from '../training/day-number.ts';
 import type { Gear } from '../training/gear.ts';
+import { isUnderTheBar } from '../training/lift.ts';
 import { tells } from './lift-strength.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';

@@ -1,5 +1,6 @@
 import type { Exercise, Range } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
+import { isUnderTheBar } from '../training/lift.ts';
 
 /**
  * What the results of an exercise are compared with: one lift, one style and one range exactly, or
@@ -22,12 +23,6 @@ export function reserveToKeep(exercise: Exercise, gear: Gear): Range {
   return needsSafeties(exercise, gear) ? [Math.max(1, low), Math.max(1, high)] : [low, high];
 }
 
-/** Can the lifter be caught under this bar, with nothing to hold it? */
-export function needsSafeties(exercise: Exercise, gear: Gear): boolean {
-  const { loading, pattern } = exercise.lift;
-  return (
-    !gear.safeties &&
-    loading === 'barbell' &&
-    (pattern === 'squat' || pattern === 'horizontal-push')
-  );
-}
+/** A bar that may pin the lifter, and nothing to catch it. */
+export const needsSafeties = ({ lift }: Exercise, gear: Gear): boolean =>
+  !gear.safeties && isUnderTheBar(lift);

@@ -2,6 +2,7 @@ import type { Temporal } from 'temporal-polyfill';
 import { strengthOfLifts, tells } from '../progression/lift-strength.ts';
 import { LIMITS } from '../progression/limits.ts';
 import type { Past } from '../progression/past.ts';
+import type { OwnGrowth } from './draws.ts';
 
 /** So old a session tells nothing of present strength. Ours. */
 const STALE_DAYS = 84;
@@ -22,4 +23,20 @@ export function knownStrengths(past: Past, today: Temporal.PlainDate): Map<strin
     known.set(lift, timed ? held : Math.exp(level.mean));
   }
   return known;
+}
+
+/** How fast the lifter's own lifts grew in the last eight weeks, all together; null under three that are known. */
+export function ownGrowth(past: Past, today: Temporal.PlainDate): OwnGrowth | null {
+  const { lifts, together } = strengthOfLifts(
+    past,
+    today.subtract({ days: LIMITS.slipDays }),
+    today,
+  );
+  const known = [...lifts].flatMap(([lift, { sessions }]) =>
+    sessions >= LIMITS.slipSessions ? [lift] : [],
+  );
+  const change = together(known);
+  if (!change || known.length < LIMITS.liftsTogether) return null;
+  const weeks = LIMITS.slipDays / 7;
+  return { mean: change.mean / weeks, error: change.error / weeks };
 }

@@ -1,3 +1,4 @@
+import { median } from 'd3-array';
 import type { Temporal } from 'temporal-polyfill';
 import { hardSetsOf } from '../cut/set-credit.ts';
 import type { Program } from '../program/program.ts';
@@ -5,7 +6,6 @@ import type { Result, SetResult } from '../progression/past.ts';
 import type { Move } from '../progression/prescription.ts';
 import type { Muscle } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
-import { median } from '../training/median.ts';
 import { weeklyVolume } from '../training/volume.ts';
 import type { Rehearsal } from './rehearse.ts';
 

@@ -1,8 +1,7 @@
 import { min, pairs } from 'd3-array';
-import { countsWords } from '../progression/counts-words.ts';
 import type { StrengthOn } from '../progression/lift-strength.ts';
-import { loadWords } from '../progression/load-words.ts';
 import type { Result } from '../progression/past.ts';
+import { countsWords, loadWords } from '../progression/set-words.ts';
 import { cutTo, wrapped } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
 import { dayNumber } from '../training/day-number.ts';

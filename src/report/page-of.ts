@@ -2,9 +2,9 @@ import type { Temporal } from 'temporal-polyfill';
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
 import { dailyMasses } from '../cut/daily-mass.ts';
 import { keptOverTime } from '../cut/kept-over-time.ts';
+import { weightBand } from '../cut/plan.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
-import { weightBand } from '../cut/weight-band.ts';
 import { mondayOf } from '../cut/work-done.ts';
 import type { History } from '../journal/history.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
@@ -16,6 +16,7 @@ import { CAUTIONS } from '../training/cautions.ts';
 import { dayNumber } from '../training/day-number.ts';
 import { type LengthUnit, lengthIn, tapeOf } from '../training/length.ts';
 import { inUnit, type Mass, massNumber, type Unit } from '../training/mass.ts';
+import type { ReasonWords } from '../training/rule.ts';
 import { countsText, e1rmPoints, loadsText, strengthPlot } from './history-text.ts';
 import { type LiftSession, liftRows } from './lift-rows.ts';
 import type {
@@ -26,7 +27,6 @@ import type {
   PageView,
   WaistPicture,
 } from './page-view.ts';
-import type { ReasonWords } from './reason-words.ts';
 import { keptWords, reviewFigures } from './review-text.ts';
 
 /** Everything that the exported page shows, from a history and its review. */

@@ -12,10 +12,10 @@ import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Length, type LengthUnit, lengthText, tapeOf } from '../training/length.ts';
 import { type Mass, massNumber, massText, minus, type Unit } from '../training/mass.ts';
+import type { ReasonWords } from '../training/rule.ts';
 import { barRows } from './bar-rows.ts';
 import { closingLines } from './closing-lines.ts';
 import type { Glyphs } from './plot.ts';
-import type { ReasonWords } from './reason-words.ts';
 import { type Column, textTable } from './table.ts';
 
 export interface TextSize {

@@ -3,7 +3,21 @@ import { apply } from './apply.ts';
 import { clusterFacts } from './cluster-progress.ts';
 import type { SessionCommand } from './command.ts';
 import { type Decided, refused } from './decisions/decided.ts';
-import { DECISIONS } from './decisions/decisions.ts';
+import { amend, close, confirm, putDown, start, withdrawStart } from './decisions/lifting.ts';
+import {
+  addSet,
+  chooseExercise,
+  endCluster,
+  markPain,
+  pair,
+  partPair,
+  replace,
+  shorten,
+  skipExercise,
+  skipSet,
+  skipWarmUps,
+} from './decisions/planning.ts';
+import { changeRest, discard, note, pause, redo, resume, undo } from './decisions/session-flow.ts';
 import type { SessionFact } from './events.ts';
 import type { SessionState } from './state.ts';
 
@@ -30,3 +44,37 @@ function after(state: SessionState, facts: readonly SessionFact[], at: Reading):
     state,
   );
 }
+
+/** Decides one command. */
+type Decision<Name extends SessionCommand['do']> = (
+  state: SessionState,
+  command: Extract<SessionCommand, { do: Name }>,
+  at: Reading,
+) => Decided;
+
+export const DECISIONS: { readonly [Name in SessionCommand['do']]: Decision<Name> } = {
+  start,
+  'put-down': putDown,
+  'withdraw-start': withdrawStart,
+  amend,
+  confirm,
+  'skip-set': skipSet,
+  'skip-warm-ups': skipWarmUps,
+  'skip-exercise': skipExercise,
+  'choose-exercise': chooseExercise,
+  pair,
+  'part-pair': partPair,
+  'add-set': addSet,
+  'end-cluster': endCluster,
+  replace,
+  shorten,
+  'change-rest': changeRest,
+  pause,
+  resume,
+  'mark-pain': markPain,
+  note,
+  undo,
+  redo,
+  close,
+  discard,
+};

@@ -93,3 +93,7 @@ export type Shares = Readonly<Partial<Record<Muscle, 1 | 0.5>>>;
 export function directMuscles(shares: Shares): Muscle[] {
   return MUSCLES.filter((muscle) => shares[muscle] === 1);
 }
+
+/** Can the lifter be caught under the bar in this lift, with nothing to hold it? */
+export const isUnderTheBar = ({ loading, pattern }: Pick<Lift, 'loading' | 'pattern'>): boolean =>
+  loading === 'barbell' && (pattern === 'squat' || pattern === 'horizontal-push');

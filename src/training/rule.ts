@@ -27,3 +27,6 @@ export interface Rule<Key extends string = string> {
   readonly source: string;
   readonly standing: Standing;
 }
+
+/** A reason as the lifter reads it. The rooms' rules are joined in the room `lifter`, which hands this in. */
+export type ReasonWords = (reason: Reason) => { readonly text: string; readonly source: string };

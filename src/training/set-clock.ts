@@ -1,4 +1,4 @@
-import { median } from './median.ts';
+import { median } from 'd3-array';
 import { turnsOf } from './pairing.ts';
 
 /** How long things take, in seconds. */

@@ -1,10 +1,10 @@
-import { Box, useIsScreenReaderEnabled } from 'ink';
-import { useSyncExternalStore } from 'react';
+import { Box, Text, useIsScreenReaderEnabled } from 'ink';
+import TextInput from 'ink-text-input';
+import { useState, useSyncExternalStore } from 'react';
 import type { Coach } from '../lifter/coach.ts';
 import { frameOf } from './frame.ts';
 import { line } from './line.ts';
-import { Lines } from './parts/lines.tsx';
-import { NoteField } from './parts/note-field.tsx';
+import { Lines } from './lines.tsx';
 import { spokenLines } from './spoken/spoken-lines.ts';
 import type { Store } from './store.ts';
 import { marginOf } from './window.ts';
@@ -49,6 +49,29 @@ function Spoken({ store, coach }: AppProps) {
     <Box flexDirection='column'>
       <Lines lines={text.split('\n').map((sentence) => line(sentence))} theme='plain' />
       {noting ? <NoteField onSubmit={store.note} /> : null}
+    </Box>
+  );
+}
+
+/** Longest note that is kept in one piece. */
+const LONGEST = 500;
+
+interface NoteFieldProps {
+  readonly onSubmit: (text: string) => void;
+}
+
+/** A line of free text. Its keys come through Ink's stdin, which the app feeds one at a time. */
+export function NoteField({ onSubmit }: NoteFieldProps) {
+  const [text, setText] = useState('');
+  return (
+    <Box>
+      <Text>{'> '}</Text>
+      <TextInput
+        value={text}
+        onChange={(next) => setText(next.slice(0, LONGEST))}
+        onSubmit={onSubmit}
+        placeholder='what should be remembered'
+      />
     </Box>
   );
 }

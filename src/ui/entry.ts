@@ -1,11 +1,13 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import type { SessionCommand } from '../session/command.ts';
 import type { SetNumbers } from '../session/events.ts';
 import { worksOf } from '../session/next-set.ts';
 import type { DoneSet, SessionState } from '../session/state.ts';
 import { massNumber, massOf, readQuantity, type Unit } from '../training/mass.ts';
+import { draftOf } from './outcome.ts';
 import type { Phase } from './phase.ts';
 import { plannedSet } from './set-plan.ts';
-import type { Field, Typing } from './ui-state.ts';
+import type { Field, Model, Typing } from './ui-state.ts';
 
 /** The set whose numbers the keys change. */
 export interface EntryTarget {
@@ -100,4 +102,16 @@ export function draftNumbers(
     }
   }
   return Object.keys(numbers).length === 0 ? null : numbers;
+}
+
+/**
+ * Amends the set that the draft names with what was typed; no command where nothing was, and the
+ * sentence where it cannot be read.
+ */
+export function typedCommands(model: Model): readonly SessionCommand[] | string {
+  const draft = draftOf(model);
+  const numbers = draftNumbers(draft, model.session?.prescription.unit ?? 'kg');
+  if (typeof numbers === 'string') return numbers;
+  const of = draft?.of;
+  return numbers && of ? [{ do: 'amend', of, numbers }] : [];
 }

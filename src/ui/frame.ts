@@ -1,12 +1,10 @@
 import type { Coach } from '../lifter/coach.ts';
 import { isPlain } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
-import { bannerLines } from './banner.ts';
 import { footerLines, helpLines } from './footer.ts';
 import { indented, type Line, line } from './line.ts';
-import { messageLines } from './message-lines.ts';
 import type { Seen } from './outcome.ts';
-import { footRows } from './page.ts';
+import { bannerLines, footRows, messageLines } from './page.ts';
 import { seenOf } from './screen.ts';
 import { moduleOf } from './screens.ts';
 import { targetLines, targetsOf } from './taps.ts';

@@ -1,7 +1,6 @@
 import { columnsOf } from '../text/columns.ts';
-import type { Effect } from './effect.ts';
 import { BLANK, indented, type Line, paragraph, span, textOf } from './line.ts';
-import { type Acting, ask, type Outcome, type Seen, show, tell } from './outcome.ts';
+import { type Acting, ask, type Effect, type Outcome, type Seen, show, tell } from './outcome.ts';
 import { titled } from './page.ts';
 import { HELP, type KeyRow, type ScreenModule } from './screen.ts';
 import type { Screen } from './ui-state.ts';

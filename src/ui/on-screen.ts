@@ -1,14 +1,12 @@
 import { type RenderOptions, render } from 'ink';
 import type { ReactElement } from 'react';
 import type { Clock } from '../lifter/ports.ts';
-import type { Key } from '../terminal/key-decoder.ts';
-import { type KeyStream, keySource } from '../terminal/key-source.ts';
+import type { Key, NamedKey } from '../terminal/key-decoder.ts';
+import { type KeyStream, keySource, StandInStdin } from '../terminal/key-source.ts';
 import { enterModes, leaveModes, REPEATS_OFF, REPEATS_ON, writeLast } from '../terminal/modes.ts';
 import { plainStdout } from '../terminal/plain-stdout.ts';
-import { StandInStdin } from '../terminal/stand-in-stdin.ts';
 import { terminalKind } from '../terminal/terminal-kind.ts';
 import { type SignalSource, waysOut } from '../terminal/ways-out.ts';
-import { keyBytes } from './key-bytes.ts';
 import type { Size } from './ui-state.ts';
 
 /** The terminal and what ends the program. */
@@ -131,3 +129,18 @@ const sizeOf = ({ columns, rows }: NodeJS.WriteStream): Size => ({
   columns: columns || 80,
   rows: rows || 24,
 });
+
+const BYTES: Readonly<Partial<Record<NamedKey, string>>> = {
+  space: ' ',
+  enter: '\r',
+  backspace: '\u007f',
+  delete: '\u001b[3~',
+  left: '\u001b[D',
+  right: '\u001b[C',
+};
+
+/** A key in the bytes that a text field reads; null for keys that it should not see. */
+function keyBytes(key: Key): string | null {
+  if (key.kind === 'text' || key.kind === 'paste') return key.text;
+  return key.kind === 'named' ? (BYTES[key.name] ?? null) : null;
+}

@@ -1,9 +1,10 @@
+import type { Coach } from '../lifter/coach.ts';
 import { SPOKEN_WIDTH } from '../report/table.ts';
-import { bannerLines } from './banner.ts';
-import { BLANK, type Line, paragraph, span, textOf } from './line.ts';
+import { safeText } from '../text/safe-text.ts';
+import { BLANK, type Line, line, paragraph, span, textOf } from './line.ts';
 import { type Acting, type Outcome, type Seen, show } from './outcome.ts';
 import { HELP, type KeyRow, type ScreenModule } from './screen.ts';
-import type { Model, Screen } from './ui-state.ts';
+import type { Model, Screen, ScreenKind } from './ui-state.ts';
 import { marginOf, TARGET_ROWS, windowOf } from './window.ts';
 
 /** A screen that is read by scrolling. */
@@ -94,3 +95,30 @@ export const OPEN = SPOKEN_WIDTH;
 
 /** The number behind a bar says all of it. */
 const withoutBars = (text: string): string => text.replace(/[█▌░│]+ */g, ' ');
+
+/** A sentence about a full disk, with its folder, still fits; more would push the set off the screen. */
+const MOST_ROWS = 5;
+
+const SIGN = '» ';
+
+/** What the last key led to, where it is a problem or why nothing happened. */
+export const messageLines = (message: string, columns: number): Line[] =>
+  paragraph(message, columns - SIGN.length, 'alert')
+    .slice(0, MOST_ROWS)
+    .map((one, row) => [row === 0 ? span(SIGN, 'sign') : span(' '.repeat(SIGN.length)), ...one]);
+
+/** Below this width the session needs the rows. */
+const NARROW = 60;
+
+/** What stands above a screen: whole on the first one where there is room, else in one line. */
+export function bannerLines(
+  { banner }: Pick<Coach, 'banner'>,
+  screen: ScreenKind,
+  columns: number,
+): Line[] {
+  if (banner === null) return [];
+  if (screen !== 'preview') return [line(banner.name, 'alert')];
+  return columns < NARROW
+    ? [line(banner.short, 'alert')]
+    : paragraph(safeText(banner.whole), columns, 'alert');
+}

@@ -1,6 +1,6 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { setsWords } from '../progression/sets-words.ts';
+import { setsWords } from '../progression/set-words.ts';
 import { rangeText } from '../text/durations.ts';
 import { massNumber, type Unit } from '../training/mass.ts';
 import { loadText, secondsText } from './words.ts';

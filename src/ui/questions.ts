@@ -1,6 +1,6 @@
 import type { Coach } from '../lifter/coach.ts';
 import { DRAFT_LIMITS } from '../program/draft/draft-limits.ts';
-import { loadWords } from '../progression/load-words.ts';
+import { loadWords } from '../progression/set-words.ts';
 import { type Answers, QUESTIONS, type Question } from '../settings/answers-schema.ts';
 import { hasStation, STATIONS } from '../training/gear.ts';
 import { KITS } from '../training/kits.ts';

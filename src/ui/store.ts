@@ -7,15 +7,12 @@ import type { Cue } from '../terminal/cue.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import { type Problem, problemText } from '../text/problem.ts';
 import { cuesBetween } from './cues-between.ts';
-import type { Effect } from './effect.ts';
-import { nextWake } from './next-wake.ts';
-import { RUNNER } from './outcome.ts';
-import { phaseOf, placeOf } from './phase.ts';
+import { typedCommands } from './entry.ts';
+import { type Effect, RUNNER } from './outcome.ts';
+import { nextWake, phaseOf, placeOf } from './phase.ts';
 import { press } from './press.ts';
-import { beforeTraining } from './review-screen.ts';
 import { saidOf } from './said.ts';
-import { screenAfter } from './screen-after.ts';
-import { typedCommands } from './typed-commands.ts';
+import { beforeTraining, screenAfter } from './screen-after.ts';
 import { atStart, type Model, type Screen, type Size } from './ui-state.ts';
 
 /** The world outside the screens, as far as they act on it. */

@@ -1,6 +1,5 @@
-import { countsWords } from '../progression/counts-words.ts';
-import { loadWords } from '../progression/load-words.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import { countsWords, loadWords } from '../progression/set-words.ts';
 import type { SetNumbers, SetPlace } from '../session/events.ts';
 import type { DoneSet } from '../session/state.ts';
 import { clockText } from '../text/durations.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { setsShort } from '../../src/cut/sets-short.ts';
+import { setsShort } from '../../src/cut/work-done.ts';
 import { day, LIFTS, type MadeResult, madeResult } from './made.ts';
 
 const days = { from: day('2026-11-02'), to: day('2026-11-15') };

@@ -1,8 +1,8 @@
 import type { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
-import { answersTo } from '../../src/cut/answers.ts';
 import { cutRules } from '../../src/cut/cut-rules.ts';
 import { evidenceOf, type ReviewQuestion } from '../../src/cut/evidence.ts';
+import { answersTo } from '../../src/cut/finding.ts';
 import { judgePause } from '../../src/cut/judge-weight.ts';
 import { review } from '../../src/cut/review.ts';
 import { verdict } from '../../src/cut/verdict.ts';

@@ -1,12 +1,12 @@
 import type { PrescribedExercise } from '../../src/progression/prescription.ts';
 import { rackFor, stepAbove } from '../../src/progression/rack.ts';
-import { ableLoad } from '../../src/rehearsal/able-load.ts';
 import type { LifterModel } from '../../src/rehearsal/lifter-model.ts';
 import { reallyLifted } from '../../src/rehearsal/play-session.ts';
 import type { Rehearsal } from '../../src/rehearsal/rehearse.ts';
 import type { Gear } from '../../src/training/gear.ts';
 import { nextBelow } from '../../src/training/loads.ts';
 import type { Mass } from '../../src/training/mass.ts';
+import { ableLoad } from '../rehearsal/made-model.ts';
 
 /** One session of a track: what was prescribed, and what the lifter could truly do. */
 export interface Prescribed {

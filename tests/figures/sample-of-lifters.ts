@@ -4,10 +4,10 @@ import { firstStrengths } from '../../src/rehearsal/first-strength.ts';
 import { LIFTER_MODEL, type LifterModel } from '../../src/rehearsal/lifter-model.ts';
 import { rehearse } from '../../src/rehearsal/rehearse.ts';
 import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
-import { varyModel } from '../../src/rehearsal/vary-model.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import type { Gear } from '../../src/training/gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
+import { varyModel } from '../rehearsal/made-model.ts';
 import {
   isSettled,
   isWithin,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { recentBests } from '../../src/lifter/recent-bests.ts';
+import { recentBests } from '../../src/lifter/drafting.ts';
 import { inUnit } from '../../src/training/mass.ts';
 import { aPast, aResult, TODAY, type Trained } from '../progression/a-past.ts';
 import { aLift, plank, pullUp, straight } from '../progression/a-program.ts';

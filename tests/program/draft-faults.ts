@@ -3,12 +3,17 @@ import { CHECK_LIMITS } from '../../src/program/check/check-limits.ts';
 import { programFigures } from '../../src/program/check/figures.ts';
 import { clockedDay } from '../../src/program/check/planned-work.ts';
 import { missingFor } from '../../src/program/check/rules/gear.ts';
-import { isUnderTheBar } from '../../src/program/check/under-the-bar.ts';
 import type { Draft } from '../../src/program/draft/draft-program.ts';
 import type { Wishes } from '../../src/program/draft/wishes.ts';
 import type { Day } from '../../src/program/program.ts';
 import { KITS } from '../../src/training/kits.ts';
-import { JOINTS, type Joint, type Lift, type Pattern } from '../../src/training/lift.ts';
+import {
+  isUnderTheBar,
+  JOINTS,
+  type Joint,
+  type Lift,
+  type Pattern,
+} from '../../src/training/lift.ts';
 import { sessionSeconds } from '../../src/training/set-clock.ts';
 import { someWishes } from './some-wishes.ts';
 

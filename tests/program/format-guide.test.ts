@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../src/program/catalogue.ts';
-import { formatGuide } from '../../src/program/format-guide.ts';
-import { programJsonSchema } from '../../src/program/json-schema.ts';
+import { formatGuide, programJsonSchema } from '../../src/program/format-guide.ts';
 import { programOf } from './check-report.ts';
 
 const guide = formatGuide();

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { programJsonSchema } from '../../src/program/json-schema.ts';
+import { programJsonSchema } from '../../src/program/format-guide.ts';
 import { readProgram } from '../../src/program/read-program.ts';
 import { PLAIN, withChange } from './program-text.ts';
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { LIFTER_MODEL } from '../../src/rehearsal/lifter-model.ts';
 import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
-import { varyModel } from '../../src/rehearsal/vary-model.ts';
 import { dosesOf, isInOrder } from '../figures/doses.ts';
 import { forCuts, shippedPrograms, tooMuch } from '../figures/programs.ts';
 import { sampleOfLifters } from '../figures/sample-of-lifters.ts';
+import { varyModel } from './made-model.ts';
 
 // A small sample of what `npm run figures` runs at full size, with seeds of its own.
 const programs = forCuts(shippedPrograms());

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { drawModel } from '../../src/rehearsal/draw-model.ts';
+import { drawModel } from '../../src/rehearsal/draws.ts';
 import { LIFTER_MODEL, type LifterModel } from '../../src/rehearsal/lifter-model.ts';
+import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
 import {
   afterSets,
   dayLater,
   givenStrength,
   type MuscleCondition,
   settledCondition,
-} from '../../src/rehearsal/muscle-condition.ts';
-import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
-import { varyModel } from '../../src/rehearsal/vary-model.ts';
+} from '../../src/rehearsal/simulated-lifter.ts';
+import { varyModel } from './made-model.ts';
 
 const untrained: MuscleCondition = { fitness: 0, fatigue: 0, sets: [0, 0, 0, 0, 0, 0, 0] };
 

@@ -2,7 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
 import type { Program } from '../../src/program/program.ts';
 import { drawAt } from '../../src/rehearsal/draws.ts';
-import type { LifterKindName } from '../../src/rehearsal/lifter-kinds.ts';
+import type { LifterKindName } from '../../src/rehearsal/lifter-model.ts';
 import { rehearse } from '../../src/rehearsal/rehearse.ts';
 import { verdictOf } from '../../src/rehearsal/verdict-of.ts';
 import { weeksOf } from '../../src/rehearsal/weeks-of.ts';

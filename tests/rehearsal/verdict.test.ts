@@ -1,10 +1,10 @@
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
-import { ableLoad } from '../../src/rehearsal/able-load.ts';
 import { verdictOf } from '../../src/rehearsal/verdict-of.ts';
 import type { RehearsedWeek } from '../../src/rehearsal/weeks-of.ts';
 import { loadAtRepsToFailure } from '../../src/training/strength.ts';
 import { aProgram, straight } from '../progression/a-program.ts';
+import { ableLoad } from './made-model.ts';
 
 const program = aProgram([straight()]);
 

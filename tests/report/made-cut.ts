@@ -4,9 +4,9 @@ import { review } from '../../src/cut/review.ts';
 import { bodyMassOn } from '../../src/journal/history.ts';
 import type { Result } from '../../src/progression/past.ts';
 import { progressionRules } from '../../src/progression/rules/progression-rules.ts';
-import type { ReasonWords } from '../../src/report/reason-words.ts';
 import { lengthOf } from '../../src/training/length.ts';
 import { kilograms } from '../../src/training/mass.ts';
+import type { ReasonWords } from '../../src/training/rule.ts';
 import { day, every, LIFTS, madePast, madeProgram, madeResult } from '../cut/made.ts';
 
 const CUT = day('2026-08-31');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { SessionCommand } from '../../src/session/command.ts';
-import { DECISIONS } from '../../src/session/decisions/decisions.ts';
+import { DECISIONS } from '../../src/session/decide.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import {
   cluster,

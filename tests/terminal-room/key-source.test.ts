@@ -1,8 +1,7 @@
 import { EventEmitter } from 'node:events';
 import { expect, it } from 'vitest';
 import { ESCAPE_WAIT_MS, type Key } from '../../src/terminal/key-decoder.ts';
-import { keySource } from '../../src/terminal/key-source.ts';
-import { StandInStdin } from '../../src/terminal/stand-in-stdin.ts';
+import { keySource, StandInStdin } from '../../src/terminal/key-source.ts';
 
 class Stream extends EventEmitter {
   raw: boolean | null = null;

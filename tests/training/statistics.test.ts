@@ -1,19 +1,9 @@
 import fc from 'fast-check';
-import { linearRegression, median as referenceMedian, rSquared } from 'simple-statistics';
+import { linearRegression, rSquared } from 'simple-statistics';
 import { expect, test } from 'vitest';
 import { leastSquares } from '../../src/training/least-squares.ts';
-import { median } from '../../src/training/median.ts';
 
 const value = fc.integer({ min: -1000, max: 1000 }).map((thousandths) => thousandths / 8);
-
-test('the median is that of another library', () => {
-  fc.assert(
-    fc.property(fc.array(value, { minLength: 1, maxLength: 20 }), (values) => {
-      expect(median(values)).toBe(referenceMedian(values));
-    }),
-  );
-  expect(median([])).toBeNull();
-});
 
 test('the line is that of another library', () => {
   const points = fc

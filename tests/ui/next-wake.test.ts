@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { nextWake } from '../../src/ui/next-wake.ts';
+import { nextWake } from '../../src/ui/phase.ts';
 import { lift, type Play, play, prescription, straight } from '../session/a-session.ts';
 
 const wake = (session: Play) => nextWake({ session: session.state(), now: session.now() });

@@ -1,8 +1,8 @@
 import { render } from 'ink-testing-library';
 import { describe, expect, test, vi } from 'vitest';
+import { NoteField } from '../../src/ui/app.tsx';
 import { BLANK, line, span } from '../../src/ui/line.ts';
-import { Lines } from '../../src/ui/parts/lines.tsx';
-import { NoteField } from '../../src/ui/parts/note-field.tsx';
+import { Lines } from '../../src/ui/lines.tsx';
 
 describe('lines', () => {
   test('each stands in a row of its own, an empty one too', () => {

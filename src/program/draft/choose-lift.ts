@@ -1,7 +1,6 @@
-import type { Lift } from '../../training/lift.ts';
+import { isUnderTheBar, type Lift } from '../../training/lift.ts';
 import { loadsFor } from '../../training/loads.ts';
 import { missingFor } from '../check/rules/gear.ts';
-import { isUnderTheBar } from '../check/under-the-bar.ts';
 import { DRAFT_LIMITS } from './draft-limits.ts';
 import type { Wishes } from './wishes.ts';
 

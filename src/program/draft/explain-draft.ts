@@ -1,10 +1,9 @@
 import { andText } from '../../text/words.ts';
-import { directMuscles, type Lift, type Muscle } from '../../training/lift.ts';
+import { directMuscles, isUnderTheBar, type Lift, type Muscle } from '../../training/lift.ts';
 import { turnsOf } from '../../training/pairing.ts';
 import type { Reason } from '../../training/rule.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
 import { programFigures } from '../check/figures.ts';
-import { isUnderTheBar } from '../check/under-the-bar.ts';
 import type { Exercise, Program } from '../program.ts';
 import { barredBy } from './choose-lift.ts';
 import { PACES, type Pace } from './draft-limits.ts';

@@ -1,8 +1,7 @@
 import { group } from 'd3-array';
 import { andText } from '../../text/words.ts';
-import type { Lift, Muscle, Pattern } from '../../training/lift.ts';
+import { isUnderTheBar, type Lift, type Muscle, type Pattern } from '../../training/lift.ts';
 import type { Facts, Reason } from '../../training/rule.ts';
-import { isUnderTheBar } from '../check/under-the-bar.ts';
 import { allBarredBy, barredBy } from './choose-lift.ts';
 import type { Pace } from './draft-limits.ts';
 import { draftReason } from './draft-rules.ts';

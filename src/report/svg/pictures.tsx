@@ -6,12 +6,12 @@ import type {
   KeptPicture,
   LiftPicture,
   MusclePicture,
+  NumbersTable,
   WaistPicture,
 } from '../page-view.ts';
 import type { Point } from '../plot.ts';
 import { roundTicks, SMALL_PLOT, WIDE_PLOT } from './frame.tsx';
 import { LinePlot } from './line-plot.tsx';
-import { Numbers } from './numbers.tsx';
 import { WeekBars } from './week-bars.tsx';
 
 /** Body weight: readings, trend and the range it should stay in. */
@@ -161,4 +161,39 @@ function fromTo(points: readonly Point[]): string {
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return 'no values yet';
   return `from ${first[1].toFixed(1)} to ${last[1].toFixed(1)}`;
+}
+
+/** The numbers of a picture, folded away until they are asked for. */
+function Numbers({ of, about }: { readonly of: NumbersTable; readonly about: string }) {
+  const [first, ...others] = of.headings;
+  return (
+    <details>
+      <summary>Numbers: {about}</summary>
+      <section class='scroll' tabindex={0} aria-label={about}>
+        <table>
+          <caption>{about}</caption>
+          <thead>
+            <tr>
+              <th scope='col'>{first}</th>
+              {others.map((heading) => (
+                <th key={heading} scope='col'>
+                  {heading}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {of.rows.map(([name, ...cells]) => (
+              <tr key={[name, ...cells].join('|')}>
+                <th scope='row'>{name}</th>
+                {cells.map((cell, at) => (
+                  <td key={of.headings[at + 1]}>{cell}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </details>
+  );
 }

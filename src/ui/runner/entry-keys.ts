@@ -1,6 +1,6 @@
 import type { SessionState } from '../../session/state.ts';
 import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
-import { type EntryTarget, entryTarget, setsPutDown } from '../entry.ts';
+import { type EntryTarget, entryTarget, setsPutDown, typedCommands } from '../entry.ts';
 import {
   type Act,
   type Acting,
@@ -13,7 +13,6 @@ import {
 } from '../outcome.ts';
 import { loadWanted, type Phase } from '../phase.ts';
 import { type KeyRow, typing } from '../screen.ts';
-import { typedCommands } from '../typed-commands.ts';
 import type { Typing } from '../ui-state.ts';
 
 interface Entering {

@@ -2,8 +2,7 @@ import { type Acting, type Outcome, RUNNER, type Seen, show, tell } from '../out
 import { placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
 import { lessTimeScreen } from '../screens/less-time.ts';
-import { during } from './set-keys.ts';
-import { NO_EXERCISE } from './swap-screen.ts';
+import { during, NO_EXERCISE } from './conditions.ts';
 
 const hereOf = ({ phase, model }: Seen): number | null =>
   (phase && placeOf(phase)?.exercise) ?? model.session?.current ?? null;

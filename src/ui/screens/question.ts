@@ -1,12 +1,11 @@
 import type { Coach } from '../../lifter/coach.ts';
-import type { Answers } from '../../settings/answers-schema.ts';
-import { QUESTIONS } from '../../settings/answers-schema.ts';
+import { type Answers, QUESTIONS } from '../../settings/answers-schema.ts';
 import { firstQuestion, questionAt, questionsAgain } from '../first-question.ts';
 import { listLines, listTexts, moving } from '../list.ts';
 import { type Act, type Acting, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { askedOf, questionBeside } from '../questions.ts';
-import { beforeTraining } from '../review-screen.ts';
 import { backBy, HELP, type KeyRow, LEAVE, type ScreenModule } from '../screen.ts';
+import { beforeTraining } from '../screen-after.ts';
 import type { QuestionScreen, Screen } from '../ui-state.ts';
 
 /** From the preview. */

@@ -1,16 +1,16 @@
 import type { Offer } from '../../lifter/coach.ts';
-import { isOver } from '../../session/next-set.ts';
+import { isCluster, isOver, plannedSets } from '../../session/next-set.ts';
+import { setsCountedIn } from '../../session/results.ts';
 import { stageNow } from '../../session/stage-now.ts';
-import type { SessionState } from '../../session/state.ts';
+import type { ExerciseState, SessionState } from '../../session/state.ts';
 import { columnsOf } from '../../text/columns.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
-import { messageLines } from '../message-lines.ts';
 import type { Seen } from '../outcome.ts';
+import { messageLines } from '../page.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { planText } from '../plan-words.ts';
-import { restLine } from '../rest-line.ts';
 import { entryLines } from '../runner/entry-lines.ts';
 import { type Headline, headline } from '../runner/headline.ts';
 import { implementLines, pictureLines, plateDigits } from '../runner/implement.ts';
@@ -18,7 +18,6 @@ import { RUNNER_KEYS } from '../runner/keys.ts';
 import { nextLines, waitingLines } from '../runner/next-lines.ts';
 import { runnerTexts } from '../runner/spoken.ts';
 import type { ScreenModule } from '../screen.ts';
-import { sessionLine, setsLeft } from '../session-line.ts';
 import { testSetWords } from '../set-plan.ts';
 import { type Block, block, stacked } from '../stack.ts';
 import type { Model, Screen } from '../ui-state.ts';
@@ -140,6 +139,64 @@ function offerText({ by, words, addsSet }: Offer, session: Model['session']): st
   const unit = session?.prescription.unit ?? 'kg';
   const more = addsSet ? ' in one set more' : '';
   return by.load === null ? words : `o takes ${loadText(by.load, by, unit)}${more}: ${words}`;
+}
+
+/**
+ * A rest as a fuse that burns down from the right: the line is time left, the post marks the early
+ * end. A cell changes only every few seconds and nothing stands behind it, so it costs next to
+ * nothing to keep.
+ */
+function restLine(phase: Extract<Phase, { kind: 'resting' }>, columns: number): string {
+  const { rest } = phase.running;
+  const whole = rest.to * 1000;
+  const cells = (ms: number) => Math.round((ms / whole) * columns);
+  const left = Math.max(0, cells(whole - phase.elapsedMs));
+  const post = rest.from < rest.to ? cells(whole - rest.from * 1000) : -1;
+  // Blanks at its end would be written anew each time the line gets shorter.
+  return Array.from({ length: columns }, (_, x) => (x === post ? '╂' : x < left ? '━' : ' '))
+    .join('')
+    .trimEnd();
+}
+
+const MARKS = { done: '■', now: '◧', open: '□', left: '·' } as const;
+
+const setsOpen = (exercise: ExerciseState): number =>
+  isOver(exercise)
+    ? 0
+    : Math.max(0, plannedSets(exercise) - exercise.done.length - exercise.skipped);
+
+const setsDone = ({ done, earlier }: ExerciseState): number =>
+  earlier.reduce((sum, work) => sum + work.done.length, done.length);
+
+/** Work sets still to come in the whole session; a cluster counts as one, as it does everywhere. */
+const setsLeft = (session: SessionState): number =>
+  session.exercises.reduce(
+    (sum, one) => sum + (isCluster(one) ? Math.min(1, setsOpen(one)) : setsOpen(one)),
+    0,
+  );
+
+/**
+ * The session as one line: a mark for each set, the exercises apart from each other. Where that
+ * is too wide, the number of sets done of all.
+ */
+function sessionLine(session: SessionState, current: number | null, columns: number): Line {
+  const parts = session.exercises.map((exercise, index) => marksOf(exercise, index === current));
+  const text = parts.filter((part) => part !== '').join(' ');
+  if (text.length <= columns) return [span(text, 'drawn')];
+  const done = setsCountedIn(session);
+  const short = `${done} of ${done + setsLeft(session)} done`;
+  return short.length <= columns ? [span(short)] : [];
+}
+
+function marksOf(exercise: ExerciseState, isCurrent: boolean): string {
+  const open = setsOpen(exercise);
+  const now = isCurrent && open > 0 ? 1 : 0;
+  return (
+    MARKS.done.repeat(setsDone(exercise)) +
+    MARKS.left.repeat(exercise.skipped) +
+    MARKS.now.repeat(now) +
+    MARKS.open.repeat(open - now)
+  );
 }
 
 export const RUNNER_SCREEN: ScreenModule<Extract<Screen, { kind: 'runner' }>> = {

@@ -1,7 +1,6 @@
 import type { Choices } from '../../lifter/coach.ts';
-import type { Effect } from '../effect.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
-import type { Seen } from '../outcome.ts';
+import type { Effect, Seen } from '../outcome.ts';
 import { BACK } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 

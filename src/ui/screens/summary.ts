@@ -6,7 +6,7 @@ import { BLANK, indented, type Line, line, paragraph, span, spread } from '../li
 import { ask, type Seen } from '../outcome.ts';
 import { pageScreen, readOn } from '../page.ts';
 import { lightSets } from '../runner/exercise-end.ts';
-import { UNDO } from '../runner/set-keys.ts';
+import { UNDO } from '../runner/undo-keys.ts';
 import { LEAVE } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 import { loadText, repsText, secondsText } from '../words.ts';

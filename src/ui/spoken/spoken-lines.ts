@@ -1,10 +1,9 @@
 import type { Coach } from '../../lifter/coach.ts';
 import { safeText } from '../../text/safe-text.ts';
-import { bannerLines } from '../banner.ts';
 import { footerHints, type HelpRow, helpRows } from '../footer.ts';
 import { textOf } from '../line.ts';
 import type { Seen } from '../outcome.ts';
-import { OPEN } from '../page.ts';
+import { bannerLines, OPEN } from '../page.ts';
 import { seenOf } from '../screen.ts';
 import { moduleOf } from '../screens.ts';
 import type { Model } from '../ui-state.ts';

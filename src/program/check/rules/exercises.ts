@@ -1,10 +1,9 @@
 import { durationRangeText, rangeText } from '../../../text/durations.ts';
 import { EFFORT } from '../../../training/effort.ts';
-import type { Lift } from '../../../training/lift.ts';
+import { isUnderTheBar, type Lift } from '../../../training/lift.ts';
 import { type Exercise, type Range, type StraightExercise, setsOf } from '../../program.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
 import { at, type Checked, type CheckRule } from '../check-rule.ts';
-import { isUnderTheBar } from '../under-the-bar.ts';
 
 const ACSM =
   '3–5 min of rest for heavy work: ACSM 2009, MSSE 41(3):687–708; the range of reps: common practice';

@@ -1,11 +1,11 @@
 import { andText } from '../../../text/words.ts';
 import { type Gear, hasStation } from '../../../training/gear.ts';
+import { isUnderTheBar } from '../../../training/lift.ts';
 import { isLoadable } from '../../../training/loads.ts';
 import { type Mass, massText } from '../../../training/mass.ts';
 import type { Exercise } from '../../program.ts';
 import { at, type Checked, type CheckRule } from '../check-rule.ts';
 import { coarseStep, loadsOf, nextLoad, smallPlates } from '../coarse-step.ts';
-import { isUnderTheBar } from '../under-the-bar.ts';
 
 const OURS = 'ours';
 

@@ -1,7 +1,7 @@
 import { Box, Text } from 'ink';
 import { memo } from 'react';
-import type { Line } from '../line.ts';
-import { THEMES } from '../theme.ts';
+import type { Line } from './line.ts';
+import { THEMES } from './theme.ts';
 
 interface RowProps {
   readonly spans: Line;

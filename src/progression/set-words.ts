@@ -1,0 +1,44 @@
+import type { Basis } from '../training/lift.ts';
+import { type Mass, massText, type Unit } from '../training/mass.ts';
+import type { PrescribedExercise } from './prescription.ts';
+
+/** A load as the lifter thinks of it: `80 kg`, `12 kg a hand`, `body weight + 10 kg`, `body weight − 20 kg`. */
+export function loadWords(load: Mass, basis: Basis, unit: Unit): string {
+  if (basis === 'hand') return `${massText(load, unit)} a hand`;
+  if (basis === 'stack') return `${massText(load, unit)} on the stack`;
+  if (basis !== 'added') return massText(load, unit);
+  if (load === 0) return 'body weight';
+  return load > 0
+    ? `body weight + ${massText(load, unit)}`
+    : `body weight − ${massText(-load as Mass, unit)}`;
+}
+
+/**
+ * Reps of the sets of an exercise in a row: `8, 7, 6`, and of a cluster its lead set before its
+ * mini-sets: `14, then 5 4`.
+ */
+export function countsWords(
+  counts: readonly (string | number)[],
+  style: 'straight' | 'cluster',
+  between = ', ',
+): string {
+  const [lead, ...minis] = counts;
+  return style === 'cluster' && minis.length > 0
+    ? `${lead}, then ${minis.join(' ')}`
+    : counts.join(between);
+}
+
+type Planned = Pick<PrescribedExercise, 'sets' | 'minis' | 'counts' | 'perSide'>;
+
+/** `3 sets of 6 reps`, `2 sets of 9, 7 reps a side`, `13 reps, then mini-sets of 4, 5 sets at most`. */
+export function setsWords({ sets, minis, counts, perSide }: Planned): string {
+  const side = perSide ? ' a side' : '';
+  const aims = sets.map(({ aim }) => aim);
+  const [first] = aims;
+  if (minis) {
+    return `${first} ${counts}${side}, then mini-sets of ${minis.aim}, ${minis.mostSets} sets at most`;
+  }
+  const same = aims.every((aim) => aim === first);
+  const number = `${aims.length} ${aims.length === 1 ? 'set' : 'sets'} of`;
+  return `${number} ${same ? first : aims.join(', ')} ${counts}${side}`;
+}

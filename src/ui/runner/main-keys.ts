@@ -1,0 +1,142 @@
+import { presentLoad } from '../../session/aim.ts';
+import type { SessionCommand } from '../../session/command.ts';
+import type { SetPlace } from '../../session/events.ts';
+import { confirming } from '../as-planned.ts';
+import { draftNumbers, typedCommands } from '../entry.ts';
+import {
+  type Act,
+  type Acting,
+  ask,
+  draftOf,
+  type Outcome,
+  RUNNER,
+  type Seen,
+  send,
+  show,
+  tell,
+} from '../outcome.ts';
+import type { Phase } from '../phase.ts';
+import type { KeyRow } from '../screen.ts';
+import { NO_EXERCISE } from './conditions.ts';
+
+const unitOf = ({ model }: Seen) => model.session?.prescription.unit ?? 'kg';
+
+const main: Act = (acting) => {
+  const { phase, model } = acting;
+  if (!phase || phase.kind === 'closed') return ask(acting);
+  if (model.session?.pausedSince) return send(acting, [{ do: 'resume' }]);
+  const typed = typedCommands(acting.model);
+  if (typeof typed === 'string') return tell(acting, typed);
+  if (phase.kind === 'all-done') {
+    const commands: SessionCommand[] = [
+      ...typed,
+      ...confirming(model.session),
+      { do: 'close', how: 'finished' },
+    ];
+    return send(acting, commands, { kind: 'summary', scroll: 0 });
+  }
+  if (phase.kind !== 'lifting') {
+    return asked(acting, phase.next) ?? send(acting, [...typed, { do: 'start' }], RUNNER);
+  }
+  const numbers = draftOf(model)?.of === null ? draftNumbers(draftOf(model), unitOf(acting)) : null;
+  if (typeof numbers === 'string') return tell(acting, numbers);
+  const putDown: SessionCommand = numbers ? { do: 'put-down', numbers } : { do: 'put-down' };
+  return send(acting, [...typed, putDown], RUNNER);
+};
+
+/** What has to be known before the first set of an exercise: is there pain, which load. */
+function asked(acting: Acting, { exercise }: SetPlace): Outcome | null {
+  const { session, ui } = acting.model;
+  const state = session?.exercises[exercise];
+  if (!session || !state || state.done.length > 0) return null;
+  const { askPain, hurts } = state.prescribed;
+  if ((askPain || hurts) && !ui.painAsked.includes(exercise)) {
+    const moment = askPain ? 'last-time' : 'joint';
+    const screen = { kind: 'pain', exercise, moment, chosen: 0 } as const;
+    const outcome = show(acting, screen);
+    return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
+  }
+  if (presentLoad(state) !== null) return null;
+  const { warnings } = session.prescription;
+  const isMissing = warnings.some(
+    ({ rule, facts }) => rule === 'gear-missing' && facts.name === state.prescribed.name,
+  );
+  if (isMissing && !ui.painAsked.includes(exercise)) {
+    const outcome = swapScreen(acting, exercise);
+    return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
+  }
+  return show(acting, { kind: 'load', exercise, purpose: 'first-session', typed: '' });
+}
+
+/** The lifts that may stand in for an exercise. */
+export function swapScreen(acting: Acting, exercise: number): Outcome {
+  const state = acting.model.session?.exercises[exercise];
+  if (!state) return tell(acting, NO_EXERCISE);
+  const lifts = acting.coach.alternatives(state.prescribed);
+  return show(acting, { kind: 'swap', exercise, lifts, chosen: 0, back: acting.screen });
+}
+
+const MAIN_LABELS: Readonly<Record<Phase['kind'], string>> = {
+  ready: 'lift',
+  lifting: 'put down',
+  resting: 'lift now',
+  over: 'lift',
+  'all-done': 'finish',
+  closed: 'summary',
+};
+
+/** The same in a word that fits the narrowest box. */
+const MAIN_BOXES: Readonly<Record<Phase['kind'], string>> = {
+  ready: 'LIFT',
+  lifting: 'DOWN',
+  resting: 'LIFT',
+  over: 'LIFT',
+  'all-done': 'FINISH',
+  closed: 'DONE',
+};
+
+export const MAIN: KeyRow = {
+  keys: ['space'],
+  label: ({ model, phase }) =>
+    model.session?.pausedSince
+      ? 'go on'
+      : phase?.waitMs
+        ? 'wait'
+        : MAIN_LABELS[phase?.kind ?? 'ready'],
+  footer: 0,
+  tap: {
+    at: 0,
+    says: ({ phase }) => (phase?.waitMs ? 'WAIT' : MAIN_BOXES[phase?.kind ?? 'ready']),
+  },
+  press: main,
+};
+
+const NOTHING_TYPED: Readonly<Record<Phase['kind'], string>> = {
+  ready: 'Nothing was typed; space starts the set.',
+  lifting: 'Nothing was typed; space puts the set down.',
+  resting: 'Nothing was typed; the set is saved as it stands.',
+  over: 'Nothing was typed; the set is saved as it stands.',
+  'all-done': 'Nothing was typed; space finishes the session.',
+  closed: 'Nothing was typed; space starts the set.',
+};
+
+const save: Act = (acting) => {
+  if (draftOf(acting.model)?.of === null) return main(acting);
+  const typed = typedCommands(acting.model);
+  if (typeof typed === 'string') return tell(acting, typed);
+  const outcome = send(acting, typed, RUNNER);
+  // Beside a set that is being lifted the numbers of the one before go out of sight.
+  if (acting.phase?.kind !== 'lifting') return outcome;
+  return { ...outcome, ui: { ...outcome.ui, message: 'The correction is saved.' } };
+};
+
+export const SAVE: KeyRow = {
+  keys: ['enter'],
+  label: 'save numbers',
+  when: (seen) =>
+    draftNumbers(draftOf(seen.model), unitOf(seen)) === null
+      ? NOTHING_TYPED[seen.phase?.kind ?? 'ready']
+      : true,
+  footer: 2,
+  press: save,
+};
