@@ -59,7 +59,7 @@ const CONFINED = {
   'preact-render-to-string': ['report'],
   conf: ['settings'],
   commander: ['commands', 'cli'],
-  esbuild: ['tooling'],
+  rolldown: ['tooling'],
   typescript: ['tooling'],
 };
 

@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { rolldown } from 'rolldown';
 import { bundle } from '../../src/tooling/build.mjs';
 
 /**
@@ -23,16 +23,12 @@ const BUILT = '../.built/bench';
 
 await bundle('tests/bench/rest-ticks.ts', 'tests/.built/bench/rest-ticks.js');
 // Ink as it is published, without what the build of this program changes in it.
-await build({
-  entryPoints: [at('./bare-ticks.tsx')],
-  outdir: at(BUILT),
-  bundle: true,
-  packages: 'external',
-  format: 'esm',
+const bare = await rolldown({
+  input: at('./bare-ticks.tsx'),
   platform: 'node',
-  jsx: 'automatic',
-  logLevel: 'warning',
+  external: /^[^./]/,
 });
+await bare.write({ dir: at(BUILT) });
 
 const median = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;

@@ -47,7 +47,7 @@ describe('what is loaded', () => {
     'by %s holds neither what draws screens nor what writes settings',
     (...args) => {
       const text = textOf(loadedBy(...args));
-      expect(text.length).toBeGreaterThan(5_000);
+      expect(text.length).toBeGreaterThan(1_000);
       // The bundler names each file that it puts in.
       expect(text).not.toMatch(
         /^\/\/ node_modules\/(ink|react|react-reconciler|yoga-layout|conf|preact)\//m,
@@ -56,8 +56,8 @@ describe('what is loaded', () => {
   );
 
   test('by today is no more than it was', () => {
-    // Seen: 77 parts. More of them is a slower start.
-    expect(loadedBy('today', '--json').length).toBeLessThanOrEqual(80);
+    // Seen: 9 parts. In eighty of them a start took half as long again.
+    expect(loadedBy('today', '--json').length).toBeLessThanOrEqual(10);
   });
 
   test('by --version reads no program', () => {
