@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { onDisk } from '../journal/disk/disk-trouble.ts';
+import { readEvent } from '../journal/read-event.ts';
 import type { JournalEvent } from '../journal/records.ts';
-import { readEvent } from '../journal/records.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { importCsv, isExportedCsv } from '../report/import-csv.ts';
 import { importJson, waistKey, weighInKey } from '../report/import-json.ts';

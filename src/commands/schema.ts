@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { LINE_VERSION } from '../journal/lines.ts';
-import { EVENT_TYPES } from '../journal/records.ts';
+import { EVENT_TYPES } from '../journal/read-event.ts';
 import { formatGuide, programJsonSchema } from '../program/format-guide.ts';
 import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';

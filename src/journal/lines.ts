@@ -1,5 +1,6 @@
 import type { Problem } from '../text/problem.ts';
-import { type JournalEvent, readEvent } from './records.ts';
+import { readEvent } from './read-event.ts';
+import type { JournalEvent } from './records.ts';
 
 /** The version that this program writes; a line of a newer one is kept and skipped. */
 export const LINE_VERSION = 1;

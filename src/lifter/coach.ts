@@ -7,19 +7,12 @@ import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { ProgramEditor } from './change-program.ts';
 import type { Drafting } from './drafting.ts';
-import type { MadeUp } from './gear.ts';
+import type { MadeUp, NearLoads } from './gear.ts';
 import type { LookBack } from './look-back.ts';
 import type { Today } from './prepare.ts';
 import type { ReasonShown } from './rules.ts';
 import type { LiveSession } from './run-session.ts';
 import type { SessionReview } from './session-review.ts';
-
-/** The load wished for, where it can be made, and those next to it that can; null where there is none. */
-export interface NearLoads {
-  readonly below: Mass | null;
-  readonly exact: Mass | null;
-  readonly above: Mass | null;
-}
 
 /** What the lifter may say to last time's pain. */
 export type PainAnswer = Exclude<Decision['answer'], 'yes' | 'no'>;

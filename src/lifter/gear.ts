@@ -1,11 +1,13 @@
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import { rackFor } from '../progression/rack.ts';
 import type { LoadedSet } from '../session/state.ts';
 import { gearSchema } from '../settings/gear-schema.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { gearProblems } from '../training/check-gear.ts';
 import { type Equipment, NOTHING_LOADED, type SetUp, setUp } from '../training/equipment.ts';
 import type { Gear, PlateKind } from '../training/gear.ts';
-import type { Mass } from '../training/mass.ts';
+import { nextAbove, nextBelow } from '../training/loads.ts';
+import { type Mass, readsAs, type Unit } from '../training/mass.ts';
 import { platePicture } from '../training/plate-picture.ts';
 import { orProblem } from './once.ts';
 import type { Lifter } from './open-lifter.ts';
@@ -31,6 +33,34 @@ export function madeUp(
     change: changing(made, exercise, gear),
     digits: inDigits(made, gear),
     picture: bar ? (width) => platePicture(bar, width) : () => [],
+  };
+}
+
+/** The load wished for, where it can be made, and those next to it that can; null where there is none. */
+export interface NearLoads {
+  readonly below: Mass | null;
+  readonly exact: Mass | null;
+  readonly above: Mass | null;
+}
+
+/** Loads near `wish` that the gear makes, in the exercise's own basis. */
+export function nearLoads(
+  exercise: Parameters<typeof rackFor>[0],
+  wish: Mass,
+  gear: Gear,
+  bodyMass: Mass | null,
+  unit: Unit,
+): NearLoads {
+  const { loads } = rackFor(exercise, gear, bodyMass);
+  // A bar in kg with plates in lb makes loads of many decimals: the one that is shown so is meant.
+  const meant =
+    [loads.atOrBelow(wish), nextAbove(loads, wish)].find(
+      (load) => load !== null && readsAs(load, wish, unit),
+    ) ?? null;
+  return {
+    below: nextBelow(loads, meant ?? wish),
+    exact: meant,
+    above: nextAbove(loads, meant ?? wish),
   };
 }
 

@@ -18,7 +18,8 @@ import {
   liftSummaries,
   searchHistory,
 } from '../report/lift-rows.ts';
-import { findingWords, goalFigures } from '../report/review-text.ts';
+import { goalFigures } from '../report/review-figures.ts';
+import { findingWords } from '../report/review-text.ts';
 import type { Settings } from '../settings/settings.ts';
 import { dayWords } from '../text/day-words.ts';
 import type { Problem } from '../text/problem.ts';

@@ -8,28 +8,25 @@ import { offerAfterSet } from '../progression/offer-after-set.ts';
 import type { Circumstances } from '../progression/past.ts';
 import { type Anew, prescribeAnew } from '../progression/prescribe-anew.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { rackFor } from '../progression/rack.ts';
 import type { SessionCommand } from '../session/command.ts';
 import { isOver, worksOf } from '../session/next-set.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Settings } from '../settings/settings.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
-import { nextAbove, nextBelow } from '../training/loads.ts';
-import { type Mass, readsAs, type Unit } from '../training/mass.ts';
+import type { Mass, Unit } from '../training/mass.ts';
 import type { Reading } from '../training/reading.ts';
 import { openProgramEditor } from './change-program.ts';
-import type { Choices, Coach, NearLoads } from './coach.ts';
+import type { Choices, Coach } from './coach.ts';
 import { openDrafting } from './drafting.ts';
-import { equipmentAfter, madeUp } from './gear.ts';
+import { equipmentAfter, madeUp, nearLoads } from './gear.ts';
 import { programInForce } from './in-force.ts';
 import { openLookBack } from './look-back.ts';
 import { lastOf, orProblem } from './once.ts';
 import type { Lifter } from './open-lifter.ts';
 import type { KeepSettings } from './ports.ts';
 import { todayOf } from './prepare.ts';
-import { rememberedProgram, toRemember } from './program-choice.ts';
-import { findingsOf, reasonWords } from './rules.ts';
-import { type LiveSession, runSession } from './run-session.ts';
+import { reasonWords } from './rules.ts';
+import { type LiveSession, openWriter, runSession } from './run-session.ts';
 import { sessionReview } from './session-review.ts';
 import { minutesLeft, shortenTo } from './shorten.ts';
 
@@ -245,7 +242,7 @@ export function openCoach(
       const by = withLoad(exercise.prescribed, offer.load);
       return { exercise: index, by, words: reasonWords(offer.reason, unit()).text, addsSet };
     },
-    nearestLoads: (exercise, wish) => nearLoads(exercise, wish),
+    nearestLoads: (exercise, wish) => nearLoads(exercise, wish, gear(), bodyMass(), unit()),
     reasonWords: (reason) => reasonWords(reason, unit()),
     review: () => {
       const session = live?.state();
@@ -281,73 +278,12 @@ export function openCoach(
         }
       : null,
   };
-
-  function nearLoads(exercise: PrescribedExercise, wish: Mass): NearLoads {
-    const { loads } = rackFor(exercise, gear(), bodyMass());
-    // A bar in kg with plates in lb makes loads of many decimals: the one that is shown so is meant.
-    const meant =
-      [loads.atOrBelow(wish), nextAbove(loads, wish)].find(
-        (load) => load !== null && readsAs(load, wish, unit()),
-      ) ?? null;
-    return {
-      below: nextBelow(loads, meant ?? wish),
-      exact: meant,
-      above: nextAbove(loads, meant ?? wish),
-    };
-  }
 }
 
 const RECORDED_ELSEWHERE: Problem = {
   what: 'Something was changed in another window meanwhile.',
   fix: 'This is what follows from it; space begins it.',
 };
-
-function openWriter(
-  lifter: Lifter,
-  day: string | null,
-  within: number | null,
-  keepSettings: KeepSettings,
-) {
-  const journal = lifter.journal();
-  const open = openSessionOf(journal.history());
-  if (open) return journal.resumeSession(open.session);
-  if (lifter.programChanged()) {
-    lifter.forgetProgram();
-    throw new Refusal({
-      what: 'The program was changed in another window meanwhile.',
-      fix: 'This is what it asks for now; space begins it.',
-    });
-  }
-  refuseErrors(lifter);
-  refuseDoctorFirst(lifter);
-  const { prescription } = todayOf(lifter, day, within);
-  // From now on the lifter's own copy of a shipped program is what is read and edited.
-  const program = lifter.ownProgramPath();
-  const writer = journal.beginSession(prescription);
-  const { settings } = lifter.settings();
-  if (rememberedProgram(settings, lifter.folders) !== program) {
-    keepSettings(toRemember(program, settings, lifter.folders));
-  }
-  return writer;
-}
-
-/** A program with an error that its lifter has not accepted is not trained by. */
-function refuseErrors(lifter: Lifter): void {
-  const errors = findingsOf(lifter.program(), lifter.gear()).filter(
-    ({ severity, accepted }) => severity === 'error' && accepted === null,
-  );
-  const problems = errors.map(({ text, fix }) => ({ what: text, fix }));
-  if (problems.length > 0) throw new Refusal(...problems);
-}
-
-/** Who answered yes to a question about health says once that a doctor knows. */
-function refuseDoctorFirst(lifter: Lifter): void {
-  if (lifter.settings().settings.cautions !== 'doctor-first') return;
-  throw new Refusal({
-    what: 'You answered yes to a question about your health: see a doctor before you train.',
-    fix: 'y says that a doctor knows.',
-  });
-}
 
 const choicesOf = ({
   bell,

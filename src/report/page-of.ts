@@ -27,7 +27,7 @@ import type {
   PageView,
   WaistPicture,
 } from './page-view.ts';
-import { keptWords, reviewFigures } from './review-text.ts';
+import { keptWords, reviewFigures } from './review-figures.ts';
 
 /** Everything that the exported page shows, from a history and its review. */
 export function pageOf(

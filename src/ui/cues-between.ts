@@ -1,9 +1,9 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { Cue } from '../terminal/cue.ts';
 import { inUnit } from '../training/mass.ts';
+import type { Model } from './model.ts';
 import { type Phase, phaseOf, placeOf } from './phase.ts';
 import { plannedSet } from './set-plan.ts';
-import type { Model } from './ui-state.ts';
 import { countText } from './words.ts';
 
 /** Shorter rests need no word on the way. */

@@ -4,10 +4,11 @@ import type { SetNumbers } from '../session/events.ts';
 import { worksOf } from '../session/next-set.ts';
 import type { DoneSet, SessionState } from '../session/state.ts';
 import { massNumber, massOf, readQuantity, type Unit } from '../training/mass.ts';
+import type { Model } from './model.ts';
 import { draftOf } from './outcome.ts';
 import type { Phase } from './phase.ts';
 import { plannedSet } from './set-plan.ts';
-import type { Field, Model, Typing } from './ui-state.ts';
+import type { Field, Typing } from './ui-state.ts';
 
 /** The set whose numbers the keys change. */
 export interface EntryTarget {

@@ -3,13 +3,13 @@ import { isPlain } from '../text/columns.ts';
 import { safeText } from '../text/safe-text.ts';
 import { footerLines, helpLines } from './footer.ts';
 import { indented, type Line, line } from './line.ts';
+import type { Model } from './model.ts';
 import type { Seen } from './outcome.ts';
 import { bannerLines, footRows, messageLines } from './page.ts';
 import { seenOf } from './screen.ts';
 import { moduleOf } from './screens.ts';
 import { targetLines, targetsOf } from './taps.ts';
 import { isTooSmall, tooSmallLines } from './too-small.ts';
-import type { Model } from './ui-state.ts';
 import { marginOf, windowOf } from './window.ts';
 
 /** A whole screen: exactly as many lines as the terminal has, none wider than it. */

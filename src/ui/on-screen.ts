@@ -7,7 +7,7 @@ import { enterModes, leaveModes, REPEATS_OFF, REPEATS_ON, writeLast } from '../t
 import { plainStdout } from '../terminal/plain-stdout.ts';
 import { terminalKind } from '../terminal/terminal-kind.ts';
 import { type SignalSource, waysOut } from '../terminal/ways-out.ts';
-import type { Size } from './ui-state.ts';
+import type { Size } from './model.ts';
 
 /** The terminal and what ends the program. */
 export interface ScreenPorts {

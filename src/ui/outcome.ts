@@ -5,9 +5,10 @@ import type { SessionCommand } from '../session/command.ts';
 import type { Answers } from '../settings/answers-schema.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import type { Gear } from '../training/gear.ts';
+import type { Model, UiState } from './model.ts';
 import type { Phase } from './phase.ts';
 import type { Destination } from './screen-after.ts';
-import type { Model, Screen, Typing, UiState } from './ui-state.ts';
+import type { Screen, Typing } from './ui-state.ts';
 
 /** What a key asks of the world outside the screens; carried out in one place. */
 export type Effect =

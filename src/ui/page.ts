@@ -2,9 +2,10 @@ import type { Coach } from '../lifter/coach.ts';
 import { SPOKEN_WIDTH } from '../report/table.ts';
 import { safeText } from '../text/safe-text.ts';
 import { BLANK, type Line, line, paragraph, span, textOf } from './line.ts';
+import type { Model } from './model.ts';
 import { type Acting, type Outcome, type Seen, show } from './outcome.ts';
 import { HELP, type KeyRow, type ScreenModule } from './screen.ts';
-import type { Model, Screen, ScreenKind } from './ui-state.ts';
+import type { Screen, ScreenKind } from './ui-state.ts';
 import { marginOf, TARGET_ROWS, windowOf } from './window.ts';
 
 /** A screen that is read by scrolling. */

@@ -3,7 +3,7 @@ import type { SetPlace } from '../session/events.ts';
 import { stageNow, untilMeant } from '../session/stage-now.ts';
 import type { RunningRest, SessionState } from '../session/state.ts';
 import { elapsedMs, type Reading } from '../training/reading.ts';
-import type { Model } from './ui-state.ts';
+import type { Model } from './model.ts';
 
 /** Where the session stands at an instant, as the screens tell it apart. */
 export type Phase = PhaseOf & {

@@ -1,12 +1,12 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import { elapsedMs } from '../training/reading.ts';
+import type { Model } from './model.ts';
 import { type Acting, ask, type Outcome, show, tell } from './outcome.ts';
 import { DIGITS, type KeyRow, keyName, mayNow, seenOf } from './screen.ts';
 import { keysOf, moduleOf } from './screens.ts';
 import { targetAt, targetsOf } from './taps.ts';
 import { isTooSmall } from './too-small.ts';
-import type { Model } from './ui-state.ts';
 
 /** What a key leads to: the next state of the screens, and what is asked of the world. */
 export function press(model: Model, key: Key, coach: Coach): Outcome {

@@ -5,10 +5,11 @@ import { progressCode, tapMode, titleCode } from '../terminal/modes.ts';
 import { speechProgram } from '../terminal/speech.ts';
 import { terminalKind } from '../terminal/terminal-kind.ts';
 import { App } from './app.tsx';
+import type { Model } from './model.ts';
 import { onScreen, type ScreenPorts } from './on-screen.ts';
 import { phaseOf } from './phase.ts';
 import { createStore } from './store.ts';
-import type { Model, Screen } from './ui-state.ts';
+import type { Screen } from './ui-state.ts';
 import { countdownText } from './words.ts';
 
 export interface AppPorts extends ScreenPorts {

@@ -1,9 +1,10 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { Key } from '../terminal/key-decoder.ts';
 import type { Line } from './line.ts';
+import type { Model } from './model.ts';
 import { type Act, type Acting, ask, type Outcome, RUNNER, type Seen, show } from './outcome.ts';
 import { phaseOf } from './phase.ts';
-import type { Model, Screen } from './ui-state.ts';
+import type { Screen } from './ui-state.ts';
 
 /** What a key is called in the tables and on the screen. */
 export type KeyName = string;

@@ -8,12 +8,13 @@ import type { Key } from '../terminal/key-decoder.ts';
 import { type Problem, problemText } from '../text/problem.ts';
 import { cuesBetween } from './cues-between.ts';
 import { typedCommands } from './entry.ts';
+import { atStart, type Model, type Size } from './model.ts';
 import { type Effect, RUNNER } from './outcome.ts';
 import { nextWake, phaseOf, placeOf } from './phase.ts';
 import { press } from './press.ts';
 import { saidOf } from './said.ts';
 import { beforeTraining, screenAfter } from './screen-after.ts';
-import { atStart, type Model, type Screen, type Size } from './ui-state.ts';
+import type { Screen } from './ui-state.ts';
 
 /** The world outside the screens, as far as they act on it. */
 export interface StorePorts {

@@ -1,8 +1,8 @@
 import { type Line, line } from './line.ts';
+import type { Size } from './model.ts';
 import type { Seen } from './outcome.ts';
 import { type KeyRow, labelOf } from './screen.ts';
 import { keysOf } from './screens.ts';
-import type { Size } from './ui-state.ts';
 import { marginOf, TARGET_ROWS } from './window.ts';
 
 /** A box under the finger, and the key that it stands for. */

@@ -1,5 +1,5 @@
 import { type Line, paragraph } from './line.ts';
-import type { Size } from './ui-state.ts';
+import type { Size } from './model.ts';
 
 /** The least that every screen fits. */
 export const LEAST: Size = { columns: 34, rows: 14 };

@@ -1,6 +1,5 @@
 import type { WeighIn } from '../journal/history.ts';
 import type { ProgramEdit, Sheet } from '../lifter/change-program.ts';
-import type { Choices, Offer } from '../lifter/coach.ts';
 import type { Advice, PastSession, ReviewPage, Weighing } from '../lifter/look-back.ts';
 import type { Today } from '../lifter/prepare.ts';
 import type { FindingWords } from '../lifter/rules.ts';
@@ -10,19 +9,12 @@ import type { StrengthOn } from '../progression/lift-strength.ts';
 import type { SetResult } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { LiftSummary } from '../report/lift-rows.ts';
-import type { SessionState } from '../session/state.ts';
 import type { Answers, Question } from '../settings/answers-schema.ts';
 import type { DiffLine } from '../text/line-diff.ts';
 import type { Lift } from '../training/lift.ts';
 import type { Quantity, Unit } from '../training/mass.ts';
-import type { Reading } from '../training/reading.ts';
 import type { Reason } from '../training/rule.ts';
 import type { FormState } from './gear/form-state.ts';
-
-export interface Size {
-  readonly columns: number;
-  readonly rows: number;
-}
 
 export type Field = 'count' | 'reserve' | 'load';
 
@@ -97,37 +89,6 @@ export type Screen =
   | SetUpScreen;
 
 export type ScreenKind = Screen['kind'];
-
-export interface UiState {
-  readonly screen: Screen;
-  /** The keys of here, laid over the screen. */
-  readonly help: { readonly scroll: number } | null;
-  /** One sentence about the last key: a problem, or why the key does nothing now. */
-  readonly message: string | null;
-  /** The key pressed last, to tell a key that is held or bounces from one that is meant. */
-  readonly lastKey: { readonly name: string; readonly at: Reading } | null;
-  /** Exercises whose pain of last time was asked about in this run. */
-  readonly painAsked: readonly number[];
-}
-
-/** All that a frame is drawn from. */
-export interface Model {
-  readonly ui: UiState;
-  readonly session: SessionState | null;
-  readonly now: Reading;
-  readonly size: Size;
-  readonly choices: Choices;
-  /** A better load for the sets that are left of the present exercise. */
-  readonly offer: Offer | null;
-}
-
-export const atStart = (screen: Screen): UiState => ({
-  screen,
-  help: null,
-  message: null,
-  lastKey: null,
-  painAsked: [],
-});
 
 /** The lifts that have results. */
 export interface LiftsScreen {
@@ -311,10 +272,3 @@ export type SetUpScreen =
   | { readonly kind: 'drafted'; readonly question: QuestionScreen; readonly scroll: number }
   /** Back to a question, which takes the gear over, or to the preview, before which it is kept. */
   | { readonly kind: 'gear'; readonly form: FormState; readonly back: QuestionScreen | null };
-
-/** Rows of a sheet in order: a day, then its exercises (null for the day's own row). */
-export const sheetRows = ({ program }: Sheet) =>
-  program.days.flatMap(({ exercises }, day) => [
-    { day, exercise: null },
-    ...exercises.map((_, exercise) => ({ day, exercise })),
-  ]);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readEvent } from '../../src/journal/records.ts';
+import { readEvent } from '../../src/journal/read-event.ts';
 import { importCsv } from '../../src/report/import-csv.ts';
 import { setsCsv } from '../../src/report/sets-csv.ts';
 import { fold } from '../../src/session/apply.ts';

@@ -2,7 +2,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, test } from 'vitest';
 import { firstQuestion } from '../../src/ui/first-question.ts';
-import type { Size } from '../../src/ui/ui-state.ts';
+import type { Size } from '../../src/ui/model.ts';
 import { LAPTOP, PHONE, Player } from './player.ts';
 import { type SceneOptions, scene } from './scene.ts';
 

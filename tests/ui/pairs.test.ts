@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Size } from '../../src/ui/ui-state.ts';
+import type { Size } from '../../src/ui/model.ts';
 import { LEAN_SPRING } from './lean-spring.ts';
 import { LAPTOP, PHONE, Player } from './player.ts';
 

@@ -2,9 +2,10 @@ import type { Cue } from '../../src/terminal/cue.ts';
 import { decodeKeys } from '../../src/terminal/key-decoder.ts';
 import { type Frame, frameOf } from '../../src/ui/frame.ts';
 import { textOf } from '../../src/ui/line.ts';
+import type { Size } from '../../src/ui/model.ts';
 import { spokenLines } from '../../src/ui/spoken/spoken-lines.ts';
 import { createStore, type Store } from '../../src/ui/store.ts';
-import type { Screen, Size } from '../../src/ui/ui-state.ts';
+import type { Screen } from '../../src/ui/ui-state.ts';
 import { type Scene, type SceneOptions, scene } from './scene.ts';
 
 export const LAPTOP: Size = { columns: 80, rows: 24 };

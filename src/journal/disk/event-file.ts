@@ -1,7 +1,8 @@
 import { basename, dirname, join } from 'node:path';
 import { Refusal } from '../../text/problem.ts';
 import { encodeLine } from '../lines.ts';
-import { type JournalEvent, readEvent } from '../records.ts';
+import { readEvent } from '../read-event.ts';
+import type { JournalEvent } from '../records.ts';
 import { crc32 } from './crc32.ts';
 import { type FileOnDisk, pathOf, readName } from './file-names.ts';
 import type { Files } from './files.ts';

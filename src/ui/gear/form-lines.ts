@@ -1,8 +1,8 @@
 import { hintLines } from '../hints.ts';
 import { BLANK, indented, type Line, line, paragraph, span, widthOf } from '../line.ts';
+import type { Size } from '../model.ts';
 import { shownKey } from '../screen.ts';
 import { isTooSmall, tooSmallLines } from '../too-small.ts';
-import type { Size } from '../ui-state.ts';
 import { marginOf, scrollTo, windowOf } from '../window.ts';
 import { FORM_KEYS, type FormKey } from './form-keys.ts';
 import { type FormRow, type ListPart, rowsOf } from './form-rows.ts';

@@ -3,9 +3,10 @@ import type { Unit } from '../../training/mass.ts';
 import { asPlannedTexts } from '../as-planned.ts';
 import { type EntryTarget, entryTarget, fieldsOf, fieldText, setsPutDown } from '../entry.ts';
 import { type Line, line, paragraph, type Span, span } from '../line.ts';
+import type { Model } from '../model.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { setsOfRole } from '../set-plan.ts';
-import type { Field, Model, Typing } from '../ui-state.ts';
+import type { Field, Typing } from '../ui-state.ts';
 import { placeText, savedText } from '../words.ts';
 import { exerciseEnd } from './exercise-end.ts';
 

@@ -5,9 +5,9 @@ import type { ExerciseState, SessionState } from '../../session/state.ts';
 import { rangeText } from '../../text/durations.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
+import type { Model } from '../model.ts';
 import type { Phase } from '../phase.ts';
 import { isTestSet, type PlannedSet, plannedSet } from '../set-plan.ts';
-import type { Model } from '../ui-state.ts';
 import { countdownText, countText, loadDigits, loadText, placeText } from '../words.ts';
 
 /** What the runner says largest. */

@@ -1,11 +1,11 @@
 import { asPlannedTexts } from '../as-planned.ts';
 import { entryTarget, fieldText } from '../entry.ts';
 import { textOf } from '../line.ts';
+import type { Model } from '../model.ts';
 import { draftOf, type Seen } from '../outcome.ts';
 import { OPEN } from '../page.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { testSetWords } from '../set-plan.ts';
-import type { Model } from '../ui-state.ts';
 import { savedText, secondsText } from '../words.ts';
 import { exerciseEnd } from './exercise-end.ts';
 import { headline } from './headline.ts';

@@ -5,9 +5,10 @@ import { markedTexts, moving } from '../list.ts';
 import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { OPEN, titled } from '../page.ts';
 import { backBy, type ScreenModule, textTyped } from '../screen.ts';
-import { type Screen, type SheetScreen, sheetRows } from '../ui-state.ts';
+import type { Screen, SheetScreen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
 import { edited } from './program.ts';
+import { sheetRows } from './sheet-lines.ts';
 
 type AddLift = Extract<Screen, { kind: 'add-lift' }>;
 

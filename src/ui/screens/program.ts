@@ -4,9 +4,9 @@ import { markedTexts, moving } from '../list.ts';
 import { type Act, type Acting, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { OPEN } from '../page.ts';
 import { backBy, HELP, type KeyRow, type ScreenModule } from '../screen.ts';
-import { type SheetScreen, sheetRows } from '../ui-state.ts';
+import type { SheetScreen } from '../ui-state.ts';
 import { FINDINGS_KEY } from './findings.ts';
-import { sheetLines } from './sheet-lines.ts';
+import { sheetLines, sheetRows } from './sheet-lines.ts';
 
 /** From the preview: the program, to look at and to change. */
 export const PROGRAM_KEY: KeyRow = {

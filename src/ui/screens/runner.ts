@@ -7,6 +7,7 @@ import { columnsOf } from '../../text/columns.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
+import type { Model } from '../model.ts';
 import type { Seen } from '../outcome.ts';
 import { messageLines } from '../page.ts';
 import { type Phase, placeOf } from '../phase.ts';
@@ -20,7 +21,7 @@ import { runnerTexts } from '../runner/spoken.ts';
 import type { ScreenModule } from '../screen.ts';
 import { testSetWords } from '../set-plan.ts';
 import { type Block, block, stacked } from '../stack.ts';
-import type { Model, Screen } from '../ui-state.ts';
+import type { Screen } from '../ui-state.ts';
 import { loadText, minutesText, secondsText } from '../words.ts';
 
 /** Rows that block digits may take at a height of screen. */

@@ -97,3 +97,10 @@ function beside(left: Line, right: Line, columns: number): Line {
   if (right.length === 0) return left;
   return [...left, span(' '.repeat(Math.max(0, columns - widthOf(left)) + 2)), ...right];
 }
+
+/** Rows of a sheet in order: a day, then its exercises (null for the day's own row). */
+export const sheetRows = ({ program }: Sheet) =>
+  program.days.flatMap(({ exercises }, day) => [
+    { day, exercise: null },
+    ...exercises.map((_, exercise) => ({ day, exercise })),
+  ]);

@@ -2,11 +2,11 @@ import type { Coach } from '../../lifter/coach.ts';
 import { safeText } from '../../text/safe-text.ts';
 import { footerHints, type HelpRow, helpRows } from '../footer.ts';
 import { textOf } from '../line.ts';
+import type { Model } from '../model.ts';
 import type { Seen } from '../outcome.ts';
 import { bannerLines, OPEN } from '../page.ts';
 import { seenOf } from '../screen.ts';
 import { moduleOf } from '../screens.ts';
-import type { Model } from '../ui-state.ts';
 import { spokenKeys, spokenWords } from './spoken-words.ts';
 
 /** A screen as sentences, in the order in which they should be spoken. */

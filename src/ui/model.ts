@@ -1,0 +1,40 @@
+import type { Choices, Offer } from '../lifter/coach.ts';
+import type { SessionState } from '../session/state.ts';
+import type { Reading } from '../training/reading.ts';
+import type { Screen } from './ui-state.ts';
+
+export interface Size {
+  readonly columns: number;
+  readonly rows: number;
+}
+
+export interface UiState {
+  readonly screen: Screen;
+  /** The keys of here, laid over the screen. */
+  readonly help: { readonly scroll: number } | null;
+  /** One sentence about the last key: a problem, or why the key does nothing now. */
+  readonly message: string | null;
+  /** The key pressed last, to tell a key that is held or bounces from one that is meant. */
+  readonly lastKey: { readonly name: string; readonly at: Reading } | null;
+  /** Exercises whose pain of last time was asked about in this run. */
+  readonly painAsked: readonly number[];
+}
+
+/** All that a frame is drawn from. */
+export interface Model {
+  readonly ui: UiState;
+  readonly session: SessionState | null;
+  readonly now: Reading;
+  readonly size: Size;
+  readonly choices: Choices;
+  /** A better load for the sets that are left of the present exercise. */
+  readonly offer: Offer | null;
+}
+
+export const atStart = (screen: Screen): UiState => ({
+  screen,
+  help: null,
+  message: null,
+  lastKey: null,
+  painAsked: [],
+});
