@@ -84,7 +84,7 @@ function aboutKit(call: Call, lifter: Lifter, named: string): number {
   if (changed) {
     const problems = gearProblems(changed);
     if (problems.length > 0) throw new Refusal(...problems);
-    lifter.journal().record({ type: 'kit-kept', name, gear: gearSchema.parse(changed) });
+    lifter.journal().record({ type: 'kit-kept', name, gear: gearSchema().parse(changed) });
     call.tell(`Kept as the kit ${name}: j on the preview, or --kit, trains with it for a day.`);
   }
   const gear = changed ?? before;

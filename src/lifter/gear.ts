@@ -2,14 +2,13 @@ import type { PrescribedExercise } from '../progression/prescription.ts';
 import { rackFor } from '../progression/rack.ts';
 import type { LoadedSet } from '../session/state.ts';
 import { gearSchema } from '../settings/gear-schema.ts';
-import { type Problem, Refusal } from '../text/problem.ts';
+import { orProblem, type Problem, Refusal } from '../text/problem.ts';
 import { gearProblems } from '../training/check-gear.ts';
 import { type Equipment, NOTHING_LOADED, type SetUp, setUp } from '../training/equipment.ts';
 import type { Gear, PlateKind } from '../training/gear.ts';
 import { nextAbove, nextBelow } from '../training/loads.ts';
 import { type Mass, readsAs, type Unit } from '../training/mass.ts';
 import { platePicture } from '../training/plate-picture.ts';
-import { orProblem } from './once.ts';
 import type { Lifter } from './open-lifter.ts';
 import type { KeepSettings } from './ports.ts';
 
@@ -131,7 +130,7 @@ export function keepGear(
 ): Problem | null {
   const problems = gearProblems(gear);
   if (problems.length > 0) throw new Refusal(...problems);
-  lifter.journal().record({ type: 'gear-set', gear: gearSchema.parse(gear) });
+  lifter.journal().record({ type: 'gear-set', gear: gearSchema().parse(gear) });
   return orProblem(() => {
     keepSettings({ gear });
     return null;

@@ -4,8 +4,8 @@ import type { Journal } from '../journal/disk/journal.ts';
 import { openJournal } from '../journal/disk/open-journal.ts';
 import { type Folders, foldersFor } from '../settings/folders.ts';
 import { readSettings, type SettingsRead } from '../settings/read-settings.ts';
+import { once } from '../text/once.ts';
 import type { Gear } from '../training/gear.ts';
-import { once } from './once.ts';
 import { localDay, type Ports } from './ports.ts';
 
 /**

@@ -5,6 +5,7 @@ import { fileProblemText } from '../program/file-problem.ts';
 import type { Program } from '../program/program.ts';
 import { readProgramFile } from '../program/read-file.ts';
 import type { Circumstances } from '../progression/past.ts';
+import { lastOf, once } from '../text/once.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { defaultGear } from '../training/default-gear.ts';
 import type { Gear } from '../training/gear.ts';
@@ -12,7 +13,6 @@ import type { Unit } from '../training/mass.ts';
 import { keptProgram } from './kept-program.ts';
 import { kitNamed, kitNow, kitsOf } from './kits.ts';
 import { type LifterFiles, openLifterFiles } from './lifter-files.ts';
-import { lastOf, once } from './once.ts';
 import type { Ports } from './ports.ts';
 import {
   chooseProgram,

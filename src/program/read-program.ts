@@ -26,7 +26,7 @@ export function readProgram(text: string, file: string): ReadProgram {
   if (typeof yaml.value !== 'object' || yaml.value === null || Array.isArray(yaml.value)) {
     return { ok: false, problems: [inFile(noProgram(yaml.value))] };
   }
-  const head = readPart(headSchema, yaml, yaml.value);
+  const head = readPart(headSchema(), yaml, yaml.value);
   const own = readLifts(yaml);
   const unit = valueAt(yaml.value, ['unit']) === 'lb' ? 'lb' : 'kg';
   const { days, problems: dayProblems } = readDays(yaml, own, unit);
@@ -88,7 +88,7 @@ function readLifts(yaml: YamlText) {
     return { lifts, unread, problems };
   for (const [key, found] of Object.entries(own)) {
     const path = ['lifts', key];
-    const read = readPart(liftSchema, yaml, found, path);
+    const read = readPart(liftSchema(), yaml, found, path);
     problems.push(...read.problems);
     const lift = read.value && buildLift(key, read.value, CATALOGUE.get(key) ?? null);
     if (lift instanceof Wrong) {
@@ -110,7 +110,7 @@ function readDays(
     const path = ['days', day];
     const exercises = listAt(yaml, [...path, 'exercises']).map((written, index) => {
       const here = [...path, 'exercises', index];
-      const read = readPart(exerciseSchema, yaml, written, here);
+      const read = readPart(exerciseSchema(), yaml, written, here);
       problems.push(...read.problems);
       // An exercise is not blamed for a lift of the program's own that could not be read.
       if (!read.value || unread.has(read.value.lift)) return null;

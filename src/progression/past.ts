@@ -21,6 +21,9 @@ export interface SetResult {
   readonly entered: Entered;
 }
 
+/** What a past result keeps of its plan: all but what was said of it. */
+export type DoneExercise = Omit<PrescribedExercise, 'why' | 'last' | 'warmUp' | 'askPain'>;
+
 /** One exercise of one session, as it was prescribed and as it was done. */
 export interface Result {
   readonly session: string;
@@ -30,7 +33,7 @@ export interface Result {
   readonly date: Temporal.PlainDate;
   readonly program: string;
   readonly day: string;
-  readonly exercise: PrescribedExercise;
+  readonly exercise: DoneExercise;
   /** Work sets in order; of a cluster the lead set, then its mini-sets. Never warm-ups. */
   readonly sets: readonly SetResult[];
   /** Every prescribed set was done, or the cluster reached its own end. */

@@ -1,8 +1,9 @@
 import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import type * as z from 'zod';
 import { diskWords } from '../text/disk-words.ts';
 import type { Problem } from '../text/problem.ts';
-import { DEFAULT_SETTINGS, type Settings, settingsSchema } from './settings.ts';
+import { DEFAULT_SETTINGS, SETTING_SCHEMAS, type Settings } from './settings.ts';
 
 export const SETTINGS_NAME = 'settings';
 export const LAST_GOOD_NAME = 'settings.last-good';
@@ -94,16 +95,16 @@ function readOne(path: string): OneFile {
   if (data === null || typeof data !== 'object' || Array.isArray(data)) {
     return { kind: 'bad', found: 'it is no list of settings' };
   }
-  const fields: Readonly<Record<string, { safeParse: (value: unknown) => { success: boolean } }>> =
-    settingsSchema.shape;
+  const schemas: Readonly<Record<string, () => z.ZodType>> = SETTING_SCHEMAS;
   const understood: Record<string, unknown> = {};
   const foreign: Record<string, unknown> = {};
   const odd: string[] = [];
   for (const [key, value] of Object.entries(data)) {
-    const field = Object.hasOwn(fields, key) ? fields[key] : undefined;
-    const isUnderstood = field?.safeParse(value).success === true;
-    (isUnderstood ? understood : foreign)[key] = value;
-    if (field && !isUnderstood) odd.push(`${key}: ${JSON.stringify(value).slice(0, 60)}`);
+    const schema = Object.hasOwn(schemas, key) ? schemas[key] : undefined;
+    const read = schema?.().safeParse(value);
+    if (read?.success) understood[key] = read.data;
+    else foreign[key] = value;
+    if (read?.success === false) odd.push(`${key}: ${JSON.stringify(value).slice(0, 60)}`);
   }
-  return { kind: 'good', settings: settingsSchema.parse(understood), foreign, odd };
+  return { kind: 'good', settings: { ...DEFAULT_SETTINGS, ...understood }, foreign, odd };
 }

@@ -16,7 +16,7 @@ import { type Settings, settingsSchema } from './settings.ts';
 export function writeSettings(folder: string, change: Partial<Settings>): Settings {
   const path = join(folder, `${SETTINGS_NAME}.json`);
   const before = readSettings(folder);
-  const wanted = settingsSchema.parse({ ...before.settings, ...change });
+  const wanted = settingsSchema().parse({ ...before.settings, ...change });
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     if (before.isDamaged && existsSync(path))

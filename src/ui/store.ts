@@ -1,11 +1,10 @@
 import type { Coach } from '../lifter/coach.ts';
-import { orProblem } from '../lifter/once.ts';
 import type { Clock } from '../lifter/ports.ts';
 import { isStale } from '../lifter/run-session.ts';
 import type { SessionCommand } from '../session/command.ts';
 import type { Cue } from '../terminal/cue.ts';
 import type { Key } from '../terminal/key-decoder.ts';
-import { type Problem, problemText } from '../text/problem.ts';
+import { orProblem, type Problem, problemText } from '../text/problem.ts';
 import { cuesBetween } from './cues-between.ts';
 import { typedCommands } from './entry.ts';
 import { atStart, type Model, type Size } from './model.ts';

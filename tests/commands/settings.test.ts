@@ -23,10 +23,12 @@ test('every setting is shown with its value, and what it can be', async () => {
 test('a row can name every value that its setting may have, and no other', () => {
   for (const { name, values, change, read } of SETTING_ROWS) {
     for (const value of values) {
-      const settings = settingsSchema.parse(change(value));
+      const settings = settingsSchema().parse({ ...DEFAULT_SETTINGS, ...change(value) });
       expect([name, read(settings)]).toEqual([name, value]);
     }
-    expect(settingsSchema.safeParse(change('another value')).success).toBe(
+    expect(
+      settingsSchema().safeParse({ ...DEFAULT_SETTINGS, ...change('another value') }).success,
+    ).toBe(
       // What is not yes is no, for a switch.
       values.length === 2 && values.includes('yes'),
     );

@@ -26,7 +26,7 @@ test('every lift could stand in a program file as it is', () => {
       form: lift.form,
       ...(lift.caution === null ? {} : { caution: lift.caution }),
     };
-    const read = liftSchema.safeParse(written);
+    const read = liftSchema().safeParse(written);
     expect(read.error?.issues, lift.key).toBeUndefined();
     expect(buildLift(lift.key, read.data ?? {}, lift), lift.key).toEqual(lift);
   }

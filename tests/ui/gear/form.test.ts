@@ -159,7 +159,7 @@ test('whatever is pressed, the gear fits its schema and the screen fits the term
     fc.property(anyKeys, fc.constantFrom(...SIZES), (names, size) => {
       const fingers = new Fingers();
       for (const name of names) fingers.keys(name.length > 1 ? `<${name}>` : name);
-      expect(gearSchema.safeParse(fingers.gear).success).toBe(true);
+      expect(gearSchema().safeParse(fingers.gear).success).toBe(true);
       const lines = formLines(fingers.state, size);
       expect(lines).toHaveLength(size.rows);
       for (const one of lines) expect(widthOf(one)).toBeLessThanOrEqual(size.columns);

@@ -1,5 +1,3 @@
-import { type Problem, Refusal } from '../text/problem.ts';
-
 /** Makes a value when it is first asked for, and gives the same one from then on. */
 export function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | null = null;
@@ -16,14 +14,4 @@ export function lastOf<Of extends readonly unknown[], T>(make: (...of: Of) => T)
     if (!last || last.of.some((one, at) => one !== of[at])) last = { of, made: make(...of) };
     return last.made;
   };
-}
-
-/** What `act` gives, or the problem where it is refused. Any other error is a bug and goes on. */
-export function orProblem<T>(act: () => T): T | Problem {
-  try {
-    return act();
-  } catch (error) {
-    if (error instanceof Refusal) return error.problems[0] ?? { what: error.message };
-    throw error;
-  }
 }
