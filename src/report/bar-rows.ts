@@ -24,8 +24,9 @@ export function barRows(
   width: number,
   glyphs: Glyphs,
 ): string[] {
-  const label = Math.min(16, Math.max(0, ...bars.map((bar) => columnsOf(bar.label))));
-  const text = Math.max(0, ...bars.map((bar) => columnsOf(bar.text)));
+  if (bars.length === 0) return [];
+  const label = Math.min(16, Math.max(...bars.map((bar) => columnsOf(bar.label))));
+  const text = Math.max(...bars.map((bar) => columnsOf(bar.text)));
   const columns = Math.min(40, width - label - text - 2);
   const most = Math.max(band[1], ...bars.map(({ value }) => value));
   const names = bars.map((bar) => {

@@ -126,3 +126,21 @@ describe('a line that is whole but not of this version is kept apart', () => {
     expect(decodeLine(line, crc32)).toEqual({ kind: 'newer', id: 'x:3', names: ['x:1', 's'] });
   });
 });
+
+test('bytes that are no UTF-8, and a mark of byte order, are damage even where the check value is right', () => {
+  const [line] = lines;
+  const json = line!.subarray(9, -1);
+  const withBytes = (...parts: readonly Uint8Array[]) => {
+    const given = Buffer.concat(parts);
+    const check = crc32(given).toString(16).padStart(8, '0');
+    return decodeLine(Buffer.concat([bytes(`${check} `), given]), crc32).kind;
+  };
+  const note = bytes(
+    '{"v":1,"seq":0,"id":"file:0","at":{"wall":0,"up":null,"boot":null},"zone":0,',
+  );
+  const [before, after] = [bytes('"type":"note-written","exercise":null,"text":"'), bytes('"}')];
+  expect(withBytes(json)).toBe('event');
+  expect(withBytes(note, before, bytes('ü'), after)).toBe('event');
+  expect(withBytes(note, before, Uint8Array.of(0xff), after)).toBe('damaged');
+  expect(withBytes(Uint8Array.of(0xef, 0xbb, 0xbf), json)).toBe('damaged');
+});

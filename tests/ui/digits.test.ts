@@ -53,3 +53,13 @@ describe('the size', () => {
     expect(blockDigits('12', 80, 4)).toBeNull();
   });
 });
+
+it('look so, in every size', async () => {
+  const pictures = FONTS.map(([name, shapes, tall]) => {
+    const rows = ['01234', '56789', ':.+-×'].map((text) =>
+      (dotsOf(text, { shapes, tall, scale: 1 }) ?? []).join('\n'),
+    );
+    return `${name}\n\n${rows.join('\n\n')}`;
+  });
+  await expect(`${pictures.join('\n\n')}\n`).toMatchFileSnapshot('frames/digits.txt');
+});

@@ -1,0 +1,195 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { AHome } from './a-home.ts';
+import { withDemoWeeks } from './demo-weeks.ts';
+
+/**
+ * What commands print, kept as text in `printed/`, a file a command: on twelve lived weeks, and in a
+ * home where nothing is kept yet. `-u` writes it anew, and you read the difference.
+ */
+const READING: Readonly<Record<string, readonly string[]>> = {
+  today: ['', '--day B', '--day C --minutes 30', '--minutes 20', '--day A --json', '--day Z'],
+  review: ['', '--weeks 12 --why', '--weeks 2 --json', '--weeks 0'],
+  history: [
+    '--last 6',
+    'back-squat',
+    'side-plank --last 3',
+    'bench-press --since 2026-11-16 --json',
+    '--search 2026-11-19 --last 3',
+    '--deleted',
+    'back-sqat --last 1',
+    'yoke-walk',
+    '--since someday',
+    '--last 0',
+  ],
+  check: ['', 'four-day', 'two-day --strict', 'three-day --json', 'nowhere.yaml'],
+  load: [
+    '82.5',
+    '83.1',
+    '185lb',
+    '20',
+    '12 --bar short',
+    '1000',
+    'heavy',
+    '100 --json',
+    '83.1 --json',
+  ],
+  estimate: [
+    '--load 100 --reps 5 --reserve 2',
+    '--load 225lb --reps 12',
+    '--load 60 --reps 20',
+    '--load 100 --reps 1 --json',
+    '--load 100 --reps 31',
+    '--load 100 --reps 5 --reserve 11',
+    '--reps 5',
+  ],
+  lifts: ['row', 'back-squat', 'rear delts', 'pull-up --json', 'sqat', 'qqqq'],
+  gear: ['', '--json'],
+  settings: ['', 'bell', 'bell perhaps', 'nothing yes', '--json'],
+  rehearse: [
+    '--weeks 1 --draws 2 --seed 5',
+    '--weeks 3 --draws 1 --minutes 45',
+    '--weeks 2 --draws 1 --lifter lean --loss 1.2 --minutes 30',
+    '--weeks 2 --draws 2 --compare 0.4 1',
+    '--weeks 1 --draws 1 --json',
+    '--weeks 0',
+    '--loss 9',
+    '--lifter giant',
+  ],
+  help: ['', 'weigh', 'import', 'cautions', 'nothing'],
+  doctor: ['', '--json'],
+  draft: [
+    '--minutes 5 --print',
+    '--days 3 --minutes 60 --print',
+    '--days 2 --minutes 30 --kit dumbbells --focus side-delts --print',
+    '--days 4 --minutes 45 --aim build --without deadlift --print',
+    '--days 2 --minutes 30 --best "back-squat=100kg for 5 leaving 2" --print',
+    '--days 9 --print',
+  ],
+};
+
+/** Commands that keep something, one after the other in a home of their own. */
+const KEEPING: Readonly<Record<string, readonly string[]>> = {
+  weigh: [
+    'weigh 82.4 --date 2026-11-20',
+    'weigh 82.4 --date 2026-11-20',
+    'weigh 181.6lb --date 2026-11-24',
+    'weigh 82 --waist 86',
+    'weigh --waist 34in --date yesterday',
+    'weigh 8.2',
+    'weigh 72',
+    'weigh 72 --sure',
+    'weigh 81.9 --json',
+    'weigh 82 --date 2026-11-26',
+    'weigh 82 --date 3/4/2026',
+    'weigh 82 --unit stone',
+    'weigh',
+    'history --ids',
+  ],
+  'own-gear': [
+    'gear --plates "20kg=4, 10kg=2, 1.25kg=2"',
+    'gear --bars "short bar=10kg" --collars "short bar=1kg"',
+    'gear --stacks "pulldown=5kg..100kg by 5kg"',
+    'gear --stacks "pulldown=heavy"',
+    'gear --safeties perhaps',
+    'gear --kit travel --dumbbells 10kg=2',
+    'gear --kit travel',
+    'gear --kit travel --forget',
+    'gear --defaults',
+    'gear --plates 20kg',
+    'gear',
+  ],
+  'own-settings': ['settings bell no', 'settings taps yes', 'settings theme dark', 'settings'],
+  'own-table': [
+    'import table.csv --dry-run',
+    'import table.csv --take',
+    'import table.csv --take',
+    'import readings.csv',
+    'import readings.csv --doubtful',
+    'import readings.csv',
+    'history',
+    'export --as csv',
+    'export --as csv --weigh-ins',
+    'export --as ics',
+    'export --as pdf',
+    'import nothing.csv',
+  ],
+};
+
+const FILES: Readonly<Record<string, string>> = {
+  'table.csv': `Date,Movement,Weight,Reps,RPE
+2026-11-16,Back squat,100,5,8
+2026-11-16,Back squat,100,5,8.5
+2026-11-16,Bench press,70,8,
+2026-11-18,Back squat,102.5,5,9
+2026-11-18,Juggling,10,5,9
+`,
+  'readings.csv': `date,body_mass,unit
+2026-11-10,82.5,kg
+2026-11-11,62.5,kg
+2026-11-12,82.3,kg
+2026-11-13,102.4,kg
+2026-11-14,82.2,kg
+2026-11-19,71,kg
+`,
+};
+
+const words = (line: string): string[] =>
+  [...line.matchAll(/"([^"]*)"|\S+/g)].map(([all, quoted]) => quoted ?? all);
+
+async function printed(home: AHome, line: string): Promise<string> {
+  const { status, out, err } = await home.run(...words(line));
+  const told = [
+    `$ holdfast ${line}`.trimEnd(),
+    out,
+    err && `(beside it) ${err}`,
+    `(ends with ${status})`,
+  ];
+  return (
+    told
+      .filter(Boolean)
+      .map((text) => text.trimEnd())
+      .join('\n')
+      .replaceAll(home.folder, '~')
+      // Chance makes ids, and a clock that every look moves on the stamps of a calendar.
+      .replace(/(amend | {2})[0-9a-z]+:(\d+)\b/g, '$1(id):$2')
+      .replace(/DTSTAMP:\w+/g, 'DTSTAMP:(now)')
+  );
+}
+
+async function inTurn(home: AHome, lines: readonly string[]): Promise<string> {
+  const texts: string[] = [];
+  for (const line of lines) texts.push(await printed(home, line));
+  return `${texts.join('\n\n')}\n`;
+}
+
+const lived = new AHome();
+const fresh = new AHome();
+const homes = [lived, fresh];
+beforeAll(() => withDemoWeeks(lived));
+afterAll(() => {
+  for (const home of homes) home.throwAway();
+});
+
+test.each(Object.entries(READING))('%s prints what is kept', async (name, all) => {
+  const lines = all.map((line) => `${name} ${line}`.trimEnd());
+  lived.columns = 80;
+  const wide = await inTurn(lived, lines);
+  lived.columns = 44;
+  const narrow = await inTurn(lived, lines.slice(0, 1));
+  const empty = await inTurn(fresh, lines.slice(0, 1));
+  const whole = `${wide}\nIn 44 columns\n\n${narrow}\nIn a new home\n\n${empty}`;
+  await expect(whole).toMatchFileSnapshot(`printed/${name}.txt`);
+});
+
+test.each(Object.entries(KEEPING))(
+  '%s: what is kept, and what is said to it',
+  async (name, lines) => {
+    const home = new AHome();
+    homes.push(home);
+    home.writeSettings({ cautions: 'read', weightAdvice: 'yes' });
+    for (const [file, text] of Object.entries(FILES)) writeFileSync(join(home.folder, file), text);
+    await expect(await inTurn(home, lines)).toMatchFileSnapshot(`printed/${name}.txt`);
+  },
+);
