@@ -94,7 +94,7 @@ export function inTurn<One extends Pick<Paired, 'style'> & { readonly pair?: str
     const other = paired.findIndex(
       (each, index) => index > at && isOpen(index) && mayAlternate(one, each),
     );
-    if (other < 0) continue;
+    if (other === -1) continue;
     const word = free.shift();
     words[at] = word;
     words[other] = word;

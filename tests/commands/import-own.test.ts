@@ -200,6 +200,27 @@ describe('a table of the lifter’s own', () => {
     expect(out).toContain('Nothing is new.');
   });
 
+  test('a bar that held nothing is taken as it is written, less than nothing is not', async () => {
+    const text = 'date,exercise,kg,reps\n2026-03-02,bench,0,5\n2026-03-04,bench,-5,5\n';
+    const { out } = await home.run('import', table(text), '--take');
+    expect(out).toContain('nobody lifts -5: line 3');
+    expect((await home.run('history')).out).toMatch(/2026-03-02 +0 kg +5/);
+  });
+
+  test('a reading is laid beside the newest one before it, here or in the file', async () => {
+    for (const [mass, day] of [
+      ['90', '2026-05-01'],
+      ['80', '2026-11-01'],
+    ])
+      await home.run('weigh', mass!, '--date', day!, '--sure');
+    const readings = (...rows: readonly string[]) =>
+      table(`date,body weight\n${rows.join('\n')}\n`);
+    const one = await home.run('import', readings('2026-11-02,88'), '--take');
+    expect(one.out).toContain('1 unlikely weigh-in was left out: 88 kg on 2026-11-02');
+    const two = await home.run('import', readings('2026-11-03,79.5', '2026-11-04,79'), '--take');
+    expect(two.out).not.toContain('unlikely');
+  });
+
   test('goes on in the program from the range that the program has', async () => {
     const text = 'date,exercise,kg,reps,sets\n2026-11-20,back squat,100,8,3\n';
     await home.run('import', table(text), '--take', '--program', 'three-day');

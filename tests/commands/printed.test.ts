@@ -152,6 +152,7 @@ async function printed(home: AHome, line: string): Promise<string> {
       .map((text) => text.trimEnd())
       .join('\n')
       .replaceAll(home.folder, '~')
+      .replaceAll('\r\n', '\n')
       // Chance makes ids, and a clock that every look moves on the stamps of a calendar.
       .replace(/(amend | {2})[0-9a-z]+:(\d+)\b/g, '$1(id):$2')
       .replace(/DTSTAMP:\w+/g, 'DTSTAMP:(now)')

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { checkProgram } from '../../src/program/check/check-program.ts';
+import { doneText } from '../../src/program/done-text.ts';
 import { draftProgram } from '../../src/program/draft/draft-program.ts';
 import { readProgram } from '../../src/program/read-program.ts';
 import { KITS } from '../../src/training/kits.ts';
@@ -57,4 +58,23 @@ days:
       '19.5 sets for glutes',
     ]),
   );
+});
+
+it('is the same as before, so that no change of a draft goes unseen', async () => {
+  const drafts = SAMPLE.map((wishes) => {
+    const { program, chosen, givenUp } = draftProgram(wishes);
+    const days = program.days.map(({ name, exercises }) => {
+      const lifts = exercises.map(
+        (each) => `${each.lift.key} ${doneText(each)}${each.pair ? ` in turn ${each.pair}` : ''}`,
+      );
+      return `  ${name}: ${lifts.join('; ')}`;
+    });
+    const why = [...chosen, ...givenUp].map(({ rule, facts }) => {
+      const said = Object.values(facts).filter((fact) => typeof fact !== 'boolean');
+      return `${rule} ${said.join(' ')}`.trimEnd();
+    });
+    const title = `${wishes.days} × ${wishes.minutes} min, ${wishes.name}, ${wishes.aim}, ${wishes.hurts[0] ?? 'nothing'} hurts`;
+    return [title, ...days, `  ${why.join('; ')}`].join('\n');
+  });
+  await expect(`${drafts.join('\n\n')}\n`).toMatchFileSnapshot('drafts.txt');
 });

@@ -1,14 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { drawModel } from '../../src/rehearsal/draws.ts';
 import { LIFTER_MODEL, type LifterModel } from '../../src/rehearsal/lifter-model.ts';
+import { reallyLifted } from '../../src/rehearsal/play-session.ts';
 import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
 import {
   afterSets,
   dayLater,
   givenStrength,
   type MuscleCondition,
+  newLifter,
   settledCondition,
+  trueStrength,
 } from '../../src/rehearsal/simulated-lifter.ts';
+import { kilograms } from '../../src/training/mass.ts';
 import { varyModel } from './made-model.ts';
 
 const untrained: MuscleCondition = { fitness: 0, fatigue: 0, sets: [0, 0, 0, 0, 0, 0, 0] };
@@ -91,4 +95,15 @@ it('varies every number of the model, each within its bounds', () => {
     expect(share, name).not.toBe(1);
     expect(Math.abs(share - 1), name).toBeLessThanOrEqual(0.3);
   }
+});
+
+it('lifts nothing of a lift that it does not know, and the whole body where no share of it is told', () => {
+  const lifter = newLifter(LIFTER_MODEL, new Map([['row', 100]]));
+  expect(trueStrength(lifter, { lift: 'row', trains: { lats: 1 } })).toBe(100);
+  expect(trueStrength(lifter, { lift: 'curl', trains: { biceps: 1 } })).toBe(0);
+  const lifted = (loading: 'bodyweight' | 'barbell', bodyShare: number | null) =>
+    reallyLifted({ loading, bodyShare }, kilograms(10), kilograms(80)) / kilograms(1);
+  expect(lifted('bodyweight', null)).toBe(90);
+  expect(lifted('bodyweight', 0.65)).toBe(62);
+  expect(lifted('barbell', null)).toBe(10);
 });

@@ -1,3 +1,4 @@
+import { median } from 'd3-array';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
 import type { Program } from '../../src/program/program.ts';
@@ -169,6 +170,28 @@ it('adds up hard sets, minutes and moves week by week', () => {
     expect(kept).toBeGreaterThan(0.9);
     expect(hardSets.get('quads')).toBeGreaterThan(2);
   }
+});
+
+it('tells what is kept as the median of the compound lifts, and of every lift where none is one', () => {
+  const played = rehearse(threeDay, options({ weeks: 2 }));
+  const middleOf = (kinds: readonly string[], weeks: ReturnType<typeof weeksOf>) =>
+    weeks.map(({ tracks }) => {
+      const counted = tracks.filter(({ kind }) => kinds.includes(kind));
+      const byLift = new Map(counted.map(({ lift, kept }) => [lift, kept]));
+      return median(byLift.values());
+    });
+  const weeks = weeksOf(threeDay, played, FROM);
+  expect(weeks.map(({ kept }) => kept)).toEqual(middleOf(['compound'], weeks));
+  const small = {
+    ...threeDay,
+    days: threeDay.days.map((day) => ({
+      ...day,
+      exercises: day.exercises.filter(({ lift }) => lift.kind === 'isolation'),
+    })),
+  };
+  const others = weeksOf(small, rehearse(small, options({ weeks: 1 })), FROM);
+  expect(others.map(({ kept }) => kept)).toEqual(middleOf(['isolation'], others));
+  expect(others[0]?.tracks.length).toBeGreaterThan(2);
 });
 
 describe('a rehearsed history', () => {

@@ -25,6 +25,10 @@ describe('the exported page', () => {
     expect(html).not.toMatch(/<script|<link|<img|<iframe|\b(?:src|href)=|url\(|https?:|@import/i);
   });
 
+  it('is the same as before, so that no change of a picture goes unseen', async () => {
+    await expect(`${html.replaceAll('><', '>\n<')}\n`).toMatchFileSnapshot('page.txt');
+  });
+
   it('draws every picture, says what it shows, and gives its numbers as a table', () => {
     const pictures = html.match(/<svg role="img" aria-label="[^"]+"/g) ?? [];
     // Body weight, kept against lost, two lifts, two muscles.
