@@ -26,7 +26,7 @@ test('the form changes the gear, saves it, and leaves the terminal as it was', a
 test('what is not saved leaves nothing behind', async () => {
   const terminal = home.open(['gear', '--edit'], SIZES.upright);
   await terminal.until('Your gear');
-  await terminal.press('x', 'not saved');
+  await terminal.press('d', 'not saved');
   terminal.send('\u0003');
   expect((await terminal.end()).exitCode).toBe(130);
   expect(home.events()).toEqual([]);

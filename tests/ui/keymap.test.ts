@@ -59,3 +59,46 @@ describe('a key that does nothing now says why', () => {
     expect(new Player().atFirstSet().keys('  ').screen()).toContain('b set before');
   });
 });
+
+/** What a letter does, in the words of the screens that have it; where they are not one thing, it is seen here. */
+it('letters mean what they meant before', async () => {
+  const words = new Map<string, Map<string, string[]>>();
+  const say = (letter: string, label: string, where: string) => {
+    const labels = words.get(letter) ?? new Map<string, string[]>();
+    labels.set(label, [...(labels.get(label) ?? []), where]);
+    words.set(letter, labels);
+  };
+  for (const kind of KINDS) {
+    for (const { keys, label } of SCREENS[kind].keys) {
+      const told = typeof label === 'string' ? label : '(by what is chosen)';
+      for (const key of keys) if (/^[a-z]$/.test(key)) say(key, told, kind);
+    }
+  }
+  const lines = [...words]
+    .toSorted()
+    .flatMap(([letter, labels]) => [
+      letter,
+      ...[...labels].map(([label, kinds]) => `  ${label}: ${kinds.join(', ')}`),
+    ]);
+  await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot('frames/letters.txt');
+});
+
+it('takes away by d, brings back by u, and goes to the program by e, wherever that can be done', () => {
+  const lettersOf = (word: RegExp) =>
+    new Set(
+      KINDS.flatMap((kind) =>
+        SCREENS[kind].keys.flatMap(({ keys, label }) =>
+          typeof label === 'string' && word.test(label)
+            ? keys.filter((key) => /^[a-z]$/.test(key))
+            : [],
+        ),
+      ),
+    );
+  expect([...lettersOf(/^(delete|remove|take out|leave out)/)]).toEqual(['d']);
+  expect([...lettersOf(/^undo/)]).toEqual(['u']);
+  expect([...lettersOf(/the program$/)]).toEqual(['e']);
+  expect([...lettersOf(/pain|hurts/)]).toEqual(['m']);
+  expect([...lettersOf(/^why/)]).toEqual(['w']);
+  expect([...lettersOf(/history|readings/)]).toEqual(['h']);
+  expect([...lettersOf(/^add/)]).toEqual(['a']);
+});

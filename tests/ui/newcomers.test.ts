@@ -107,7 +107,7 @@ test('a joint that is marked keeps every lift that loads it hard out of the prog
   asked.keys('<down><enter>');
   expect(asked.screen()).toContain('[x] shoulder');
   expect(asked.screen()).toContain('Spare the shoulder');
-  asked.keys('p');
+  asked.keys('e');
   const { screen } = asked.store.model().ui;
   if (screen.kind !== 'drafted') throw new Error(screen.kind);
   const { program } = asked.scene.coach.drafting.draft(screen.question.answers);
@@ -136,13 +136,13 @@ test('a best that is told gives the first load, and its lift is known afterwards
 test('the program is only written once it is taken, and another one never in its place', () => {
   const player = readCautions(newcomer());
   const folder = join(player.scene.lifter.folders.data, 'programs');
-  player.keys('p');
+  player.keys('e');
   expect(existsSync(folder)).toBe(false);
   player.keys('<enter>');
   expect(readdirSync(folder)).toContain('my-three-days.yaml');
   player.keys('nn');
   expect(at(player)).toBe('aim');
-  player.keys('p<enter>');
+  player.keys('e<enter>');
   expect(readdirSync(folder)).toContain('my-three-days-2.yaml');
   expect(player.screen()).toContain('My three days 2');
   const next = player.scene.again();

@@ -37,7 +37,7 @@ export const FORM_KEYS: readonly FormKey[] = [
   { act: 'save', keys: ['s'], label: 'save', footer: true },
   { act: 'leave', keys: ['esc', 'q'], label: 'leave', footer: true },
   { act: 'add', keys: ['a'], label: 'add', footer: true },
-  { act: 'remove', keys: ['x', 'delete'], label: 'remove', footer: true },
+  { act: 'remove', keys: ['d', 'delete'], label: 'remove', footer: true },
   { act: 'undo', keys: ['u'], label: 'undo', footer: true },
   { act: 'next-field', keys: ['tab'], label: 'next value', footer: true },
   { act: 'field-before', keys: ['shift-tab'], label: 'value before', footer: false },

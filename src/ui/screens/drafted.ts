@@ -65,7 +65,7 @@ export const DRAFTED_SCREEN = pageScreen<DraftedScreen>({
       keys: ['esc', 'left', 'backspace'],
     }),
     {
-      keys: ['a'],
+      keys: ['n'],
       label: 'answer anew',
       footer: 6,
       press: (acting) => {

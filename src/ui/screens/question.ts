@@ -89,7 +89,7 @@ export const QUESTION_SCREEN: ScreenModule<QuestionScreen> = {
       keys: ['esc', 'left', 'backspace'],
     }),
     {
-      keys: ['p'],
+      keys: ['e'],
       label: 'to the program',
       footer: 3,
       press: (acting) => goTo(acting, acting.screen, { ...acting.screen.answers, at: 'program' }),

@@ -121,7 +121,7 @@ test('things are added as the options write them, and the cursor goes there', ()
 
 test('a thing is removed, and everything is undone step by step', () => {
   const before = defaultGear('kg');
-  const fingers = new Fingers(before).at('bar').keys('x').at('plate 20 kg').keys('<right>');
+  const fingers = new Fingers(before).at('bar').keys('d').at('plate 20 kg').keys('<right>');
   expect(fingers.gear.bars).toEqual([]);
   expect(fingers.keys('uu').gear).toEqual(before);
   expect(fingers.keys('u').state.message).toContain('Nothing is left to undo');
