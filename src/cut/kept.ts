@@ -1,7 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import { strengthOfLifts } from '../progression/lift-strength.ts';
-import type { Past } from '../progression/past.ts';
-import type { PrescribedExercise } from '../progression/prescription.ts';
+import type { DoneExercise, Past } from '../progression/past.ts';
 import { sharesOf } from '../strength/strength-change.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { daysBetween } from './cut-start.ts';
@@ -82,9 +81,9 @@ function presentLifts(
   past: Past,
   cutFrom: Temporal.PlainDate,
   on: Temporal.PlainDate,
-): ReadonlyMap<string, PrescribedExercise> {
+): ReadonlyMap<string, DoneExercise> {
   const since = cutFrom.subtract({ days: CUT_LIMITS.daysBefore });
-  const present = new Map<string, { exercise: PrescribedExercise; date: Temporal.PlainDate }>();
+  const present = new Map<string, { exercise: DoneExercise; date: Temporal.PlainDate }>();
   for (const { exercise, date, sets } of past.results) {
     if (exercise.counts !== 'reps' || sets.length === 0) continue;
     if (Temporal.PlainDate.compare(date, since) < 0) continue;

@@ -5,6 +5,7 @@ import type { SessionEvent, Stamp } from '../session/events.ts';
 import { inForce } from '../session/in-force.ts';
 import { localDate } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
+import { dateOfText } from '../training/day-number.ts';
 import type { Gear } from '../training/gear.ts';
 import {
   compareRanked,
@@ -265,14 +266,14 @@ type Event<Type extends Loose['event']['type']> = Extract<Loose['event'], { type
 const weighIn = ({ id, mass, on, at }: Event<'weighed'>): WeighIn => ({
   id,
   mass,
-  date: Temporal.PlainDate.from(on),
+  date: dateOfText(on),
   at: at.wall,
 });
 
 const waistReading = ({ id, length, on }: Event<'waist-measured'>): WaistReading => ({
   id,
   length,
-  date: Temporal.PlainDate.from(on),
+  date: dateOfText(on),
 });
 
 const decision = ({ rule, answer, subject, at, zone }: Event<'decided'>): Decision => ({

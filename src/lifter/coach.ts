@@ -1,4 +1,4 @@
-import type { Decision } from '../progression/past.ts';
+import type { Decision, DoneExercise } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SessionCommand } from '../session/command.ts';
 import type { Settings } from '../settings/settings.ts';
@@ -65,7 +65,7 @@ export interface Coach {
   /** A better load for the sets that are left of exercise `index` of the live session, if there is one. */
   readonly offer: (index: number) => Offer | null;
   /** Loads near `wish`, in the exercise's own basis. */
-  readonly nearestLoads: (exercise: PrescribedExercise, wish: Mass) => NearLoads;
+  readonly nearestLoads: (exercise: DoneExercise, wish: Mass) => NearLoads;
   readonly reasonWords: (reason: Reason) => ReasonShown;
   /** Of the live session, once it is closed. */
   readonly review: () => SessionReview;

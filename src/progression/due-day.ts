@@ -2,7 +2,7 @@ import type { Day, Program } from '../program/program.ts';
 import { andText } from '../text/words.ts';
 import type { Reason } from '../training/rule.ts';
 import { atSamePlace } from './in-program.ts';
-import type { Circumstances, Past, SessionDone } from './past.ts';
+import type { Circumstances, DoneExercise, Past, SessionDone } from './past.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
 import { restAdvice } from './rest-advice.ts';
 import { because } from './rules/progression-rules.ts';
@@ -24,7 +24,7 @@ export interface DueDay {
 
 export interface Begun {
   readonly session: string;
-  readonly done: readonly PrescribedExercise[];
+  readonly done: readonly DoneExercise[];
 }
 
 /** A day begun longer ago than this is done anew, from its first exercise. Ours. */

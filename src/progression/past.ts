@@ -2,6 +2,7 @@ import type { Temporal } from 'temporal-polyfill';
 import type { Aim } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Mass } from '../training/mass.ts';
+import type { Reason } from '../training/rule.ts';
 import type { PrescribedExercise } from './prescription.ts';
 
 /** How a set's numbers came to be: `as-planned` has not been seen by the lifter yet and never earns `up`. */
@@ -21,8 +22,11 @@ export interface SetResult {
   readonly entered: Entered;
 }
 
-/** What a past result keeps of its plan: all but what was said of it. */
-export type DoneExercise = Omit<PrescribedExercise, 'why' | 'last' | 'warmUp' | 'askPain'>;
+/** What a past result keeps of its plan: of what was said of it the keys of the rules. */
+export interface DoneExercise
+  extends Omit<PrescribedExercise, 'why' | 'last' | 'warmUp' | 'askPain'> {
+  readonly why: readonly Pick<Reason, 'rule'>[];
+}
 
 /** One exercise of one session, as it was prescribed and as it was done. */
 export interface Result {

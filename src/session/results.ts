@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import type { Result, SessionDone } from '../progression/past.ts';
+import type { DoneExercise, Result, SessionDone } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { elapsedMs } from '../training/reading.ts';
 import { isCluster, setsCounted, worksOf } from './next-set.ts';
@@ -32,7 +32,7 @@ function resultOf(work: LiftWork, state: SessionState, date: Result['date']): Re
     date,
     program: prescription.program,
     day: prescription.day,
-    exercise: work.judgedBy ?? work.prescribed,
+    exercise: doneExercise(work.judgedBy ?? work.prescribed),
     sets: work.done.map(({ id, load, count, reserve, failed, entered }) => ({
       id,
       load,
@@ -45,6 +45,17 @@ function resultOf(work: LiftWork, state: SessionState, date: Result['date']): Re
     pain: work.pain,
     lighter: prescription.lighter,
   };
+}
+
+/** Years of results are held: what was said of the plan stays with its session. */
+function doneExercise({
+  why,
+  last: _last,
+  warmUp: _warmUp,
+  askPain: _askPain,
+  ...exercise
+}: PrescribedExercise): DoneExercise {
+  return { ...exercise, why: why.map(({ rule }) => ({ rule })) };
 }
 
 /** A cluster whose lead set was deleted afterwards: its mini-sets alone tell nothing. */

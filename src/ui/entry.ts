@@ -1,3 +1,4 @@
+import type { DoneExercise } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SessionCommand } from '../session/command.ts';
 import type { SetNumbers } from '../session/events.ts';
@@ -14,7 +15,7 @@ import type { Field, Typing } from './ui-state.ts';
 export interface EntryTarget {
   /** Null: the set that is being lifted. */
   readonly of: DoneSet | null;
-  readonly exercise: PrescribedExercise;
+  readonly exercise: DoneExercise;
   readonly numbers: SetNumbers;
 }
 
@@ -67,7 +68,7 @@ function liftedTarget(
 }
 
 /** Fields of a set, in the order in which keys go through them. */
-export const fieldsOf = (exercise: PrescribedExercise): readonly Field[] =>
+export const fieldsOf = (exercise: DoneExercise): readonly Field[] =>
   exercise.counts === 'seconds' ? ['count', 'load'] : ['count', 'reserve', 'load'];
 
 /** What a field shows: what was typed, else the set's number. */

@@ -1,3 +1,4 @@
+import type { DoneExercise } from '../progression/past.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import { countsWords, loadWords } from '../progression/set-words.ts';
 import type { SetNumbers, SetPlace } from '../session/events.ts';
@@ -19,11 +20,11 @@ export function secondsText(seconds: number): string {
 export const minutesText = (ms: number): string => `${Math.max(0, Math.round(ms / 60_000))} min`;
 
 /** A load in the words of its basis: `80 kg`, `12 kg a hand`, `body weight + 10 kg`. */
-export const loadText = (load: Mass, { loading }: PrescribedExercise, unit: Unit): string =>
+export const loadText = (load: Mass, { loading }: DoneExercise, unit: Unit): string =>
   loadWords(load, BASIS[loading], unit);
 
 /** The load for block digits: `80`, `+10`, `-5`; empty for body weight alone. */
-export function loadDigits(load: Mass, exercise: PrescribedExercise, unit: Unit): string {
+export function loadDigits(load: Mass, exercise: DoneExercise, unit: Unit): string {
   const digits = massNumber(load, unit);
   if (BASIS[exercise.loading] !== 'added') return digits;
   if (load === 0) return '';
@@ -31,13 +32,13 @@ export function loadDigits(load: Mass, exercise: PrescribedExercise, unit: Unit)
 }
 
 /** `6 reps`, `1 rep`, `45 seconds`. */
-export const countText = (count: number, exercise: PrescribedExercise): string =>
+export const countText = (count: number, exercise: DoneExercise): string =>
   exercise.counts === 'seconds'
     ? `${count} ${count === 1 ? 'second' : 'seconds'}`
     : `${count} ${count === 1 ? 'rep' : 'reps'}`;
 
 /** `6 reps, 2 in reserve`. */
-export function numbersText(numbers: SetNumbers, exercise: PrescribedExercise): string {
+export function numbersText(numbers: SetNumbers, exercise: DoneExercise): string {
   const count = countText(numbers.count, exercise);
   if (numbers.failed) return `${count}, the next one failed`;
   return numbers.reserve === null ? count : `${count}, ${numbers.reserve} in reserve`;
@@ -56,7 +57,7 @@ export function repsText(
 }
 
 /** `saved as planned: 6 reps, 2 in reserve`. */
-export const savedText = (set: DoneSet, exercise: PrescribedExercise): string =>
+export const savedText = (set: DoneSet, exercise: DoneExercise): string =>
   `${set.entered === 'as-planned' ? 'saved as planned' : 'saved'}: ${numbersText(set, exercise)}`;
 
 /** Which set of how many: `set 2 of 3`, `warm-up 1 of 3`, `lead set`, `mini-set 2 of 4`. */

@@ -1,7 +1,13 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Program, Range } from '../../src/program/program.ts';
-import type { Past, Result, SessionDone, SetResult } from '../../src/progression/past.ts';
-import type { Move, PrescribedExercise } from '../../src/progression/prescription.ts';
+import type {
+  DoneExercise,
+  Past,
+  Result,
+  SessionDone,
+  SetResult,
+} from '../../src/progression/past.ts';
+import type { Move } from '../../src/progression/prescription.ts';
 import { BASIS, type Lift } from '../../src/training/lift.ts';
 import { kilograms, type Mass } from '../../src/training/mass.ts';
 
@@ -79,7 +85,7 @@ export interface MadeResult {
   readonly move?: Move;
   readonly asked?: number;
   readonly planned?: number;
-  readonly why?: PrescribedExercise['why'];
+  readonly why?: Result['exercise']['why'];
   readonly lighter?: boolean;
   readonly pain?: boolean;
   readonly finished?: boolean;
@@ -91,7 +97,7 @@ export function madeResult(made: MadeResult): Result {
   const { lift: of, counts, style = 'straight', range = [5, 8] } = made;
   const load = kilograms(made.load);
   const asked = made.asked ?? counts.length;
-  const exercise: PrescribedExercise = {
+  const exercise: DoneExercise = {
     lift: of.key,
     name: of.name,
     loading: of.loading,
@@ -115,11 +121,8 @@ export function madeResult(made: MadeResult): Result {
     setsPlanned: made.planned ?? asked,
     minis: style === 'cluster' ? { mostSets: asked, aim: 4 } : null,
     rest: { from: 180, to: 300 },
-    warmUp: [],
     move: made.move ?? 'hold',
     why: made.why ?? [],
-    last: null,
-    askPain: false,
     note: null,
     form: null,
     caution: null,

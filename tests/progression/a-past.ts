@@ -47,7 +47,7 @@ export function aResult(
       ...blank,
       load: loads[0] ?? null,
       move: trained.move ?? 'hold',
-      why: (trained.why ?? []).map((rule) => ({ rule, facts: {} })),
+      why: (trained.why ?? []).map((rule) => ({ rule })),
     },
     sets: trained.reps.map((count, at) => ({
       id: `made:${at}`,

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
-import { readSettled, type SettledPast, settledText } from '../fold-history.ts';
+import type { SettledPast } from '../fold-history.ts';
+import { readSettled, settledText } from '../settled-text.ts';
 import { dataKey } from './device.ts';
 import type { Files } from './files.ts';
 import { keptHead, readKept, writeKept } from './kept-file.ts';

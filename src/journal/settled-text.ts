@@ -1,0 +1,140 @@
+import type { DoneExercise, Entered, Result, SessionDone, SetResult } from '../progression/past.ts';
+import { dateOfDay, dayNumber } from '../training/day-number.ts';
+import type { Mass } from '../training/mass.ts';
+import type { SettledPast, SettledSession } from './fold-history.ts';
+import { fileOf, sequenceOf } from './lines.ts';
+
+/** What differs from one session to the next; the rest of an exercise is written once. */
+type Vary = 'load' | 'system' | 'sets' | 'move' | 'why';
+
+type Constant = Omit<DoneExercise, Vary>;
+
+/** Aim and range of each set; the keys of reasons. */
+type WrittenPlan = readonly [
+  load: Mass | null,
+  system: Mass | null,
+  move: DoneExercise['move'],
+  sets: readonly (readonly [aim: number, low: number, high: number])[],
+  why: readonly string[],
+];
+
+/** The id is that of its file and a number, as a rule of the session's own. */
+type WrittenSet = readonly [
+  id: string | number,
+  load: Mass,
+  count: number,
+  reserve: number | null,
+  entered: Entered,
+  failed?: 1,
+];
+
+/** A result without what its session tells. */
+interface WrittenResult extends Pick<Result, 'finished' | 'pain' | 'lighter'> {
+  /** Position in the list of exercises. */
+  readonly exercise: number;
+  readonly plan: WrittenPlan;
+  readonly sets: readonly WrittenSet[];
+}
+
+interface WrittenSession extends Omit<SettledSession, 'done' | 'results'> {
+  /** The date as days since 1970. */
+  readonly done: Omit<SessionDone, 'date'> & { readonly date: number };
+  readonly results: readonly WrittenResult[];
+}
+
+interface Written extends Omit<SettledPast, 'sessions'> {
+  readonly exercises: readonly Constant[];
+  readonly sessions: readonly WrittenSession[];
+}
+
+/** A settled past as JSON text, short: years of it are read at each start. */
+export function settledText({ sessions, ...rest }: SettledPast): string {
+  const exercises = new Map<string, number>();
+  const positionOf = (constant: Constant): number => {
+    const text = JSON.stringify(constant);
+    const position = exercises.get(text) ?? exercises.size;
+    exercises.set(text, position);
+    return position;
+  };
+  const written = sessions.map(({ done, results, ...session }) => ({
+    ...session,
+    done: { ...done, date: dayNumber(done.date) },
+    results: results.map(({ exercise, sets, finished, pain, lighter }): WrittenResult => {
+      const { load, system, move, sets: asked, why, ...constant } = exercise;
+      return {
+        exercise: positionOf(constant),
+        plan: [
+          load,
+          system,
+          move,
+          asked.map(({ aim, range }) => [aim, ...range] as const),
+          why.map(({ rule }) => rule),
+        ],
+        sets: sets.map((set) => writtenSet(set, session.session)),
+        finished,
+        pain,
+        lighter,
+      };
+    }),
+  }));
+  return JSON.stringify({
+    ...rest,
+    sessions: written,
+    exercises: [...exercises.keys()].map((text) => JSON.parse(text) as Constant),
+  } satisfies Written);
+}
+
+/**
+ * Reads what {@link settledText} wrote; its shape is not checked.
+ * @throws SyntaxError where it is not JSON
+ */
+export function readSettled(text: string): SettledPast {
+  const { sessions, exercises, ...rest } = JSON.parse(text) as Written;
+  return {
+    ...rest,
+    sessions: sessions.map(({ done: written, results, ...session }): SettledSession => {
+      const done = { ...written, date: dateOfDay(written.date) };
+      const { start, date, program, day } = done;
+      return {
+        ...session,
+        done,
+        results: results.map(({ exercise, plan, sets, finished, pain, lighter }) => ({
+          session: session.session,
+          start,
+          date,
+          program,
+          day,
+          exercise: withPlan(exercises[exercise] as Constant, plan),
+          sets: sets.map((set) => readSet(set, session.session)),
+          finished,
+          pain,
+          lighter,
+        })),
+      };
+    }),
+  };
+}
+
+const withPlan = (constant: Constant, [load, system, move, sets, why]: WrittenPlan) => ({
+  ...constant,
+  load,
+  system,
+  move,
+  sets: sets.map(([aim, low, high]) => ({ aim, range: [low, high] as const })),
+  why: why.map((rule) => ({ rule })),
+});
+
+function writtenSet({ id, load, count, reserve, entered, failed }: SetResult, session: string) {
+  const ofSession = fileOf(id) === session && id === `${session}:${sequenceOf(id)}`;
+  const of = ofSession ? sequenceOf(id) : id;
+  const set = [of, load, count, reserve, entered] as const;
+  return failed ? ([...set, 1] as const) : set;
+}
+
+function readSet(
+  [id, load, count, reserve, entered, failed]: WrittenSet,
+  session: string,
+): SetResult {
+  const set = { load, count, reserve, ...(failed && { failed: true }), entered };
+  return { id: typeof id === 'number' ? `${session}:${id}` : id, ...set };
+}
