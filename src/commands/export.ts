@@ -34,10 +34,9 @@ const FORMATS: Readonly<Record<string, Maker>> = {
     return `${jsonText(historyJson(whole, lifter.unit(), lifter.today()))}\n`;
   },
   ics: (lifter, call) => {
-    const { sessions, results, ...rest } = lifter.journal().history();
+    const { sessions, results, lately } = lifter.journal().history();
     const program = lifter.program();
-    const past = { sessions, results, ...rest };
-    const due = dueDay(program, past, lifter.today());
+    const due = dueDay(program, lately, lifter.today());
     const ahead = daysAhead(program, sessions, due.day.name, due.nextGood, WEEKS_AHEAD);
     return calendarText(
       calendarEntries(sessions, results, ahead, program.name, program.unit),

@@ -1,7 +1,7 @@
-import type { Result, SessionDone } from '../progression/past.ts';
+import type { Past, Result, SessionDone } from '../progression/past.ts';
 import type { Prescription } from '../progression/prescription.ts';
 import { resultsOf, sessionDoneOf } from '../session/results.ts';
-import type { SessionState } from '../session/state.ts';
+import { once } from '../text/once.ts';
 import { type EventGroup, eventGroups } from './event-groups.ts';
 import {
   bySessionOrder,
@@ -14,12 +14,6 @@ import { bodyMassOn, type History } from './history.ts';
 import { type Damage, fileOf, type JournalFile } from './lines.ts';
 import type { JournalEvent } from './records.ts';
 
-/** What only the events of all files tell. */
-interface Whole {
-  readonly closed: readonly SessionState[];
-  readonly events: readonly JournalEvent[];
-}
-
 /**
  * The history that journal files hold, in whatever order they come: sessions by start, device and
  * id, each event once, corrections and deletions applied, nothing judged.
@@ -29,7 +23,9 @@ export function foldHistory(files: readonly JournalFile[]): History {
   const folded = foldGroups(grouped);
   const closed = folded.closed.map(({ state }) => state);
   const events = grouped.groups.flatMap((group) => group.events);
-  return historyOf(folded, settle(folded.closed), () => ({ closed, events }));
+  const sessions = settle(folded.closed);
+  const past = { ...pastOf(sessions), closed: () => closed, events: () => events };
+  return historyOf(folded, latelyOf(sessions), past);
 }
 
 /**
@@ -40,7 +36,7 @@ export function foldHistory(files: readonly JournalFile[]): History {
 export function historySince(
   past: SettledPast,
   files: readonly JournalFile[],
-  whole: () => Whole,
+  whole: () => History,
 ): History | null {
   const grouped = eventGroups(files);
   if (touches(grouped, past)) return null;
@@ -50,19 +46,48 @@ export function historySince(
     damages: [...past.damages, ...grouped.damages],
   });
   const sessions = [...past.sessions, ...settle(folded.closed)].sort(bySessionOrder);
-  return historyOf(folded, sessions, whole);
+  const all = once(() => {
+    const older = past.older();
+    return older ? pastOf([...older, ...sessions].sort(bySessionOrder)) : whole();
+  });
+  return historyOf(folded, latelyOf(sessions), {
+    get results() {
+      return all().results;
+    },
+    get sessions() {
+      return all().sessions;
+    },
+    closed: () => whole().closed(),
+    events: () => whole().events(),
+  });
 }
 
+const pastOf = (sessions: readonly SettledSession[]): Pick<Past, 'results' | 'sessions'> => ({
+  results: sessions.flatMap(({ results }) => results),
+  sessions: sessions.map(({ done }) => done),
+});
+
+/** Of so many days before the last session results say something of today. Ours. */
+const LATELY_DAYS = 730;
+
+/** @param sessions in order */
+function latelyOf(sessions: readonly SettledSession[]): readonly SettledSession[] {
+  const last = sessions.at(-1)?.start ?? 0;
+  const from = sessions.findIndex(({ start }) => last - start <= LATELY_DAYS * 86_400_000);
+  return sessions.slice(Math.max(0, Math.min(from, sessions.length - LATEST_SESSIONS)));
+}
+
+/** @param past what is worked out when it is asked for; nothing of it is asked for here */
 function historyOf(
   { open, facts, damages }: Folded,
-  sessions: readonly SettledSession[],
-  whole: () => Whole,
+  lately: readonly SettledSession[],
+  past: Pick<History, 'results' | 'sessions' | 'closed' | 'events'>,
 ): History {
   const { weighIns, waists, decisions, kits, gear, deletions } = facts;
-  return {
-    results: sessions.flatMap(({ results }) => results),
-    sessions: sessions.map(({ done }) => done),
-    latest: sessions
+  const trend = bodyMassOn(weighIns);
+  const rest = {
+    lately: { ...pastOf(lately), decisions, bodyMassOn: trend },
+    latest: lately
       .slice(-LATEST_SESSIONS)
       .flatMap(({ done, planned }) => (planned ? [{ done, planned }] : [])),
     open: open.map((folded) => ({ session: folded.state.session, ...folded })),
@@ -71,12 +96,13 @@ function historyOf(
     waists,
     kits,
     gear,
-    bodyMassOn: bodyMassOn(weighIns),
+    bodyMassOn: trend,
     deletions,
     unreadable: damages,
-    closed: () => whole().closed,
-    events: () => whole().events,
   };
+  // Not spread: that would ask for all of it.
+  return Object.defineProperties(rest, Object.getOwnPropertyDescriptors(past)) as typeof rest &
+    typeof past;
 }
 
 /** So many of the latest sessions tell the lifter's pace, and keep what was planned. */
@@ -92,7 +118,10 @@ export interface SettledSession extends SessionOrder {
 
 /** What files came to that no longer grow: all of it that a history needs, but for old events. */
 export interface SettledPast {
+  /** Those that {@link History.lately} may need. */
   readonly sessions: readonly SettledSession[];
+  /** Those before; null where they are not to be had. */
+  readonly older: () => readonly SettledSession[] | null;
   /** Every group of events that is in none of the sessions. */
   readonly groups: readonly EventGroup[];
   readonly namedByNewer: readonly string[];
@@ -106,10 +135,14 @@ export function settledPast(files: readonly JournalFile[]): SettledPast {
   const { closed } = foldGroups(grouped);
   const settled = new Set(closed.flatMap(({ ids }) => ids));
   const ids = [...grouped.groups.map(({ id }) => id), ...closed.map(({ state }) => state.session)];
+  const sessions = settle(closed).map((each, at) =>
+    at < closed.length - LATEST_SESSIONS ? { ...each, planned: null } : each,
+  );
+  const lately = latelyOf(sessions);
+  const older = sessions.slice(0, sessions.length - lately.length);
   return {
-    sessions: settle(closed).map((each, at) =>
-      at < closed.length - LATEST_SESSIONS ? { ...each, planned: null } : each,
-    ),
+    sessions: lately,
+    older: () => older,
     groups: grouped.groups.filter(({ id }) => !settled.has(id)),
     namedByNewer: [...grouped.namedByNewer],
     damages: grouped.damages,

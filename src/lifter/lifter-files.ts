@@ -58,13 +58,13 @@ export function openLifterFiles(
     knownGear: () => journal().history().gear ?? settings().settings.gear,
     today: () => {
       const day = localDay(ports.clock);
-      const { sessions, weighIns } = journal().history();
+      const { lately, weighIns } = journal().history();
       const { wall } = ports.clock.read();
       const tomorrow = day.add({ days: 1 });
       // Further west it may be the day before still; what was recorded under a clock that was ahead
       // lies in the future, and is not followed.
       const isAhead =
-        onDay(sessions, tomorrow).some(({ start }) => start <= wall) ||
+        onDay(lately.sessions, tomorrow).some(({ start }) => start <= wall) ||
         onDay(weighIns, tomorrow).some(({ at }) => at <= wall);
       return isAhead ? tomorrow : day;
     },

@@ -128,7 +128,7 @@ export function openCoach(
           .map(({ prescribed }) => prescribed),
         equipment: equipment(),
       },
-      history(),
+      history().lately,
       behindIt().circumstances,
     );
   };

@@ -47,7 +47,7 @@ export function todayOf(
   const prescription = prescriptionFor(lifter, program, dayName, within);
   const date = lifter.today();
   return {
-    state: history.sessions.some((done) => done.setsDone > 0 && done.date.equals(date))
+    state: history.lately.sessions.some((done) => done.setsDone > 0 && done.date.equals(date))
       ? 'done-today'
       : 'due',
     session: null,
@@ -81,18 +81,19 @@ function prescriptionFor(
   within: number | null,
 ): Prescription {
   const history = lifter.journal().history();
+  const { lately } = history;
   const circumstances = lifter.circumstances();
   const { today, gear } = circumstances;
-  const prescribed = (day: Day): Prescription => prescribe(program, day, history, circumstances);
+  const prescribed = (day: Day): Prescription => prescribe(program, day, lately, circumstances);
   const fitted = (whole: Prescription): Prescription => {
     if (within === null) return whole;
-    const lacks = weekLack(program, history, today);
+    const lacks = weekLack(program, lately, today);
     return shortDay(whole, { minutes: within, pace: paceOf(history), gear, lacks });
   };
-  const due = dueDay(program, history, today);
-  const week = due.begun ? null : relaidWeek(program, history, today);
+  const due = dueDay(program, lately, today);
+  const week = due.begun ? null : relaidWeek(program, lately, today);
   if (dayName === null && week) {
-    const { rest } = restAdvice(history, week.day, today);
+    const { rest } = restAdvice(lately, week.day, today);
     const first = [week.why, ...(rest ? [rest] : []), ...aboutAim(lifter)];
     return told(fitted(prescribed(week.day)), first);
   }

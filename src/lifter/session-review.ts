@@ -84,14 +84,14 @@ function nextTime(session: SessionState, sources: ReviewSources): SessionReview[
     today: sources.circumstances.today.add({ days: daysToSameDay(program) }),
   };
   const due =
-    program && planned ? prescribe(program, planned, history, circumstances).exercises : [];
+    program && planned ? prescribe(program, planned, history.lately, circumstances).exercises : [];
   const lifts = program?.lifts ?? CATALOGUE;
   return session.exercises.flatMap(worksOf).map(({ prescribed }) => {
     const there = atSamePlace(prescribed, due);
     const next =
       there?.lift === prescribed.lift
         ? there
-        : prescribeAgain(prescribed, { ...session, lifts }, history, circumstances);
+        : prescribeAgain(prescribed, { ...session, lifts }, history.lately, circumstances);
     return { name: next.name, plan: planWords(next, unit), why: next.why.map(sentence).join(' ') };
   });
 }

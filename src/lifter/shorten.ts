@@ -64,7 +64,7 @@ function cutBy(
 ): Shorten {
   const { history, program, circumstances } = sources;
   const { gear, today } = circumstances;
-  const lacks = program ? weekLack(program, history, today) : new Map();
+  const lacks = program ? weekLack(program, history.lately, today) : new Map();
   const pace = paceOf(history);
   const left = leftOf(session);
   const bound = secondsLeft(session, sources) - plannedSeconds(left, pace);

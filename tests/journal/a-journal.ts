@@ -69,10 +69,11 @@ export function aJournal(
 }
 
 /** Everything in a history that can be compared. */
-export function allOf({ bodyMassOn, closed, events, unreadable, ...rest }: History) {
+export function allOf({ lately, bodyMassOn, closed, events, unreadable, ...rest }: History) {
   const days = rest.sessions.map(({ date }) => date);
   return {
     ...rest,
+    lately: [lately.results, lately.sessions],
     bodyMass: days.map(bodyMassOn),
     closed: closed(),
     events: events(),

@@ -46,15 +46,28 @@ type Lifter = ReturnType<typeof twoDisks>;
 const told = (lifter: Lifter, at: number, cache?: string) =>
   allOf(lifter.open(at, cache).history());
 
-const indexPath = (disk: MemoryDisk): string =>
-  disk.paths().find((path) => path.startsWith(CACHE)) ?? 'none';
+/** That of every start, and that of the years before. */
+const indexPaths = (disk: MemoryDisk): string[] =>
+  disk.paths().filter((path) => path.startsWith(CACHE));
+
+/** The same disk, which tells what is read from it. */
+function watched(disk: MemoryDisk) {
+  const read: string[] = [];
+  const files: Files = {
+    ...disk.files,
+    read: (path) => {
+      read.push(path);
+      return disk.files.read(path);
+    },
+  };
+  return { read, files };
+}
 
 const journalPaths = (disk: MemoryDisk): string[] =>
   disk.paths().filter((path) => path.endsWith('.jsonl'));
 
 /** Ten sessions and weigh-ins, nine days apart. */
-function threeMonths(): Lifter {
-  const lifter = twoDisks();
+function threeMonths(lifter = twoDisks()): Lifter {
   for (let session = 0; session < 10; session += 1) {
     train(lifter.open(0), lifter.clock);
     lifter.open(0).record({ type: 'weighed', mass: kilograms(80 - session), on: '2026-11-25' });
@@ -68,14 +81,7 @@ describe('once there is an index', () => {
     const lifter = threeMonths();
     const [disk] = lifter.disks;
     lifter.open(0).history();
-    const read: string[] = [];
-    const files: Files = {
-      ...disk.files,
-      read: (path) => {
-        read.push(path);
-        return disk.files.read(path);
-      },
-    };
+    const { read, files } = watched(disk);
     const { sessions, weighIns } = lifter.open(0, CACHE, files).history();
     expect([sessions.length, weighIns.length]).toEqual([10, 10]);
     // From 25 November on in steps of nine days it is 23 February now.
@@ -114,26 +120,46 @@ describe('once there is an index', () => {
     const lifter = threeMonths();
     const [disk] = lifter.disks;
     const right = told(lifter, 0);
-    const path = indexPath(disk);
-    const whole = disk.bytes(path).slice();
-    const outcomes = (bytes: Uint8Array) => {
-      disk.put(path, bytes);
+    const paths = indexPaths(disk);
+    expect(paths).toHaveLength(2);
+    for (const path of paths) {
+      const whole = disk.bytes(path).slice();
+      const outcomes = (bytes: Uint8Array) => {
+        disk.put(path, bytes);
+        expect(told(lifter, 0)).toEqual(right);
+        expect(disk.bytes(path)).toEqual(whole);
+      };
+      disk.files.remove(path);
       expect(told(lifter, 0)).toEqual(right);
       expect(disk.bytes(path)).toEqual(whole);
-    };
-    disk.files.remove(path);
-    expect(told(lifter, 0)).toEqual(right);
-    expect(disk.bytes(path)).toEqual(whole);
-    outcomes(new Uint8Array());
-    outcomes(whole.slice(0, whole.length / 2));
-    fc.assert(
-      fc.property(fc.nat(whole.length * 8 - 1), (bit) => {
-        const flipped = whole.slice();
-        flipped[bit >> 3] = (flipped[bit >> 3] ?? 0) ^ (1 << (bit & 7));
-        outcomes(flipped);
-      }),
-      { numRuns: 60 },
-    );
+      outcomes(new Uint8Array());
+      outcomes(whole.slice(0, whole.length / 2));
+      fc.assert(
+        fc.property(fc.nat(whole.length * 8 - 1), (bit) => {
+          const flipped = whole.slice();
+          flipped[bit >> 3] = (flipped[bit >> 3] ?? 0) ^ (1 << (bit & 7));
+          outcomes(flipped);
+        }),
+        { numRuns: 60 },
+      );
+    }
+  });
+
+  test('what is older than two years is read when it is asked for', () => {
+    const lifter = twoDisks();
+    for (let season = 0; season < 3; season += 1) {
+      threeMonths(lifter);
+      lifter.wait(400 * A_DAY);
+    }
+    const [disk] = lifter.disks;
+    lifter.open(0).history();
+    const { read, files } = watched(disk);
+    const history = lifter.open(0, CACHE, files).history();
+    expect(history.lately.sessions).toHaveLength(20);
+    expect(read.filter((path) => path.endsWith('.older'))).toEqual([]);
+    expect(history.sessions).toHaveLength(30);
+    expect(read.filter((path) => path.endsWith('.older'))).toHaveLength(1);
+    expect(read.filter((path) => path.endsWith('.jsonl'))).toEqual([]);
   });
 
   test('a file that went bad on the disk by itself is still found', () => {
@@ -260,6 +286,7 @@ const ACTS: Readonly<Record<string, (lifter: Lifter, at: number, pick: number) =
   },
   'set the clock back': ({ wait }) => wait(-40 * A_DAY),
   'stay away': ({ wait }, _, pick) => wait((pick % 90) * A_DAY),
+  'stay away for years': ({ wait }, _, pick) => wait((pick % 900) * A_DAY),
 };
 
 const chosen = <T>(from: readonly T[], pick: number): T | undefined => from[pick % from.length];
@@ -293,7 +320,7 @@ test('with and without an index the history is the same, whatever happens over t
         expect(told(lifter, at)).toEqual(right);
         // Now there is one that fits, where there are old sessions.
         expect(told(lifter, at)).toEqual(right);
-        if (indexPath(lifter.disks[at]!) !== 'none') used += 1;
+        if (indexPaths(lifter.disks[at]!).length > 0) used += 1;
       }
     }),
     { numRuns: RUNS },

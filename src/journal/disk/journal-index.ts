@@ -1,6 +1,7 @@
 import { join } from 'node:path';
+import { once } from '../../text/once.ts';
 import type { SettledPast } from '../fold-history.ts';
-import { readSettled, settledText } from '../settled-text.ts';
+import { readSessions, type WrittenSessions, writtenSessions } from '../written-sessions.ts';
 import { dataKey } from './device.ts';
 import type { Files } from './files.ts';
 import { keptHead, readKept, writeKept } from './kept-file.ts';
@@ -13,9 +14,12 @@ export interface JournalIndex {
   readonly write: (key: string, past: SettledPast) => void;
 }
 
+type Written = Omit<SettledPast, 'sessions' | 'older'> & WrittenSessions;
+
 /**
- * The index of a data folder in the cache folder. Everything in it is worked out from the journal,
- * so it may be deleted, and is written anew wherever it does not fit.
+ * The index of a data folder in the cache folder: one file that every start reads, and one of the
+ * sessions before. Everything in it is worked out from the journal, so it may be deleted, and is
+ * written anew wherever it does not fit.
  * @param device this device's id, which decides what is its own
  * @param random letters for a name that is not taken
  */
@@ -24,13 +28,25 @@ export function journalIndex(
   cacheDir: string,
   random: () => string,
 ): JournalIndex {
-  const path = (): string => join(cacheDir, `${dataKey(files, dataDir)}.index`);
+  const path = once(() => join(cacheDir, `${dataKey(files, dataDir)}.index`));
+  const olderPath = () => `${path()}.older`;
   const head = (key: string): string => keptHead(import.meta.url, `${device} ${key}`);
+  const place = (of: string) => ({ folder: cacheDir, path: of, random });
   return {
-    read: (key) => readKept(files, path(), head(key), readSettled),
-    write: (key, past) => {
-      const place = { folder: cacheDir, path: path(), random };
-      writeKept(files, place, head(key), settledText(past));
+    read: (key) =>
+      readKept(files, path(), head(key), (text) => {
+        const { sessions, exercises, ...rest } = JSON.parse(text) as Written;
+        const older = () =>
+          readKept(files, olderPath(), head(key), (far) =>
+            readSessions(JSON.parse(far) as WrittenSessions),
+          );
+        return { ...rest, sessions: readSessions({ sessions, exercises }), older };
+      }),
+    write: (key, { sessions, older, ...rest }) => {
+      const far = JSON.stringify(writtenSessions(older() ?? []));
+      const near = { ...rest, ...writtenSessions(sessions) } satisfies Written;
+      writeKept(files, place(olderPath()), head(key), far);
+      writeKept(files, place(path()), head(key), JSON.stringify(near));
     },
   };
 }

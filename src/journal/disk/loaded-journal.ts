@@ -33,11 +33,10 @@ export function loadedJournal(reader: JournalReader): LoadedJournal {
     whole ??= foldHistory(filesNow());
     return whole;
   };
-  const events = () => ({ closed: wholeNow().closed(), events: wholeNow().events() });
   const historyNow = (): History => {
     if (files) return wholeNow();
     recent ??= reader.recent();
-    return (recent && historySince(recent.past, recent.files, events)) ?? wholeNow();
+    return (recent && historySince(recent.past, recent.files, wholeNow)) ?? wholeNow();
   };
   const forget = (): void => {
     files = null;

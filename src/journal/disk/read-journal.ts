@@ -142,7 +142,17 @@ export function journalReader(
       missing = past ? null : old;
       if (!past) return null;
       const { isOld } = old;
-      return { past, isOld, files: readJournal(place, wall(), (_, month) => !isOld(month)) };
+      const older = () => {
+        const found = past.older();
+        // Then all files are read, and it is made anew.
+        if (!found) missing = old;
+        return found;
+      };
+      return {
+        past: { ...past, older },
+        isOld,
+        files: readJournal(place, wall(), (_, month) => !isOld(month)),
+      };
     },
   };
 }

@@ -1,7 +1,7 @@
 import type { DoneExercise, Entered, Result, SessionDone, SetResult } from '../progression/past.ts';
 import { dateOfDay, dayNumber } from '../training/day-number.ts';
 import type { Mass } from '../training/mass.ts';
-import type { SettledPast, SettledSession } from './fold-history.ts';
+import type { SettledSession } from './fold-history.ts';
 import { fileOf, sequenceOf } from './lines.ts';
 
 /** What differs from one session to the next; the rest of an exercise is written once. */
@@ -42,13 +42,13 @@ interface WrittenSession extends Omit<SettledSession, 'done' | 'results'> {
   readonly results: readonly WrittenResult[];
 }
 
-interface Written extends Omit<SettledPast, 'sessions'> {
+export interface WrittenSessions {
   readonly exercises: readonly Constant[];
   readonly sessions: readonly WrittenSession[];
 }
 
-/** A settled past as JSON text, short: years of it are read at each start. */
-export function settledText({ sessions, ...rest }: SettledPast): string {
+/** Sessions as plain data, short: years of them are read at a start. */
+export function writtenSessions(sessions: readonly SettledSession[]): WrittenSessions {
   const exercises = new Map<string, number>();
   const positionOf = (constant: Constant): number => {
     const text = JSON.stringify(constant);
@@ -77,42 +77,34 @@ export function settledText({ sessions, ...rest }: SettledPast): string {
       };
     }),
   }));
-  return JSON.stringify({
-    ...rest,
+  return {
     sessions: written,
     exercises: [...exercises.keys()].map((text) => JSON.parse(text) as Constant),
-  } satisfies Written);
+  };
 }
 
-/**
- * Reads what {@link settledText} wrote; its shape is not checked.
- * @throws SyntaxError where it is not JSON
- */
-export function readSettled(text: string): SettledPast {
-  const { sessions, exercises, ...rest } = JSON.parse(text) as Written;
-  return {
-    ...rest,
-    sessions: sessions.map(({ done: written, results, ...session }): SettledSession => {
-      const done = { ...written, date: dateOfDay(written.date) };
-      const { start, date, program, day } = done;
-      return {
-        ...session,
-        done,
-        results: results.map(({ exercise, plan, sets, finished, pain, lighter }) => ({
-          session: session.session,
-          start,
-          date,
-          program,
-          day,
-          exercise: withPlan(exercises[exercise] as Constant, plan),
-          sets: sets.map((set) => readSet(set, session.session)),
-          finished,
-          pain,
-          lighter,
-        })),
-      };
-    }),
-  };
+/** Reads what {@link writtenSessions} made; its shape is not checked. */
+export function readSessions({ sessions, exercises }: WrittenSessions): SettledSession[] {
+  return sessions.map(({ done: written, results, ...session }) => {
+    const done = { ...written, date: dateOfDay(written.date) };
+    const { start, date, program, day } = done;
+    return {
+      ...session,
+      done,
+      results: results.map(({ exercise, plan, sets, finished, pain, lighter }) => ({
+        session: session.session,
+        start,
+        date,
+        program,
+        day,
+        exercise: withPlan(exercises[exercise] as Constant, plan),
+        sets: sets.map((set) => readSet(set, session.session)),
+        finished,
+        pain,
+        lighter,
+      })),
+    };
+  });
 }
 
 const withPlan = (constant: Constant, [load, system, move, sets, why]: WrittenPlan) => ({
