@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { ROOT } from '../../src/tooling/root.mjs';
 import { AHome } from './a-home.ts';
 import { withDemoWeeks } from './demo-weeks.ts';
 
@@ -68,6 +69,8 @@ const READING: Readonly<Record<string, readonly string[]>> = {
     '--days 9 --print',
   ],
 };
+
+const NAMES_PATHS: ReadonlySet<string> = new Set(['check', 'doctor']);
 
 /** Commands that keep something, one after the other in a home of their own. */
 const KEEPING: Readonly<Record<string, readonly string[]>> = {
@@ -152,6 +155,8 @@ async function printed(home: AHome, line: string): Promise<string> {
       .map((text) => text.trimEnd())
       .join('\n')
       .replaceAll(home.folder, '~')
+      .replaceAll(ROOT, '(holdfast)')
+      // A table's lines end as its standard says; in the file kept that could not be seen.
       .replaceAll('\r\n', '\n')
       // Chance makes ids, and a clock that every look moves on the stamps of a calendar.
       .replace(/(amend | {2})[0-9a-z]+:(\d+)\b/g, '$1(id):$2')
@@ -181,7 +186,9 @@ test.each(Object.entries(READING))('%s prints what is kept', async (name, all) =
   const narrow = await inTurn(lived, lines.slice(0, 1));
   const empty = await inTurn(fresh, lines.slice(0, 1));
   const whole = `${wide}\nIn 44 columns\n\n${narrow}\nIn a new home\n\n${empty}`;
-  await expect(whole).toMatchFileSnapshot(`printed/${name}.txt`);
+  // Where a line with a path breaks depends on how long that is on this machine.
+  const kept = NAMES_PATHS.has(name) ? whole.replace(/\n {2,}/g, ' ') : whole;
+  await expect(kept).toMatchFileSnapshot(`printed/${name}.txt`);
 });
 
 test.each(Object.entries(KEEPING))(
