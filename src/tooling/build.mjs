@@ -37,6 +37,36 @@ const withoutUnused = {
 };
 
 /**
+ * What libraries do when they are loaded, though it is seldom or never needed: the layout's engine asks
+ * the web client of Node, which is slow to load, to decode a text that it holds; the measures of text
+ * make a segmenter each, for the few texts that are not plain.
+ * @type {readonly { of: RegExp, find: RegExp, put: string }[]}
+ */
+const LATER = [
+  {
+    of: /\/yoga-wasm-base64-esm\.js$/,
+    find: /^/,
+    put: 'const fetch = undefined;\n',
+  },
+  {
+    of: /\/(string-width|wrap-ansi)\/index\.js$|\/ink\/build\/line-update\.js$/,
+    find: /const segmenter = (new Intl\.Segmenter\(.*\));/,
+    put: 'let made; const segmenter = { segment: (text) => (made ??= $1).segment(text) };',
+  },
+];
+
+/** @type {import('rolldown').Plugin} */
+const withLater = {
+  name: 'with-later',
+  transform(code, id) {
+    const change = LATER.find(({ of }) => of.test(id));
+    if (!change) return null;
+    if (!change.find.test(code)) throw new Error(`${id} holds no ${change.find} any more.`);
+    return code.replace(change.find, change.put);
+  },
+};
+
+/**
  * Ink measures every line of every frame by graphemes, which was a fifth of what a second of a rest
  * cost. Its libraries get the measure of `src/text/columns.ts`, which knows a plain text at a glance
  * and asks the real one for any other.
@@ -137,7 +167,7 @@ export async function bundle(entry, to) {
     cwd: ROOT,
     input: { [basename(to, '.js')]: entry },
     platform: 'node',
-    plugins: [withoutUnused, withQuickWidths, plugin],
+    plugins: [withoutUnused, withLater, withQuickWidths, plugin],
     transform: {
       target: 'node20',
       define: { 'process.env.NODE_ENV': '"production"', 'process.env.DEV': '"false"' },
