@@ -59,7 +59,7 @@ const LATER = [
 const withLater = {
   name: 'with-later',
   transform(code, id) {
-    const change = LATER.find(({ of }) => of.test(id));
+    const change = LATER.find(({ of }) => of.test(slashed(id)));
     if (!change) return null;
     if (!change.find.test(code)) throw new Error(`${id} holds no ${change.find} any more.`);
     return code.replace(change.find, change.put);
@@ -132,11 +132,14 @@ function gathering() {
         }
         return found;
       };
-      const entry = [...this.getModuleIds()].find((id) => this.getModuleInfo(id)?.isEntry) ?? '';
+      const all = [...this.getModuleIds()];
+      const entry = all.find((id) => this.getModuleInfo(id)?.isEntry) ?? '';
       // Not the entry itself: it waits for parts that need these.
       ofPart.set(FIRST, withImported(this.getModuleInfo(entry)?.importedIds ?? []));
       for (const { name, for: names } of GATHERED) {
-        ofPart.set(name, withImported(names.map((each) => join(ROOT, each))));
+        const isNamed = (/** @type {string} */ id) =>
+          names.some((each) => slashed(id).endsWith(`/${each}`));
+        ofPart.set(name, withImported(all.filter(isNamed)));
       }
     },
   };
@@ -150,7 +153,12 @@ function gathering() {
 
 /** @param {string} id */
 function isOfLibrary(id) {
-  return id.includes('node_modules/');
+  return slashed(id).includes('/node_modules/');
+}
+
+/** @param {string} path */
+function slashed(path) {
+  return path.replaceAll('\\', '/');
 }
 
 /**
@@ -219,7 +227,7 @@ async function withoutSpace({ fileName, code, modules }) {
  */
 function noticesOf(inputs) {
   const packages = inputs.flatMap(
-    (path) => /.*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(path)?.[0] ?? [],
+    (path) => /.*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(slashed(path))?.[0] ?? [],
   );
   return [...new Set(packages)]
     .toSorted()
