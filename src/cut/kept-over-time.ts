@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Past } from '../progression/past.ts';
 import type { Mass } from '../training/mass.ts';
-import { type Kept, keptTogether } from './kept.ts';
+import { type Kept, keptTogetherOver } from './kept.ts';
 
 /** Where the cut stood on a day. */
 export interface KeptOn {
@@ -26,9 +26,11 @@ export function keptOverTime(
   ) {
     dates.push(date);
   }
-  return [...dates, today].map((date) => ({
+  dates.push(today);
+  const kept = keptTogetherOver(past, cutFrom, dates);
+  return dates.map((date, at) => ({
     date,
-    kept: keptTogether(past, cutFrom, date),
+    kept: kept[at] ?? null,
     body: past.bodyMassOn(date),
   }));
 }

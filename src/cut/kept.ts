@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import { strengthOfLifts } from '../progression/lift-strength.ts';
+import { type Strengths, strengthOfLifts, strengthsOver } from '../progression/lift-strength.ts';
 import type { DoneExercise, Past } from '../progression/past.ts';
 import { sharesOf } from '../strength/strength-change.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
@@ -46,8 +46,16 @@ export function keptByLift(
   cutFrom: Temporal.PlainDate,
   on: Temporal.PlainDate,
 ): LiftKept[] {
+  return keptIn(strengthOfLifts(past, cutFrom, on), past, cutFrom, on);
+}
+
+function keptIn(
+  { lifts: strengths }: Strengths,
+  past: Past,
+  cutFrom: Temporal.PlainDate,
+  on: Temporal.PlainDate,
+): LiftKept[] {
   const exercises = presentLifts(past, cutFrom, on);
-  const strengths = strengthOfLifts(past, cutFrom, on).lifts;
   return [...exercises.values()].map((exercise): LiftKept => {
     const { lift, name, kind, loading } = exercise;
     const strength = strengths.get(lift);
@@ -70,10 +78,27 @@ export function keptTogether(
   cutFrom: Temporal.PlainDate,
   on: Temporal.PlainDate,
 ): Kept | null {
-  const compounds = keptByLift(past, cutFrom, on).flatMap(({ lift, kind, state }) =>
+  return togetherIn(strengthOfLifts(past, cutFrom, on), past, cutFrom, on);
+}
+
+/** {@link keptTogether} on each of these days, in their order. */
+export const keptTogetherOver = (
+  past: Past,
+  cutFrom: Temporal.PlainDate,
+  dates: readonly Temporal.PlainDate[],
+): (Kept | null)[] =>
+  strengthsOver(past, cutFrom, dates, (strengths, on) => togetherIn(strengths, past, cutFrom, on));
+
+function togetherIn(
+  strengths: Strengths,
+  past: Past,
+  cutFrom: Temporal.PlainDate,
+  on: Temporal.PlainDate,
+): Kept | null {
+  const compounds = keptIn(strengths, past, cutFrom, on).flatMap(({ lift, kind, state }) =>
     kind === 'compound' && state === 'known' ? [lift] : [],
   );
-  const change = strengthOfLifts(past, cutFrom, on).together(compounds);
+  const change = strengths.together(compounds);
   return change && sharesOf(change);
 }
 

@@ -1,8 +1,9 @@
 import type { Temporal } from 'temporal-polyfill';
 import { setSeen } from '../strength/set-seen.ts';
 import {
-  estimateStrength,
+  estimateStrengthOver,
   type LiftEstimate,
+  levelsOver,
   type SessionSeen,
   type StrengthEstimate,
   sharesOf,
@@ -43,9 +44,39 @@ export function strengthOfLifts(
   const key = `${dayNumber(since)} ${dayNumber(on)} ${results.length} ${bodyMassOn(on)}`;
   const known = KNOWN.get(results) ?? new Map<string, Strengths>();
   KNOWN.set(results, known);
-  const found = known.get(key) ?? strengthAnew(past, dayNumber(since), dayNumber(on));
+  const found = known.get(key) ?? anewOn(past, since, on);
   known.set(key, found);
   return found;
+}
+
+function anewOn(past: Past, since: Temporal.PlainDate, on: Temporal.PlainDate): Strengths {
+  const [found] = strengthsOver(past, since, [on], (strengths) => strengths);
+  if (!found) throw new Error('One day was asked for.');
+  return found;
+}
+
+/**
+ * {@link strengthOfLifts} on each of these days, in their order, in one pass. Strengths hold while
+ * they are read.
+ */
+export function strengthsOver<Read>(
+  past: Past,
+  since: Temporal.PlainDate,
+  dates: readonly Temporal.PlainDate[],
+  read: (strengths: Strengths, date: Temporal.PlainDate) => Read,
+): Read[] {
+  const base = dayNumber(since);
+  const days = dates.map(dayNumber);
+  const lifts = sessionsSeen(past, base - LIMITS.strengthDaysBefore, Math.max(...days));
+  const byDay = new Map(dates.map((date) => [dayNumber(date), date]));
+  return estimateStrengthOver(lifts, base, days, ({ lifts: estimates, together }, day) => {
+    const counted = (lift: string) =>
+      lifts.get(lift)?.filter((session) => session.day <= day).length ?? 0;
+    const withSessions = [...estimates].map(
+      ([lift, estimate]) => [lift, { ...estimate, sessions: counted(lift) }] as const,
+    );
+    return read({ together, lifts: new Map(withSessions) }, byDay.get(day) ?? since);
+  });
 }
 
 /** Strength of a lift on a day and the ends of its 90 % interval, as loads in micrograms. */
@@ -58,31 +89,51 @@ export interface StrengthOn {
 
 /** So many times is asked, however many years: more would not be seen in a plot. */
 const MOST_TIMES = 26;
-/** Of so many days before each of them results are looked at. */
-const DAYS_BEHIND = 56;
+
+/** What is known over time of all lifts of the same results. */
+const COURSES = new WeakMap<Past['results'], ReadonlyMap<string, StrengthOn[]>>();
 
 /**
  * What the results up to each of these days say of one lift, weekly or less often, from its first
  * session to its last. Days on which nothing is known are left out.
  */
 export function strengthOver(past: Past, lift: string): StrengthOn[] {
-  const dates = past.results
-    .filter((result) => result.exercise.lift === lift && result.sets.length > 0)
-    .map(({ date }) => date);
-  const [first, last] = [dates[0], dates.at(-1)];
-  if (!first || !last) return [];
+  const courses = COURSES.get(past.results) ?? coursesOf(past);
+  COURSES.set(past.results, courses);
+  return courses.get(lift) ?? [];
+}
+
+function coursesOf(past: Past): ReadonlyMap<string, StrengthOn[]> {
+  const trained = new Map<string, { first: Temporal.PlainDate; last: Temporal.PlainDate }>();
+  for (const { exercise, sets, date } of past.results)
+    if (sets.length > 0)
+      trained.set(exercise.lift, { first: trained.get(exercise.lift)?.first ?? date, last: date });
+  const asked = [...trained]
+    .flatMap(([lift, { first, last }]) =>
+      timesBetween(first, last).map((date) => ({ lift, date, day: dayNumber(date) })),
+    )
+    .sort((a, b) => a.day - b.day);
+  const levels = levelsOver(
+    sessionsSeen(past, Number.NEGATIVE_INFINITY, asked.at(-1)?.day ?? 0),
+    asked,
+  );
+  const courses = new Map<string, StrengthOn[]>();
+  asked.forEach(({ lift, date }, at) => {
+    const level = levels[at];
+    if (!level) return;
+    const { share: middle, low, high } = sharesOf(level);
+    courses.set(lift, [...(courses.get(lift) ?? []), { date, low, middle, high }]);
+  });
+  return courses;
+}
+
+/** The last day and those before it, weekly or less often. */
+function timesBetween(first: Temporal.PlainDate, last: Temporal.PlainDate): Temporal.PlainDate[] {
   const days = dayNumber(last) - dayNumber(first);
   const step = 7 * Math.max(1, Math.ceil(days / 7 / MOST_TIMES));
-  const asked = Array.from({ length: Math.floor(days / step) + 1 }, (_, at) =>
+  return Array.from({ length: Math.floor(days / step) + 1 }, (_, at) =>
     last.subtract({ days: at * step }),
   );
-  return asked.toReversed().flatMap((date): StrengthOn[] => {
-    const since = date.subtract({ days: DAYS_BEHIND });
-    const level = strengthOfLifts(past, since, date).lifts.get(lift)?.level;
-    if (!level) return [];
-    const { share: middle, low, high } = sharesOf(level);
-    return [{ date, low, middle, high }];
-  });
 }
 
 /** Sessions that tell about strength: not the first ones, not after a layoff, none with pain. */
@@ -90,12 +141,13 @@ export function tells({ exercise, pain, lighter }: Result): boolean {
   return exercise.move !== 'start' && exercise.move !== 'return' && !pain && !lighter;
 }
 
-function strengthAnew(past: Past, since: number, on: number): Strengths {
+/** The sessions that tell, of each lift, from one day to another. */
+function sessionsSeen(past: Past, from: number, to: number): Map<string, SessionSeen[]> {
   const foreign = foreignSessions(past);
   const lifts = new Map<string, SessionSeen[]>();
   for (const result of past.results) {
     const day = dayNumber(result.date);
-    if (day > on || day < since - LIMITS.strengthDaysBefore) continue;
+    if (day > to || day < from) continue;
     if (!tells(result) || foreign.has(result.session)) continue;
     const session = sessionSeen(result, day, past.bodyMassOn);
     if (!session) continue;
@@ -104,16 +156,7 @@ function strengthAnew(past: Past, since: number, on: number): Strengths {
     if (of) of.push(session);
     else lifts.set(lift, [session]);
   }
-  const { lifts: estimates, together } = estimateStrength(lifts, since, on);
-  return {
-    together,
-    lifts: new Map(
-      [...estimates].map(([lift, estimate]) => [
-        lift,
-        { ...estimate, sessions: lifts.get(lift)?.length ?? 0 },
-      ]),
-    ),
-  };
+  return lifts;
 }
 
 /** One session as the estimate sees it: straight sets, of a cluster the lead. Null where no set tells. */

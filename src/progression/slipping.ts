@@ -1,6 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
 import type { Program } from '../program/program.ts';
-import { oddsOfLoss, type StrengthChange, sharesOf } from '../strength/strength-change.ts';
+import { type Estimated, oddsOfLoss, sharesOf } from '../strength/strength-change.ts';
 import type { Bout } from './bout.ts';
 import { type Strengths, strengthOfLifts, tells } from './lift-strength.ts';
 import { LIMITS } from './limits.ts';
@@ -56,7 +56,7 @@ export const compoundsOf = ({ days }: Pick<Program, 'days'>): ReadonlySet<string
 function lasting(
   past: Past,
   on: Temporal.PlainDate,
-  changeIn: (strengths: Strengths) => StrengthChange | null,
+  changeIn: (strengths: Strengths) => Estimated | null,
 ): Slip | null {
   const oddsOn = (date: Temporal.PlainDate) => {
     const change = changeIn(recentStrength(past, date));

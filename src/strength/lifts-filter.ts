@@ -1,4 +1,4 @@
-import { GaussianState, type StateRow } from '../training/gaussian-state.ts';
+import { GaussianStates, type Outlook, type StateRow } from '../training/gaussian-states.ts';
 import type { SessionValue } from './session-seen.ts';
 import { type Setting, STRENGTH_MODEL } from './strength-model.ts';
 
@@ -11,134 +11,193 @@ export interface Observed extends SessionValue {
   readonly toldMore: SessionValue | null;
 }
 
-export interface MeanAndVariance {
+/** A quantity with its error, in logarithms: `mean` 0 of a change is none, −0.02 two percent less. */
+export interface Estimated {
   readonly mean: number;
-  readonly variance: number;
+  /** Standard deviation. */
+  readonly error: number;
 }
 
-/** What one setting makes of a lifter, in logarithms. */
+/** What the sessions taken say, in logarithms, until more are taken. */
 export interface Filtered {
-  /** Of each lift: strength now, and strength now less that on the base day. */
-  readonly lifts: ReadonlyMap<string, { level: MeanAndVariance; change: MeanAndVariance }>;
-  /** The mean of the changes of these lifts. */
-  readonly together: (lifts: readonly string[]) => MeanAndVariance;
-  readonly logLikelihood: number;
+  /** The lifts begun. */
+  readonly lifts: readonly string[];
+  /** Strength now of a lift begun. */
+  readonly level: (lift: string) => Estimated;
+  /** The mean over these lifts of strength now less that on the base day, once that has come. */
+  readonly change: (lifts: readonly string[]) => Estimated;
 }
 
 /**
- * Places in the state: the slope that all lifts share, the form of these days, which passes, and
- * then of each lift its level and its base. The base is a copy of the level that stands still from
- * the day on that strength is compared with: what comes later tells about it, too (fixed-point
- * smoothing by a state made longer), so that the error of level − base is simply that of the state.
+ * Places in the state: the slope that all lifts share, what all lifts have gained or lost together,
+ * the form of these days, which passes, how reserve is told; then of each lift its own level, beside
+ * what is shared, of some tracks what is their own, and last of each lift its base. The base is a
+ * copy of the whole level that stands still from the day on that strength is compared with: what
+ * comes later tells about it, too (fixed-point smoothing by a state made longer), so that the error
+ * of level − base is simply that of the state.
  */
-const [SLOPE, FORM, TOLD, LIFTS] = [0, 1, 2, 3];
-const levelOf = (lift: number): number => LIFTS + 2 * lift;
-const baseOf = (lift: number): number => LIFTS + 2 * lift + 1;
+const [SLOPE, SHARED, FORM, TOLD, LIFTS] = [0, 1, 2, 3, 4];
+const ownOf = (lift: number): number => LIFTS + lift;
 
-/** Filters the sessions of a lifter's lifts together, under one setting. */
+/** A session as the state takes it. */
+interface Step {
+  readonly day: number;
+  readonly lift: number;
+  readonly row: StateRow;
+  readonly value: number;
+  readonly variance: number;
+  readonly toldMore: SessionValue | null;
+}
+
+/** What of each setting does not change: variances. */
+interface Variances {
+  readonly shared: Float64Array;
+  readonly own: Float64Array;
+  readonly slope: Float64Array;
+  readonly form: Float64Array;
+  readonly luck: Float64Array;
+}
+
+/**
+ * Filters the sessions of a lifter's lifts together, under every setting of the model side by side.
+ * Sessions are taken in order of day. Settings that the results have made a thousand times less
+ * likely than the best are not carried on: they only cost time.
+ */
 export class LiftsFilter {
-  private readonly state: GaussianState;
+  private readonly states: GaussianStates;
   private readonly lifts: readonly string[];
-  /** Tracks of a lift after its first lie apart by something of their own: the curve between reps and load is the lifter's. */
-  private readonly tracks: ReadonlyMap<string, number>;
+  private readonly steps: readonly Step[];
   private readonly begun = new Set<number>();
-  /** So many sessions of a lift running were far from what was expected; negative: under it. */
-  private readonly astray = new Map<number, number>();
-  private readonly setting: Setting;
   private readonly baseDay: number;
+  private variances: Variances;
+  private logLikelihood: Float64Array;
+  /** Of each lift and setting: so many of its sessions running were far from what was expected; negative: under it. */
+  private astray: Int8Array;
+  private noise: Float64Array;
   private baseStands = false;
+  private taken = 0;
   private day: number;
-  /** Of the sessions taken. */
-  logLikelihood = 0;
+  /** Where the bases begin. */
+  private readonly bases: number;
 
-  constructor(sessions: readonly Observed[], setting: Setting, baseDay: number) {
-    this.setting = setting;
+  constructor(sessions: readonly Observed[], settings: readonly Setting[], baseDay: number) {
     this.baseDay = baseDay;
     this.lifts = [...new Set(sessions.map(({ lift }) => lift))];
-    this.tracks = tracksApart(sessions, levelOf(this.lifts.length));
-    this.state = new GaussianState(levelOf(this.lifts.length) + this.tracks.size);
+    const tracks = tracksApart(sessions, ownOf(this.lifts.length));
+    this.steps = sessions.map((session) => stepOf(session, this.lifts, tracks));
+    this.variances = variancesOf(settings);
+    this.noise = new Float64Array(settings.length);
+    this.logLikelihood = new Float64Array(settings.length);
+    this.astray = new Int8Array(this.lifts.length * settings.length);
+    this.bases = ownOf(this.lifts.length) + tracks.size;
+    this.states = new GaussianStates(this.bases + this.lifts.length, settings.length);
     this.day = sessions[0]?.day ?? 0;
-    const { slopeSpread, trackSpread } = STRENGTH_MODEL;
-    this.state.reset(SLOPE, 0, slopeSpread ** 2);
-    this.state.reset(FORM, 0, setting.form ** 2);
-    this.state.reset(TOLD, 0, STRENGTH_MODEL.toldBias ** 2);
-    for (const place of this.tracks.values()) this.state.reset(place, 0, trackSpread ** 2);
+    const { slopeSpread, trackSpread, toldBias } = STRENGTH_MODEL;
+    this.states.reset(SLOPE, 0, this.alike(slopeSpread ** 2));
+    this.states.reset(SHARED, 0, this.alike(0));
+    this.states.reset(FORM, 0, this.variances.form);
+    this.states.reset(TOLD, 0, this.alike(toldBias ** 2));
+    for (const place of tracks.values()) this.states.reset(place, 0, this.alike(trackSpread ** 2));
   }
 
-  /** Sessions are taken in order of day. */
-  take(session: Observed): void {
-    this.goTo(session.day);
-    const lift = this.lifts.indexOf(session.lift);
-    this.begin(lift, session.value);
-    const own = this.tracks.get(session.track);
-    const row: StateRow = [
-      [levelOf(lift), 1],
-      [FORM, 1],
-      [TOLD, session.perToldRep],
-      ...(own === undefined ? [] : [[own, 1] as const]),
-    ];
-    const variance = session.variance + this.setting.luck ** 2;
-    const trusted = this.trust(lift, row, session.value, variance);
-    this.logLikelihood += this.state.observe({
-      row,
-      value: session.value,
-      variance: variance / trusted,
-    });
-    const more = session.toldMore;
-    if (!more) return;
-    const { value, variance: error, perToldRep } = more;
-    this.logLikelihood += this.state.observe({ row: [[TOLD, perToldRep]], value, variance: error });
-  }
-
+  /** What the sessions up to the day `until` say of it. Days are asked for in their order. */
   at(until: number): Filtered {
+    for (let next = this.steps[this.taken]; next && next.day <= until; ) {
+      this.take(next);
+      this.taken += 1;
+      if (this.taken % SESSIONS_BETWEEN_SIEVES === 0) this.sieve();
+      next = this.steps[this.taken];
+    }
     this.goTo(until);
-    const { state, lifts } = this;
-    const change = (lift: number, share = 1): StateRow => [
-      [levelOf(lift), share],
-      [baseOf(lift), -share],
-    ];
+    return this.told();
+  }
+
+  private told(): Filtered {
+    const { lifts, states, bases } = this;
+    const weights = weightsOf(this.logLikelihood);
+    const along = (row: StateRow): Estimated => mixed(states.along(row), weights);
     return {
-      lifts: new Map(
-        lifts.map((key, lift) => [
-          key,
-          { level: state.along([[levelOf(lift), 1]]), change: state.along(change(lift)) },
+      lifts: lifts.filter((_, lift) => this.begun.has(lift)),
+      level: (lift) =>
+        along([
+          [SHARED, 1],
+          [ownOf(lifts.indexOf(lift)), 1],
         ]),
-      ),
-      together: (keys) =>
-        state.along(keys.flatMap((key) => change(lifts.indexOf(key), 1 / keys.length))),
-      logLikelihood: this.logLikelihood,
+      change: (wanted) => {
+        const of = wanted.map((lift) => lifts.indexOf(lift));
+        return along([
+          [SHARED, 1],
+          ...of.map((lift) => [ownOf(lift), 1 / of.length] as const),
+          ...of.map((lift) => [bases + lift, -1 / of.length] as const),
+        ]);
+      },
     };
+  }
+
+  private take(step: Step): void {
+    this.goTo(step.day);
+    this.begin(step.lift, step.value);
+    this.trust(step);
+    this.count(this.states.learn(step.value, this.noise));
+    const more = step.toldMore;
+    if (!more) return;
+    this.states.along([[TOLD, more.perToldRep]]);
+    this.count(this.states.learn(more.value, this.alike(more.variance)));
+  }
+
+  private count(density: Float64Array): void {
+    for (let v = 0; v < density.length; v += 1)
+      this.logLikelihood[v] = (this.logLikelihood[v] ?? 0) + (density[v] ?? 0);
   }
 
   /**
    * How far a session is trusted: a day far from what was expected has its luck widened (a step of
    * a Student filter). Three running are no bad days any more: the lift itself has made a step.
    */
-  private trust(lift: number, row: StateRow, value: number, variance: number): number {
+  private trust({ lift, row, value, variance }: Step): void {
     const { tails, astray, astrayRunning, step } = STRENGTH_MODEL;
-    const expected = this.state.along(row);
-    const away = value - expected.mean;
-    const far = away ** 2 / (expected.variance + variance);
-    const side = far > astray ? Math.sign(away) : 0;
-    const running = this.astray.get(lift) ?? 0;
-    const now = side * running > 0 ? running + side : side;
-    this.astray.set(lift, now);
-    if (Math.abs(now) < astrayRunning) return Math.min(1, (tails + 1) / (tails + far));
-    this.state.disturb(levelOf(lift), levelOf(lift), step ** 2);
-    return 1;
+    const { states, noise, variances } = this;
+    const { variants } = states;
+    const expected = states.along(row);
+    let steps: Float64Array | null = null;
+    for (let v = 0; v < variants; v += 1) {
+      const own = variance + (variances.luck[v] ?? 0);
+      const away = value - (expected.mean[v] ?? 0);
+      const far = away ** 2 / ((expected.variance[v] ?? 0) + own);
+      const side = far > astray ? Math.sign(away) : 0;
+      const running = this.astray[lift * variants + v] ?? 0;
+      const now = side * running > 0 ? running + side : side;
+      this.astray[lift * variants + v] = now;
+      if (Math.abs(now) < astrayRunning) {
+        noise[v] = own / Math.min(1, (tails + 1) / (tails + far));
+      } else {
+        noise[v] = own;
+        steps ??= new Float64Array(variants);
+        steps[v] = step ** 2;
+      }
+    }
+    if (!steps) return;
+    states.disturb(ownOf(lift), ownOf(lift), steps);
+    states.along(row);
   }
 
   private begin(lift: number, value: number): void {
     if (this.begun.has(lift)) return;
     this.begun.add(lift);
-    this.state.reset(levelOf(lift), value, STRENGTH_MODEL.levelSpread ** 2);
-    if (this.baseStands) this.state.copy(baseOf(lift), levelOf(lift));
+    this.states.reset(ownOf(lift), value, this.alike(STRENGTH_MODEL.levelSpread ** 2));
+    this.states.add(ownOf(lift), SHARED, -1);
+    if (this.baseStands) this.setBase(lift);
+  }
+
+  private setBase(lift: number): void {
+    this.states.copy(this.bases + lift, ownOf(lift));
+    this.states.add(this.bases + lift, SHARED, 1);
   }
 
   private goTo(day: number): void {
     if (!this.baseStands && day >= this.baseDay) {
       this.advance(this.baseDay - this.day);
-      for (const lift of this.begun) this.state.copy(baseOf(lift), levelOf(lift));
+      for (const lift of this.begun) this.setBase(lift);
       this.baseStands = true;
       this.day = Math.max(this.day, this.baseDay);
     }
@@ -152,26 +211,71 @@ export class LiftsFilter {
    */
   private advance(days: number): void {
     if (days <= 0) return;
-    const { state, setting } = this;
+    const { states, variances } = this;
     const weeks = days / 7;
-    const slope = setting.slope ** 2;
-    const shared = setting.shared ** 2 * weeks + (slope * weeks ** 3) / 3;
-    for (const lift of this.begun) {
-      const level = levelOf(lift);
-      state.add(level, SLOPE, weeks);
-      state.disturb(level, level, setting.own ** 2 * weeks);
-      state.disturb(level, SLOPE, (slope * weeks ** 2) / 2);
-      for (const other of this.begun)
-        if (other <= lift) state.disturb(level, levelOf(other), shared);
-    }
-    state.disturb(SLOPE, SLOPE, slope * weeks);
-    state.disturb(TOLD, TOLD, STRENGTH_MODEL.toldBiasAWeek ** 2 * weeks);
+    const times = (list: Float64Array, factor: number) => list.map((variance) => factor * variance);
+    states.add(SHARED, SLOPE, weeks);
+    states.disturb(SHARED, SHARED, times(variances.shared, weeks));
+    states.disturb(SHARED, SHARED, times(variances.slope, weeks ** 3 / 3));
+    states.disturb(SHARED, SLOPE, times(variances.slope, weeks ** 2 / 2));
+    states.disturb(SLOPE, SLOPE, times(variances.slope, weeks));
+    const own = times(variances.own, weeks);
+    for (const lift of this.begun) states.disturb(ownOf(lift), ownOf(lift), own);
+    states.disturb(TOLD, TOLD, this.alike(STRENGTH_MODEL.toldBiasAWeek ** 2 * weeks));
     const left = Math.exp(-days / STRENGTH_MODEL.formDays);
-    state.scale(FORM, left);
-    state.disturb(FORM, FORM, setting.form ** 2 * (1 - left ** 2));
+    states.scale(FORM, left);
+    states.disturb(FORM, FORM, times(variances.form, 1 - left ** 2));
+  }
+
+  private sieve(): void {
+    const { variants } = this.states;
+    const least = Math.max(...this.logLikelihood) - Math.log(1000);
+    const kept = Array.from({ length: variants }, (_, v) => v).filter(
+      (v) => (this.logLikelihood[v] ?? 0) > least,
+    );
+    if (kept.length === variants) return;
+    const of = (list: Float64Array) => Float64Array.from(kept, (v) => list[v] ?? 0);
+    this.states.keep(kept);
+    this.logLikelihood = of(this.logLikelihood);
+    this.noise = of(this.noise);
+    const { shared, own, slope, form, luck } = this.variances;
+    this.variances = {
+      shared: of(shared),
+      own: of(own),
+      slope: of(slope),
+      form: of(form),
+      luck: of(luck),
+    };
+    this.astray = Int8Array.from(
+      this.lifts.flatMap((_, lift) => kept.map((v) => this.astray[lift * variants + v] ?? 0)),
+    );
+  }
+
+  private alike(variance: number): Float64Array {
+    return new Float64Array(this.states.variants).fill(variance);
   }
 }
 
+const SESSIONS_BETWEEN_SIEVES = 12;
+
+function stepOf(
+  { day, lift, track, value, variance, perToldRep, toldMore }: Observed,
+  lifts: readonly string[],
+  tracks: ReadonlyMap<string, number>,
+): Step {
+  const at = lifts.indexOf(lift);
+  const own = tracks.get(track);
+  const row: StateRow = [
+    [SHARED, 1],
+    [ownOf(at), 1],
+    [FORM, 1],
+    [TOLD, perToldRep],
+    ...(own === undefined ? [] : [[own, 1] as const]),
+  ];
+  return { day, lift: at, row, value, variance, toldMore };
+}
+
+/** Tracks of a lift after its first lie apart by something of their own: the curve between reps and load is the lifter's. */
 function tracksApart(sessions: readonly Observed[], from: number): ReadonlyMap<string, number> {
   const firsts = new Map<string, string>();
   const tracks = new Map<string, number>();
@@ -181,4 +285,35 @@ function tracksApart(sessions: readonly Observed[], from: number): ReadonlyMap<s
     if (track !== first && !tracks.has(track)) tracks.set(track, from + tracks.size);
   }
   return tracks;
+}
+
+function variancesOf(settings: readonly Setting[]): Variances {
+  const of = (spread: (setting: Setting) => number) =>
+    Float64Array.from(settings, (setting) => spread(setting) ** 2);
+  return {
+    shared: of(({ shared }) => shared),
+    own: of(({ own }) => own),
+    slope: of(({ slope }) => slope),
+    form: of(({ form }) => form),
+    luck: of(({ luck }) => luck),
+  };
+}
+
+function weightsOf(logLikelihood: Float64Array): Float64Array {
+  const best = Math.max(...logLikelihood);
+  const weights = logLikelihood.map((each) => Math.exp(each - best));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return weights.map((weight) => weight / total);
+}
+
+/** Mean and standard deviation of a mixture. */
+function mixed({ mean, variance }: Outlook, weights: Float64Array): Estimated {
+  let [centre, spread] = [0, 0];
+  weights.forEach((weight, v) => {
+    centre += weight * (mean[v] ?? 0);
+  });
+  weights.forEach((weight, v) => {
+    spread += weight * (Math.max(0, variance[v] ?? 0) + ((mean[v] ?? 0) - centre) ** 2);
+  });
+  return { mean: centre, error: Math.sqrt(spread) };
 }

@@ -1,4 +1,4 @@
-import { GaussianState } from './gaussian-state.ts';
+import { GaussianStates, type Outlook } from './gaussian-states.ts';
 
 /** One reading of body mass, over 0 in any unit, on a day counted from any origin. */
 export interface DayReading {
@@ -25,28 +25,30 @@ const [LEVEL, SLOPE] = [0, 1];
 export function massTrend(readings: readonly DayReading[]): number[] {
   const [first] = readings;
   if (!first) return [];
-  const state = new GaussianState(2);
-  state.reset(LEVEL, Math.log(first.value), MODEL.reading ** 2);
-  state.reset(SLOPE, 0, MODEL.firstSlope ** 2);
+  const state = new GaussianStates(2, 1);
+  state.reset(LEVEL, Math.log(first.value), [MODEL.reading ** 2]);
+  state.reset(SLOPE, 0, [MODEL.firstSlope ** 2]);
   let last = first.day;
   return readings.map(({ day, value }, at) => {
     if (at === 0) return value;
     advance(state, (day - last) / 7);
     last = day;
     const row = [[LEVEL, 1]] as const;
-    const expected = state.along(row);
-    const variance = MODEL.reading ** 2;
-    const far = (Math.log(value) - expected.mean) ** 2 / (expected.variance + variance);
+    const { mean, variance } = only(state.along(row));
+    const own = MODEL.reading ** 2;
+    const far = (Math.log(value) - mean) ** 2 / (variance + own);
     const trusted = Math.min(1, (MODEL.tails + 1) / (MODEL.tails + far));
-    state.observe({ row, value: Math.log(value), variance: variance / trusted });
-    return Math.exp(state.along(row).mean);
+    state.learn(Math.log(value), [own / trusted]);
+    return Math.exp(only(state.along(row)).mean);
   });
 }
 
-function advance(state: GaussianState, weeks: number): void {
+function advance(state: GaussianStates, weeks: number): void {
   const slope = MODEL.slope ** 2;
   state.add(LEVEL, SLOPE, weeks);
-  state.disturb(LEVEL, LEVEL, MODEL.level ** 2 * weeks + (slope * weeks ** 3) / 3);
-  state.disturb(LEVEL, SLOPE, (slope * weeks ** 2) / 2);
-  state.disturb(SLOPE, SLOPE, slope * weeks);
+  state.disturb(LEVEL, LEVEL, [MODEL.level ** 2 * weeks + (slope * weeks ** 3) / 3]);
+  state.disturb(LEVEL, SLOPE, [(slope * weeks ** 2) / 2]);
+  state.disturb(SLOPE, SLOPE, [slope * weeks]);
 }
+
+const only = ({ mean: [mean = 0], variance: [variance = 0] }: Outlook) => ({ mean, variance });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { GaussianState, type StateRow } from '../../src/training/gaussian-state.ts';
+import { GaussianStates, type Outlook, type StateRow } from '../../src/training/gaussian-states.ts';
 import { leastSquares } from '../../src/training/least-squares.ts';
 
 /** Flow of the Nile at Aswan 1871–1970, 10⁸ m³: open data, Cobb 1978, Biometrika 65:243–251. */
@@ -17,18 +17,20 @@ const [NOISE, WANDERING] = [15_099, 1_469.1];
 /** The first quantity of the state, and the second. */
 const [FIRST, SECOND]: [StateRow, StateRow] = [[[0, 1]], [[1, 1]]];
 
+const only = ({ mean: [mean = 0], variance: [variance = 0] }: Outlook) => ({ mean, variance });
+
 /** Local level model with a diffuse start: after the first value the level is that value, known as well as it is. */
 function filtered() {
-  const state = new GaussianState(2);
-  state.reset(0, NILE[0] ?? 0, NOISE);
+  const state = new GaussianStates(2, 1);
+  state.reset(0, NILE[0] ?? 0, [NOISE]);
   state.copy(1, 0);
   let [logLikelihood, gain] = [0, 0];
   const row = FIRST;
   for (const value of NILE.slice(1)) {
-    state.disturb(0, 0, WANDERING);
-    const { variance } = state.along(row);
+    state.disturb(0, 0, [WANDERING]);
+    const { variance } = only(state.along(row));
     gain = variance / (variance + NOISE);
-    logLikelihood += state.observe({ row, value, variance: NOISE });
+    logLikelihood += state.learn(value, [NOISE])[0] ?? 0;
   }
   return { state, logLikelihood, gain };
 }
@@ -45,8 +47,8 @@ describe('the filter, on the flow of the Nile', () => {
 
   it('predicts 798.37 for 1971, with a variance of 5 501.26', () => {
     const { state } = filtered();
-    state.disturb(0, 0, WANDERING);
-    const { mean, variance } = state.along(FIRST);
+    state.disturb(0, 0, [WANDERING]);
+    const { mean, variance } = only(state.along(FIRST));
     expect(mean).toBeCloseTo(798.37, 2);
     expect(variance).toBeCloseTo(5501.26, 1);
   });
@@ -64,30 +66,32 @@ describe('the copy that stands still', () => {
     // Of a local level the smoothed first level is the first prediction weighed with all later
     // values, which a filter that runs backwards gives in one pass.
     const { state } = filtered();
-    const back = new GaussianState(1);
-    back.reset(0, NILE.at(-1) ?? 0, NOISE);
+    const back = new GaussianStates(1, 1);
+    back.reset(0, NILE.at(-1) ?? 0, [NOISE]);
     for (const value of [...NILE].reverse().slice(1)) {
-      back.disturb(0, 0, WANDERING);
-      back.observe({ row: FIRST, value, variance: NOISE });
+      back.disturb(0, 0, [WANDERING]);
+      back.along(FIRST);
+      back.learn(value, [NOISE]);
     }
-    expect(state.along(SECOND).mean).toBeCloseTo(back.along(FIRST).mean, 6);
-    expect(state.along(SECOND).variance).toBeCloseTo(back.along(FIRST).variance, 6);
+    expect(only(state.along(SECOND)).mean).toBeCloseTo(only(back.along(FIRST)).mean, 6);
+    expect(only(state.along(SECOND)).variance).toBeCloseTo(only(back.along(FIRST)).variance, 6);
   });
 });
 
 describe('where nothing wanders', () => {
   it('level and slope are those of least squares, with their errors', () => {
     const points = NILE.slice(0, 30).map((value, at) => [at, value] as const);
-    const state = new GaussianState(2);
-    state.reset(0, 0, 1e12);
-    state.reset(1, 0, 1e12);
+    const state = new GaussianStates(2, 1);
+    state.reset(0, 0, [1e12]);
+    state.reset(1, 0, [1e12]);
     points.forEach(([, value], at) => {
       if (at > 0) state.add(0, 1, 1);
-      state.observe({ row: FIRST, value, variance: NOISE });
+      state.along(FIRST);
+      state.learn(value, [NOISE]);
     });
     const line = leastSquares(points);
-    expect(state.along(SECOND).mean).toBeCloseTo(line.slope, 4);
+    expect(only(state.along(SECOND)).mean).toBeCloseTo(line.slope, 4);
     const spread = points.reduce((sum, [x]) => sum + (x - 14.5) ** 2, 0);
-    expect(state.along(SECOND).variance).toBeCloseTo(NOISE / spread, 4);
+    expect(only(state.along(SECOND)).variance).toBeCloseTo(NOISE / spread, 4);
   });
 });
