@@ -40,14 +40,11 @@ export const LIMITS = {
   /** A new rep range starts at this share of what the estimate gives. Ours. */
   newRangeTo: 0.95,
   /**
-   * A loss over this share, with these odds, is slipping, where it was likely a week before: asked
-   * some fifty times in a cut, odds of 0.9 alone cried wolf to a third of lifters who held through
-   * good and bad weeks. Ours.
+   * A loss over this share, with these odds, is slipping: asked some fifty times in a cut, odds of
+   * 0.9 alone cried wolf to a tenth of lifters who held through good and bad weeks. Ours.
    */
   slip: 0.02,
-  slipOdds: 0.98,
-  slipOddsBefore: 0.8,
-  slipLastsDays: 7,
+  slipOdds: 0.975,
   slipDays: 56,
   slipSessions: 4,
   /** Of two lifts one alone would make the mean. Ours. */

@@ -20,14 +20,12 @@ export function countedBouts(bouts: readonly Bout[]): readonly Bout[] {
 }
 
 /**
- * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 98 %, and
- * seemed so a week ago? (Ours.) Null where it is not, or with fewer than four sessions that tell.
+ * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 97.5 %?
+ * (Ours.) Null where it is not, or with fewer than four sessions that tell.
  */
 export function slipOf(past: Past, lift: string, on: Temporal.PlainDate): Slip | null {
-  return lasting(past, on, (strengths) => {
-    const found = strengths.lifts.get(lift);
-    return found && found.sessions >= LIMITS.slipSessions ? found.change : null;
-  });
+  const found = recentStrength(past, on).lifts.get(lift);
+  return found && found.sessions >= LIMITS.slipSessions ? slipIn(found.change) : null;
 }
 
 /** The same of several lifts together, which is told sooner than of any one: null under three that are known. */
@@ -36,12 +34,12 @@ export function slipTogether(
   lifts: ReadonlySet<string>,
   on: Temporal.PlainDate,
 ): Slip | null {
-  return lasting(past, on, (strengths) => {
-    const known = [...strengths.lifts].flatMap(([lift, { sessions }]) =>
-      lifts.has(lift) && sessions >= LIMITS.slipSessions ? [lift] : [],
-    );
-    return known.length >= LIMITS.liftsTogether ? strengths.together(known) : null;
-  });
+  const strengths = recentStrength(past, on);
+  const known = [...strengths.lifts].flatMap(([lift, { sessions }]) =>
+    lifts.has(lift) && sessions >= LIMITS.slipSessions ? [lift] : [],
+  );
+  const change = known.length >= LIMITS.liftsTogether ? strengths.together(known) : null;
+  return change && slipIn(change);
 }
 
 /** The program's compound lifts, by key. */
@@ -52,20 +50,9 @@ export const compoundsOf = ({ days }: Pick<Program, 'days'>): ReadonlySet<string
     ),
   );
 
-/** A loss that is hardly luck, and was likely a week ago already: a few bad days come and go. */
-function lasting(
-  past: Past,
-  on: Temporal.PlainDate,
-  changeIn: (strengths: Strengths) => Estimated | null,
-): Slip | null {
-  const oddsOn = (date: Temporal.PlainDate) => {
-    const change = changeIn(recentStrength(past, date));
-    return { change, odds: change ? oddsOfLoss(change, LIMITS.slip) : 0 };
-  };
-  const { change, odds } = oddsOn(on);
-  if (!change || odds < LIMITS.slipOdds) return null;
-  const before = oddsOn(on.subtract({ days: LIMITS.slipLastsDays }));
-  return before.odds < LIMITS.slipOddsBefore ? null : { by: 1 - sharesOf(change).share, odds };
+function slipIn(change: Estimated): Slip | null {
+  const odds = oddsOfLoss(change, LIMITS.slip);
+  return odds < LIMITS.slipOdds ? null : { by: 1 - sharesOf(change).share, odds };
 }
 
 const recentStrength = (past: Past, on: Temporal.PlainDate): Strengths =>

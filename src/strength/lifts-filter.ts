@@ -60,7 +60,7 @@ interface Variances {
 
 /**
  * Filters the sessions of a lifter's lifts together, under every setting of the model side by side.
- * Sessions are taken in order of day. Settings that the results have made a thousand times less
+ * Sessions are taken in order of day. Settings that the results have made a hundred times less
  * likely than the best are not carried on: they only cost time.
  */
 export class LiftsFilter {
@@ -229,7 +229,7 @@ export class LiftsFilter {
 
   private sieve(): void {
     const { variants } = this.states;
-    const least = Math.max(...this.logLikelihood) - Math.log(1000);
+    const least = Math.max(...this.logLikelihood) - Math.log(100);
     const kept = Array.from({ length: variants }, (_, v) => v).filter(
       (v) => (this.logLikelihood[v] ?? 0) > least,
     );

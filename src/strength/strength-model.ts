@@ -11,21 +11,21 @@ export const STRENGTH_MODEL = {
    * these days; and of one lift's day (2–3 % within a week; 4.2 % between tests, Grgic 2020).
    */
   shared: [0.004, 0.012],
-  own: [0.003, 0.008],
+  own: [0.003, 0.01],
   slope: [0.0004],
-  form: [0.003, 0.012],
-  luck: [0.013, 0.022, 0.037],
+  form: [0.003, 0.014],
+  luck: [0.022, 0.034],
   /** Good and bad form lasts so many days. */
   formDays: 7,
   /** Before anything is known of a lift's course: the slope a week. */
-  slopeSpread: 0.005,
+  slopeSpread: 0.0045,
   /** Before anything is known of a lift's strength. */
   levelSpread: 0.3,
   /** Each set is so much weaker than the one before, after two to five minutes. */
   fall: 0.025,
   fallSpread: 0.015,
   /** The luck of one set. */
-  setNoise: 0.005,
+  setNoise: 0.02,
   /** The curve between reps and load is a lifter's own: other tracks of a lift lie apart by so much. */
   trackSpread: 0.04,
   /** Reps to failure are told to about so many, growing away from failure (Hackett 2017: 1 rep to 5, over 2 from 7). */
@@ -45,7 +45,7 @@ export const STRENGTH_MODEL = {
   /** What is wrong in the same way each time is no noise: added to the error of a change. */
   repeating: 0.007,
   /** The same, of all lifts together. */
-  repeatingTogether: 0.004,
+  repeatingTogether: 0.008,
   /** So far off, in variances squared, is beyond a bad day. */
   astray: 9,
   astrayRunning: 3,

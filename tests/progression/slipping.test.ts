@@ -12,7 +12,7 @@ function slip(sessions: readonly Trained[], exercise = row) {
 }
 
 /** Sessions of three sets three days apart, the last three days ago: so many good ones, then so many at other reps. */
-const weakened = (good: number, weak: number, reps: readonly number[] = [6, 6, 5]) =>
+const weakened = (good: number, weak: number, reps: readonly number[] = [5, 5, 4]) =>
   Array.from({ length: good + weak }, (_, at): Trained => {
     const counts = at < good ? [8, 8, 7] : reps;
     return { kg: 100, reps: counts, rir: 1, daysAgo: 3 * (good + weak - at) };
@@ -20,11 +20,11 @@ const weakened = (good: number, weak: number, reps: readonly number[] = [6, 6, 5
 
 describe('slipping', () => {
   it('is a loss over 2 % that is hardly luck, told with its odds', () => {
-    // Two reps fewer at one load, 9 and 7 to failure: 28 ÷ 30 by Brzycki's line, 6.7 %.
+    // Three reps fewer at one load, 9 and 6 to failure: 28 ÷ 31 by Brzycki's line, 9.7 %.
     const found = slip(weakened(8, 10));
     expect(found?.odds).toBeGreaterThan(0.9);
     expect(found?.by).toBeGreaterThan(0.02);
-    expect(found?.by).toBeLessThan(0.08);
+    expect(found?.by).toBeLessThan(0.11);
   });
 
   it('is not one bad day, nor the same reps for weeks', () => {
@@ -89,7 +89,7 @@ describe('slipping', () => {
   it('of all lifts together shows where none shows it alone', () => {
     const keys = ['row', 'squat', 'press', 'hinge', 'lunge'];
     const results = keys.flatMap((key) =>
-      weakened(8, 10, [7, 6, 5]).map((each) => aResult(straight({ lift: aLift({ key }) }), each)),
+      weakened(8, 10, [6, 6, 5]).map((each) => aResult(straight({ lift: aLift({ key }) }), each)),
     );
     const past = aPast(results);
     expect(slipTogether(past, new Set(keys), TODAY)).not.toBeNull();
@@ -110,7 +110,7 @@ describe('slipping', () => {
 });
 
 describe('slipping, by the aim', () => {
-  const sessions = weakened(8, 8, [6, 5, 5]);
+  const sessions = weakened(8, 8, [5, 4, 4]);
 
   it('drops a set and keeps the load in a cut', () => {
     const next = nextTime(row, sessions);

@@ -78,6 +78,51 @@ describe('the copy that stands still', () => {
   });
 });
 
+describe('several variants side by side', () => {
+  it('are each what it is alone', () => {
+    const of = (wandering: readonly number[]) => {
+      const state = new GaussianStates(3, wandering.length);
+      state.reset(
+        0,
+        1000,
+        wandering.map(() => NOISE),
+      );
+      state.reset(1, 0, wandering);
+      NILE.forEach((value, at) => {
+        state.add(0, 1, 0.1);
+        state.disturb(
+          0,
+          1,
+          wandering.map((each) => each / 50),
+        );
+        state.disturb(0, 0, wandering);
+        state.scale(1, 0.9);
+        if (at === 40) state.copy(2, 0);
+        if (at === 60) state.keep(wandering.map((_, v) => v));
+        state.along([
+          [0, 1],
+          [1, 0.5],
+        ]);
+        state.learn(
+          value,
+          wandering.map(() => NOISE),
+        );
+      });
+      const { mean, variance } = state.along([
+        [0, 1],
+        [2, -1],
+      ]);
+      return [...mean].map((each, v) => [each, variance[v] ?? 0] as const);
+    };
+    const wandering = [WANDERING, 100, 5000];
+    const alone = wandering.flatMap((each) => of([each]));
+    of(wandering).forEach(([mean, variance], v) => {
+      expect(mean).toBeCloseTo(alone[v]?.[0] ?? Number.NaN, 9);
+      expect(variance).toBeCloseTo(alone[v]?.[1] ?? Number.NaN, 6);
+    });
+  });
+});
+
 describe('where nothing wanders', () => {
   it('level and slope are those of least squares, with their errors', () => {
     const points = NILE.slice(0, 30).map((value, at) => [at, value] as const);
