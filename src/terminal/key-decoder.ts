@@ -175,7 +175,7 @@ const characterLength = (text: string, at: number): number =>
 
 function paste(text: string): Step | 'unfinished' {
   const end = text.indexOf(PASTE_END);
-  return end < 0 ? 'unfinished' : pasted(text, end, end + PASTE_END.length);
+  return end === -1 ? 'unfinished' : pasted(text, end, end + PASTE_END.length);
 }
 
 function pasted(text: string, end: number, length: number): Step {

@@ -38,8 +38,8 @@ export function cutTo(text: string, columns: number): string {
  */
 export function wrapped(text: string, columns: number, indent = ''): string[] {
   const words = text.split(/\s+/).filter(Boolean).join(' ');
-  const [first, ...others] = broken(words, columns);
-  if (first === undefined || others.length === 0) return first === undefined ? [] : [first];
+  const [first] = broken(words, columns);
+  if (first === undefined) return [];
   const rest = words.slice(first.length).trimStart();
   return [first, ...broken(rest, columns - columnsOf(indent)).map((each) => `${indent}${each}`)];
 }

@@ -333,6 +333,9 @@ describe('the verdict of the week', () => {
       date: TODAY.subtract({ days: 6 }),
     };
     expect(reviewed({ ...stalled, decisions: [told] }).headline).toBe('stay-the-course');
+    // One set more a week.
+    const aWeekAgo = { ...told, date: TODAY.subtract({ days: 7 }) };
+    expect(reviewed({ ...stalled, decisions: [aWeekAgo] }).headline).toBe('may-do-more-plateau');
   });
 
   it('never adds a set that takes a muscle over ten', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { review } from '../../src/cut/review.ts';
-import { weeksOfWork, workDone } from '../../src/cut/work-done.ts';
+import { judgedWork, weeksOfWork, workDone } from '../../src/cut/work-done.ts';
 import { day, LIFTS, madePast, madeProgram, madeResult } from './made.ts';
 
 const MONDAY = '2026-09-07';
@@ -128,4 +128,41 @@ it('a week that was begun on its Friday was not missed on its Monday', () => {
     ).weeks.map((each) => `${each.sessions} of ${each.planned}`);
   expect(planned('2026-09-11')).toEqual(['1 of 1', '0 of 3']);
   expect(planned(MONDAY)).toEqual(['1 of 3', '0 of 3']);
+});
+
+describe('the work that is judged', () => {
+  /** Sessions on these days of September, three of them asked for in a week: what is judged on another. */
+  const judged = (on: number, ...trained: readonly number[]) => {
+    const date = (of: number) => `2026-09-${String(of).padStart(2, '0')}`;
+    const past = madePast(trained.map((of) => bench(date(of), [8, 8, 8])));
+    const { from, to, fullOn, sessions } = judgedWork(past, past.sessions, day(date(on)), 3);
+    return [from.day, to.day, sessions, fullOn?.day ?? null];
+  };
+  const two = [7, 9, 11, 14, 16, 18];
+
+  it('is that of the last two full weeks, Monday to Sunday', () => {
+    expect(judged(21, ...two)).toEqual([7, 20, 6, null]);
+    expect(judged(26, ...two, 21, 23)).toEqual([7, 20, 6, null]);
+  });
+
+  it('takes the present week in as soon as all of it is done', () => {
+    expect(judged(25, ...two, 21, 23, 25)).toEqual([14, 27, 6, null]);
+  });
+
+  it('takes it in on its Sunday, too, where two sessions are missing: one can still be done', () => {
+    expect(judged(27, ...two, 21, 23)).toEqual([7, 20, 6, null]);
+    expect(judged(27, ...two, 21)).toEqual([14, 27, 4, null]);
+    expect(judged(26, ...two, 21)).toEqual([7, 20, 6, null]);
+  });
+
+  it('leaves out a first week that was begun late and not done whole', () => {
+    expect(judged(21, 9, 11, 14, 16, 18)).toEqual([8, 21, 5, 27]);
+    expect(judged(28, 9, 11, 14, 16, 18, 21, 23, 25)).toEqual([14, 27, 6, null]);
+    expect(judged(21, 8, 10, 12, 14, 16, 18)).toEqual([7, 20, 6, null]);
+  });
+
+  it('is that of the last fourteen days before there are two full weeks, and says when there will be', () => {
+    expect(judged(16, 7, 9, 11, 14, 16)).toEqual([3, 16, 5, 20]);
+    expect(judged(8, 7)).toEqual([26, 8, 1, 20]);
+  });
 });

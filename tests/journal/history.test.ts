@@ -251,6 +251,18 @@ describe('beside sessions', () => {
 });
 
 describe('files from elsewhere', () => {
+  test('are noticed by a journal that is open, once; what it writes itself is nothing new', () => {
+    const { clock, laptop, other, sync } = twoDevices();
+    const mine = laptop();
+    expect(mine.changedElsewhere()).toBe(false);
+    train(mine, clock);
+    expect(mine.changedElsewhere()).toBe(false);
+    train(other(), clock);
+    expect(mine.changedElsewhere()).toBe(false);
+    sync();
+    expect([mine.changedElsewhere(), mine.changedElsewhere()]).toEqual([true, false]);
+  });
+
   test('the same file twice, under whatever name, counts once', () => {
     const [clock, disk] = [handClock(), memoryDisk()];
     train(aJournal(disk.files, { clock }), clock);

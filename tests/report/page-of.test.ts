@@ -7,6 +7,10 @@ const { past, review } = madeCut();
 const view = pageOf(past, review, words, 'kg');
 
 describe('the page of a history', () => {
+  it('is the same as before, so that no change of a number goes unseen', async () => {
+    await expect(`${JSON.stringify(view, null, 1)}\n`).toMatchFileSnapshot('page-view.txt');
+  });
+
   it('shows the lifts trained, in the order of the program, with what is kept', () => {
     expect(view.lifts.map(({ name }) => name)).toEqual([
       'Back squat',

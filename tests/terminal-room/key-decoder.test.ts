@@ -45,6 +45,8 @@ describe('keys', () => {
     ['\u001bOA\u001bOB', ['up', 'down']],
     ['\u001b[5~\u001b[6~\u001b[3~', ['page-up', 'page-down', 'delete']],
     ['\u001b[H\u001b[F\u001b[1~\u001b[4~', ['home', 'end', 'home', 'end']],
+    ['\u001b[7~\u001b[8~\u001bOH\u001bOF\u001bOM', ['home', 'end', 'home', 'end', 'enter']],
+    ['\u001b[2~\u001b[9~\u001b[G', []],
     ['\u0003\u001a', ['ctrl-c', 'ctrl-z']],
     [' 5\r', ['space', '5', 'enter']],
     ['né😀', ['n', 'é', '😀']],

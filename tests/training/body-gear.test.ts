@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bodyGearFor } from '../../src/training/equipment.ts';
+import { bodyGearFor, NOTHING_LOADED, setUp } from '../../src/training/equipment.ts';
 import { kilograms, NO_MASS } from '../../src/training/mass.ts';
 import { kg, plates, someGear } from './some-gear.ts';
 
@@ -37,4 +37,14 @@ test('body weight alone takes nothing', () => {
 
 test('without a belt no plate can be carried', () => {
   expect(bodyGearFor({ ...gear, belt: false }, kilograms(5))).toBeNull();
+});
+
+test('one band is put on as bands are, a belt as plates', () => {
+  const need = { loading: 'bodyweight', pattern: 'vertical-pull', hands: 2, bar: null, step: null };
+  const on = (setting: number) =>
+    setUp(need as Parameters<typeof setUp>[0], kilograms(setting), gear, NOTHING_LOADED);
+  expect(on(-10)).toMatchObject({ on: 'bands', bands: [{ name: 'light' }] });
+  expect(on(-40)).toMatchObject({ on: 'bands', bands: [{ name: 'light' }, { name: 'heavy' }] });
+  expect(on(7.5)?.on).toBe('belt');
+  expect(on(0)?.on).not.toBe('bands');
 });
