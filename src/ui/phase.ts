@@ -4,6 +4,7 @@ import { stageNow, untilMeant } from '../session/stage-now.ts';
 import type { RunningRest, SessionState } from '../session/state.ts';
 import { elapsedMs, type Reading } from '../training/reading.ts';
 import type { Model } from './model.ts';
+import { countdownText } from './words.ts';
 
 /** Where the session stands at an instant, as the screens tell it apart. */
 export type Phase = PhaseOf & {
@@ -112,4 +113,25 @@ function toSecond(phase: Phase): number {
   // Reps count themselves; only a hold shows its seconds.
   const ticking = phase.kind === 'lifting' && phase.holdLeftMs !== null;
   return ticking ? SECOND - (phase.elapsedMs % SECOND) : Number.POSITIVE_INFINITY;
+}
+
+/** Title of the window: the time left, so that a glance at the tab is enough. */
+export function titleOf({ session, now }: Pick<Model, 'session' | 'now'>): string {
+  if (!session || session.stage.kind === 'closed') return 'holdfast';
+  if (session.pausedSince) return 'paused';
+  const phase = phaseOf(session, now);
+  if (phase.kind === 'resting') return `${countdownText(coarse(phase.leftMs))} rest`;
+  if (phase.kind === 'over' || phase.kind === 'lifting') return 'lift';
+  return phase.kind === 'all-done' ? 'done' : 'ready';
+}
+
+/** In steps of fifteen seconds until the last fifteen: a tab that flickers is noise, and costs bytes. */
+const coarse = (ms: number): number => (ms > 15_000 ? Math.ceil(ms / 15_000) * 15_000 : ms);
+
+/** Share of the rest that is over, 0 to 1; null while none runs. */
+export function progressOf({ session, now }: Pick<Model, 'session' | 'now'>): number | null {
+  const phase = session && !session.pausedSince ? phaseOf(session, now) : null;
+  if (phase?.kind !== 'resting') return null;
+  const whole = phase.running.rest.to * 1000;
+  return whole > 0 ? Math.min(1, phase.elapsedMs / whole) : null;
 }

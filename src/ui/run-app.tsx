@@ -7,10 +7,9 @@ import { terminalKind } from '../terminal/terminal-kind.ts';
 import { App } from './app.tsx';
 import type { Model } from './model.ts';
 import { onScreen, type ScreenPorts } from './on-screen.ts';
-import { phaseOf } from './phase.ts';
+import { progressOf, titleOf } from './phase.ts';
 import { createStore } from './store.ts';
 import type { Screen } from './ui-state.ts';
-import { countdownText } from './words.ts';
 
 export interface AppPorts extends ScreenPorts {
   readonly clock: Clock;
@@ -76,7 +75,7 @@ function outsideWriter(write: (bytes: string) => void, progress: boolean, screen
   let title = '';
   let share: string | null = null;
   let taps: boolean | null = null;
-  return (model: Parameters<typeof titleOf>[0]) => {
+  return (model: Model) => {
     const nextTitle = titleOf(model);
     if (nextTitle !== title) write(titleCode(nextTitle));
     title = nextTitle;
@@ -87,25 +86,4 @@ function outsideWriter(write: (bytes: string) => void, progress: boolean, screen
       write(tapMode(model.choices.taps));
     taps = model.choices.taps;
   };
-}
-
-/** Title of the window: the time left, so that a glance at the tab is enough. */
-function titleOf({ session, now }: Model): string {
-  if (!session || session.stage.kind === 'closed') return 'holdfast';
-  if (session.pausedSince) return 'paused';
-  const phase = phaseOf(session, now);
-  if (phase.kind === 'resting') return `${countdownText(coarse(phase.leftMs))} rest`;
-  if (phase.kind === 'over' || phase.kind === 'lifting') return 'lift';
-  return phase.kind === 'all-done' ? 'done' : 'ready';
-}
-
-/** In steps of fifteen seconds until the last fifteen: a tab that flickers is noise, and costs bytes. */
-const coarse = (ms: number): number => (ms > 15_000 ? Math.ceil(ms / 15_000) * 15_000 : ms);
-
-/** Share of the rest that is over, 0 to 1; null while none runs. */
-function progressOf({ session, now }: Model): number | null {
-  const phase = session && !session.pausedSince ? phaseOf(session, now) : null;
-  if (phase?.kind !== 'resting') return null;
-  const whole = phase.running.rest.to * 1000;
-  return whole > 0 ? Math.min(1, phase.elapsedMs / whole) : null;
 }

@@ -60,6 +60,19 @@ describe('a key that does nothing now says why', () => {
   });
 });
 
+/** Each row of each screen: its keys and words, its place in the footer, its box. */
+it('stand where they stood before', async () => {
+  const lines = KINDS.flatMap((kind) => [
+    kind,
+    ...SCREENS[kind].keys.map(({ keys, label, footer, pair, tap }) => {
+      const told = typeof label === 'string' ? label : '(by what is chosen)';
+      const box = tap && `box ${tap.at}${typeof tap.says === 'string' ? ` ${tap.says}` : ''}`;
+      return `  ${[keys.join(' '), told, footer ?? '-', pair, box].filter((one) => one !== undefined).join(', ')}`;
+    }),
+  ]);
+  await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot('frames/keys.txt');
+});
+
 /** What a letter does, in the words of the screens that have it; where they are not one thing, it is seen here. */
 it('letters mean what they meant before', async () => {
   const words = new Map<string, Map<string, string[]>>();
