@@ -130,3 +130,8 @@ test('a squat or a press under the bar carries a caution', () => {
   expect(under.length).toBeGreaterThan(5);
   expect(keys(under.filter(({ caution }) => caution === null))).toEqual([]);
 });
+
+test('is the same as before, so that no number of a lift moves unseen', async () => {
+  const rows = [...CATALOGUE.values()].map((lift) => JSON.stringify(lift));
+  await expect(`${rows.join('\n')}\n`).toMatchFileSnapshot('catalogue.txt');
+});

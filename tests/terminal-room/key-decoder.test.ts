@@ -47,6 +47,9 @@ describe('keys', () => {
     ['\u001b[H\u001b[F\u001b[1~\u001b[4~', ['home', 'end', 'home', 'end']],
     ['\u001b[7~\u001b[8~\u001bOH\u001bOF\u001bOM', ['home', 'end', 'home', 'end', 'enter']],
     ['\u001b[2~\u001b[9~\u001b[G', []],
+    // C0 and C1 controls type nothing (ECMA-48); what comes after them does.
+    ['\u0000\u001f\u0080\u0085\u009f', []],
+    ['\u00a0~', ['\u00a0', '~']],
     ['\u0003\u001a', ['ctrl-c', 'ctrl-z']],
     [' 5\r', ['space', '5', 'enter']],
     ['né😀', ['n', 'é', '😀']],
