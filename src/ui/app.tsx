@@ -5,6 +5,7 @@ import type { Coach } from '../lifter/coach.ts';
 import { frameOf } from './frame.ts';
 import { line } from './line.ts';
 import { Lines } from './lines.tsx';
+import { moduleOf } from './screens.ts';
 import { spokenLines } from './spoken/spoken-lines.ts';
 import type { Store } from './store.ts';
 import { marginOf } from './window.ts';
@@ -43,7 +44,7 @@ function Spoken({ store, coach }: AppProps) {
   );
   const noting = useSyncExternalStore(
     store.subscribe,
-    () => store.model().ui.screen.kind === 'note',
+    () => moduleOf(store.model().ui.screen).field !== undefined,
   );
   return (
     <Box flexDirection='column'>

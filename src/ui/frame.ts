@@ -26,7 +26,7 @@ export function frameOf(model: Model, coach: Coach): Frame {
   const margin = marginOf(size.columns);
   const columns = size.columns - 2 * margin;
   const foot = footLines(seen, columns);
-  const head = bannerLines(coach, ui.screen.kind, columns);
+  const head = bannerLines(coach, moduleOf(ui.screen), columns);
   const rows = size.rows - foot.length - head.length;
   const body = ui.help
     ? windowOf(helpLines(seen, columns), rows, ui.help.scroll)
@@ -48,7 +48,7 @@ function footLines(seen: Seen, columns: number): readonly Line[] {
   if (ui.help) return [line('any key goes back')];
   return choices.taps
     ? targetLines(targetsOf(seen), columns)
-    : footerLines(seen, columns, footRows(seen.model));
+    : footerLines(seen, columns, footRows(seen.model, moduleOf(seen.screen)));
 }
 
 function bodyLines(seen: Seen, columns: number, rows: number): readonly Line[] {

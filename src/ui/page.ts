@@ -5,7 +5,7 @@ import { BLANK, type Line, line, paragraph, span, textOf } from './line.ts';
 import type { Model } from './model.ts';
 import { type Acting, type Outcome, type Seen, show } from './outcome.ts';
 import { HELP, type KeyRow, type ScreenModule } from './screen.ts';
-import type { Screen, ScreenKind } from './ui-state.ts';
+import type { Screen } from './ui-state.ts';
 import { marginOf, TARGET_ROWS, windowOf } from './window.ts';
 
 /** A screen that is read by scrolling. */
@@ -73,16 +73,15 @@ export const isAtEnd = <S extends Scrolled>(seen: Seen<S>, all: Contents<S>): bo
 function mostScroll<S extends Scrolled>(seen: Seen<S>, all: Contents<S>): number {
   const { columns, rows } = seen.model.size;
   const inner = columns - 2 * marginOf(columns);
-  const banner = bannerLines(seen.coach, seen.screen.kind, inner).length;
+  const banner = bannerLines(seen.coach, {}, inner).length;
   return Math.max(0, all(seen, inner).length - (rows - footRows(seen.model) - banner));
 }
 
 /** Rows at the foot of the screen: boxes for taps, or keys. */
-export function footRows({ choices, size, ui }: Model): number {
-  if (choices.taps) return TARGET_ROWS;
-  // Only the runner is short of rows.
-  return size.rows >= 24 || ui.screen.kind !== 'runner' ? 2 : 1;
-}
+export const footRows = (
+  { choices, size }: Pick<Model, 'choices' | 'size'>,
+  { atTheBar }: Pick<ScreenModule, 'atTheBar'> = {},
+): number => (choices.taps ? TARGET_ROWS : atTheBar && size.rows < 24 ? 1 : 2);
 
 /** Heading of a page, and a line under it. */
 export const titled = (title: string, words: string | null, columns: number): Line[] => [
@@ -111,14 +110,14 @@ export const messageLines = (message: string, columns: number): Line[] =>
 /** Below this width the session needs the rows. */
 const NARROW = 60;
 
-/** What stands above a screen: whole on the first one where there is room, else in one line. */
+/** What stands above a screen: whole where it may and there is room, else in one line. */
 export function bannerLines(
   { banner }: Pick<Coach, 'banner'>,
-  screen: ScreenKind,
+  { wholeBanner }: Pick<ScreenModule, 'wholeBanner'>,
   columns: number,
 ): Line[] {
   if (banner === null) return [];
-  if (screen !== 'preview') return [line(banner.name, 'alert')];
+  if (!wholeBanner) return [line(banner.name, 'alert')];
   return columns < NARROW
     ? [line(banner.short, 'alert')]
     : paragraph(safeText(banner.whole), columns, 'alert');

@@ -71,13 +71,13 @@ function tapped(acting: Acting, column: number, row: number): Outcome {
     const name = keys.find((key) => key.startsWith('page')) ?? keys[0] ?? '';
     return done(target.row, { ...acting, name });
   }
-  // Above the boxes of the runner a finger finds everything else.
-  return screen.kind === 'runner' ? show(acting, { kind: 'acts', chosen: 0 }) : ask(acting);
+  // Above the boxes a finger finds everything else.
+  return moduleOf(screen).atTheBar ? show(acting, { kind: 'acts', chosen: 0 }) : ask(acting);
 }
 
 /** A key that means nothing here is no error, but the lifter should see that it was heard. */
 function unknown(acting: Acting): Outcome {
-  return acting.name === '' || acting.screen.kind !== 'runner'
+  return acting.name === '' || !moduleOf(acting.screen).atTheBar
     ? ask(acting)
     : tell(acting, `${acting.name} does nothing here; ? shows the keys.`);
 }

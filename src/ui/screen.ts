@@ -44,6 +44,13 @@ export interface ScreenModule<S extends Screen = Screen> {
   readonly field?: number;
   /** It says itself what the last key led to. */
   readonly tellsItself?: true;
+  /**
+   * The lifter stands at the bar: on a low screen the keys take one row, a few of them are said, a
+   * finger beside the boxes finds every act, and a key that means nothing is answered.
+   */
+  readonly atTheBar?: true;
+  /** What stands above every screen stands here in whole. */
+  readonly wholeBanner?: true;
 }
 
 /** The screen that is shown, with all that it may look at. */

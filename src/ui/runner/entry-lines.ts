@@ -4,6 +4,7 @@ import { asPlannedTexts } from '../as-planned.ts';
 import { type EntryTarget, entryTarget, fieldsOf, fieldText, setsPutDown } from '../entry.ts';
 import { type Line, line, paragraph, type Span, span } from '../line.ts';
 import type { Model } from '../model.ts';
+import { draftOf } from '../outcome.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { setsOfRole } from '../set-plan.ts';
 import type { Field, Typing } from '../ui-state.ts';
@@ -12,9 +13,9 @@ import { exerciseEnd } from './exercise-end.ts';
 
 /** What was saved, and the numbers that keys type over. */
 export function entryLines(model: Model, phase: Phase, columns: number): Line[] {
-  const { session, ui } = model;
+  const { session } = model;
   if (!session) return [];
-  const draft = ui.screen.kind === 'runner' ? ui.screen.draft : null;
+  const draft = draftOf(model);
   const target = entryTarget(session, phase, draft);
   const ended = (target ? exerciseEnd(session, target) : []).flatMap((text) =>
     paragraph(text, columns, 'strong'),

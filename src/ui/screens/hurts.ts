@@ -9,13 +9,11 @@ import type { Screen } from '../ui-state.ts';
 type Hurts = Extract<Screen, { kind: 'hurts' }>;
 
 /** From the preview; in the runner the same letter marks pain. */
-export const HURTS_KEY: KeyRow = {
+export const HURTS_KEY: KeyRow<Extract<Screen, { kind: 'preview' }>> = {
   keys: ['m'],
   label: 'what hurts',
   when: ({ screen }) =>
-    screen.kind === 'preview' && screen.today.state === 'open'
-      ? 'A session is open: m marks pain there.'
-      : true,
+    screen.today.state === 'open' ? 'A session is open: m marks pain there.' : true,
   footer: 86,
   press: (acting) =>
     show(acting, { kind: 'hurts', hurts: acting.coach.lookBack.hurts(), chosen: 0 }),

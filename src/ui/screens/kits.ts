@@ -6,17 +6,17 @@ import type { Screen } from '../ui-state.ts';
 type Kits = Extract<Screen, { kind: 'kits' }>;
 
 /** From the preview: the rack is taken, or the day is somewhere else. */
-export const KITS_KEY: KeyRow = {
+export const KITS_KEY: KeyRow<Extract<Screen, { kind: 'preview' }>> = {
   keys: ['j'],
   label: 'other gear today',
   when: ({ screen }) =>
-    screen.kind === 'preview' && screen.today.state === 'open'
+    screen.today.state === 'open'
       ? 'A session is open: l in the list behind x takes another lift.'
       : true,
   footer: 87,
   press: (acting) => {
     const { screen, coach } = acting;
-    const now = screen.kind === 'preview' ? screen.today.kit : null;
+    const now = screen.today.kit;
     const kits = coach.lookBack.kits();
     const chosen = now === null ? 0 : kits.indexOf(now) + 1;
     return show(acting, { kind: 'kits', kits, now, chosen });

@@ -194,6 +194,7 @@ const doctorKnows: Act<Preview> = (acting) =>
 const IS_OPEN = 'A session is open; go on with it or close it first.';
 
 export const PREVIEW_SCREEN: ScreenModule<Preview> = {
+  wholeBanner: true,
   keys: [
     { keys: ['w'], label: 'why this', footer: 2, press: why },
     { keys: ['space'], label: 'begin', footer: 0, tap: { at: 0 }, press: begin('first') },

@@ -205,4 +205,5 @@ export const RUNNER_SCREEN: ScreenModule<Extract<Screen, { kind: 'runner' }>> = 
   lines,
   spoken: runnerTexts,
   tellsItself: true,
+  atTheBar: true,
 };

@@ -7,13 +7,11 @@ import type { Screen } from '../ui-state.ts';
 type Week = Extract<Screen, { kind: 'week' }>;
 
 /** From the preview: a week with fewer days than the program has. */
-export const WEEK_KEY: KeyRow = {
+export const WEEK_KEY: KeyRow<Extract<Screen, { kind: 'preview' }>> = {
   keys: ['v'],
   label: 'days this week',
   when: ({ screen }) =>
-    screen.kind === 'preview' && screen.today.state === 'open'
-      ? 'A session is open; go on with it or close it first.'
-      : true,
+    screen.today.state === 'open' ? 'A session is open; go on with it or close it first.' : true,
   footer: 87,
   press: (acting) => show(acting, { kind: 'week', ...acting.coach.lookBack.week(), chosen: 0 }),
 };

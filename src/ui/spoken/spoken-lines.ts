@@ -17,7 +17,7 @@ export function spokenLines(model: Model, coach: Coach): readonly string[] {
   const seen: Seen = { ...now, phase: now.phase && { ...now.phase, waitMs: 0 } };
   const body = ui.help ? helpTexts(seen) : moduleOf(ui.screen).spoken(seen);
   const said = ui.message ? [ui.message] : offer ? [`${offer.words} o takes it.`] : [];
-  const banner = bannerLines(coach, ui.screen.kind, OPEN).map(textOf);
+  const banner = bannerLines(coach, moduleOf(ui.screen), OPEN).map(textOf);
   return [
     ...banner,
     ...[...body, ...said].map((text) => spokenWords(safeText(text))).filter(Boolean),
@@ -32,7 +32,7 @@ function keysText(seen: Seen): string {
   const hints = footerHints(seen);
   const help = hints.filter(({ label }) => label === 'keys');
   const others = hints.filter((hint) => !help.includes(hint));
-  const most = seen.screen.kind === 'runner' ? MOST_KEYS : others.length;
+  const most = moduleOf(seen.screen).atTheBar ? MOST_KEYS : others.length;
   const said = [...others.slice(0, most), ...help];
   return `Keys. ${said.map(({ keys, label }) => `${spokenKeys(keys)}: ${label}`).join('. ')}.`;
 }
