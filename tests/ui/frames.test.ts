@@ -61,6 +61,12 @@ const SCENES: Readonly<Record<string, (player: Player) => Player>> = {
   summary: (player) => player.atFirstSet().keys('  ').wait(190).keys(' 5 f<down> '),
 };
 
+it.each(Object.entries(SCENES))('%s by finger and by ear', async (scene, play) => {
+  const finger = play(new Player(PHONE, { settings: { taps: true } })).screen();
+  const said = play(new Player()).spoken().join('\n');
+  await expect(`${finger}\n\n${said}\n`).toMatchFileSnapshot(`frames/told/${scene}.txt`);
+});
+
 describe.each(SIZES)('at %s', (name, size) => {
   it.each(Object.entries(SCENES))('%s', async (scene, play) => {
     const screen = play(new Player(size)).screen();
