@@ -9,10 +9,9 @@ import { aimInForce, type Pause, pauseBefore, pauseOn } from './aim-in-force.ts'
 import { CUT_LIMITS } from './cut-limits.ts';
 import { cutStart, daysBetween } from './cut-start.ts';
 import type { DatedMass } from './daily-mass.ts';
-import { type JudgedRate, judgeRate } from './judge-rate.ts';
 import { type Kept, keptByLift, keptTogether, type LiftKept } from './kept.ts';
 import { type CutPlan, planOf } from './plan.ts';
-import { type RateOfLoss, rateQuestion } from './rate-of-loss.ts';
+import { type JudgedRate, judgeRate, type RateOfLoss, rateQuestion } from './rate-of-loss.ts';
 import { type JudgedWork, judgedWork } from './work-done.ts';
 
 /** What a weekly review is made from. */
