@@ -76,6 +76,16 @@ function threeMonths(lifter = twoDisks()): Lifter {
   return lifter;
 }
 
+/** Thirty sessions, of which the first ten are older than what every start reads. */
+function threeSeasons(): Lifter {
+  const lifter = twoDisks();
+  for (let season = 0; season < 3; season += 1) {
+    threeMonths(lifter);
+    lifter.wait(400 * A_DAY);
+  }
+  return lifter;
+}
+
 describe('once there is an index', () => {
   test('only files of this month and the last are read', () => {
     const lifter = threeMonths();
@@ -145,12 +155,20 @@ describe('once there is an index', () => {
     }
   });
 
-  test('what is older than two years is read when it is asked for', () => {
-    const lifter = twoDisks();
-    for (let season = 0; season < 3; season += 1) {
-      threeMonths(lifter);
-      lifter.wait(400 * A_DAY);
+  test('neither of its files is taken for the other', () => {
+    const lifter = threeSeasons();
+    const [disk] = lifter.disks;
+    const right = told(lifter, 0);
+    const paths = indexPaths(disk);
+    const others = paths.map((path) => disk.bytes(path).slice()).reverse();
+    for (const [at, path] of paths.entries()) {
+      disk.put(path, others[at]!);
+      expect(told(lifter, 0)).toEqual(right);
     }
+  });
+
+  test('what is older than two years is read when it is asked for', () => {
+    const lifter = threeSeasons();
     const [disk] = lifter.disks;
     lifter.open(0).history();
     const { read, files } = watched(disk);

@@ -30,14 +30,16 @@ export function journalIndex(
 ): JournalIndex {
   const path = once(() => join(cacheDir, `${dataKey(files, dataDir)}.index`));
   const olderPath = () => `${path()}.older`;
-  const head = (key: string): string => keptHead(import.meta.url, `${device} ${key}`);
+  // Not the same for both: neither may be taken for the other, should their names be mixed up.
+  const head = (key: string, part: 'near' | 'older'): string =>
+    keptHead(import.meta.url, `${part} ${device} ${key}`);
   const place = (of: string) => ({ folder: cacheDir, path: of, random });
   return {
     read: (key) =>
-      readKept(files, path(), head(key), (text) => {
+      readKept(files, path(), head(key, 'near'), (text) => {
         const { sessions, exercises, ...rest } = JSON.parse(text) as Written;
         const older = () =>
-          readKept(files, olderPath(), head(key), (far) =>
+          readKept(files, olderPath(), head(key, 'older'), (far) =>
             readSessions(JSON.parse(far) as WrittenSessions),
           );
         return { ...rest, sessions: readSessions({ sessions, exercises }), older };
@@ -45,8 +47,8 @@ export function journalIndex(
     write: (key, { sessions, older, ...rest }) => {
       const far = JSON.stringify(writtenSessions(older() ?? []));
       const near = { ...rest, ...writtenSessions(sessions) } satisfies Written;
-      writeKept(files, place(olderPath()), head(key), far);
-      writeKept(files, place(path()), head(key), JSON.stringify(near));
+      writeKept(files, place(olderPath()), head(key, 'older'), far);
+      writeKept(files, place(path()), head(key, 'near'), JSON.stringify(near));
     },
   };
 }
