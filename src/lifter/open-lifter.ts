@@ -76,6 +76,7 @@ export function openLifter(ports: Ports, wishes: AskedFor): Lifter {
         .journal()
         .history()
         .sessions.findLast(({ day, date }) => day !== date.toString())?.program ?? null,
+    gearUnit: () => knownGear()?.unit ?? 'kg',
     dataFolder: folders.data,
     shippedPrograms: ports.shippedPrograms,
     cwd: ports.cwd,

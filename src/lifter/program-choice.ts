@@ -8,8 +8,10 @@ import type { Settings } from '../settings/settings.ts';
 import { diskSentence } from '../text/disk-words.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
+import type { Unit } from '../training/mass.ts';
 
-export const FIRST_PROGRAM = 'three-day';
+/** What is trained by where nothing else was chosen. */
+const FIRST_PROGRAMS: Readonly<Record<Unit, string>> = { kg: 'three-day', lb: 'three-day-lb' };
 
 export interface ProgramSources {
   /** `--program`: a path, or the name of a program in the data folder or among the shipped ones. */
@@ -18,6 +20,8 @@ export interface ProgramSources {
   readonly last: string | null;
   /** What the program of the last session in the journal is called; asked where `last` does not help. */
   readonly lastName: () => string | null;
+  /** Of what is owned, which tells what a lifter counts in before there is a program. */
+  readonly gearUnit: () => Unit;
   readonly dataFolder: string;
   readonly shippedPrograms: string;
   readonly cwd: string;
@@ -44,7 +48,7 @@ export const toRemember = (
  * The program file to read: what was asked for, else that of the last session, else one of the
  * lifter's or of the shipped ones that is called like that of the last session (the data folder
  * came from another machine, or the file was moved), else the lifter's own that was changed last,
- * else the first of the shipped ones. Nothing is written; see {@link ownCopy}.
+ * else the first of the shipped ones in the unit of the gear. Nothing is written; see {@link ownCopy}.
  */
 export function chooseProgram(sources: ProgramSources): string {
   const { asked, last, shippedPrograms } = sources;
@@ -54,7 +58,8 @@ export function chooseProgram(sources: ProgramSources): string {
   if (called !== null) return called;
   const own = latestOwn(sources);
   if (own !== null) return own;
-  return named(FIRST_PROGRAM, sources) ?? join(shippedPrograms, `${FIRST_PROGRAM}.yaml`);
+  const first = FIRST_PROGRAMS[sources.gearUnit()];
+  return named(first, sources) ?? join(shippedPrograms, `${first}.yaml`);
 }
 
 function askedProgram(asked: string, sources: ProgramSources): string {

@@ -244,6 +244,15 @@ test('a load in the unit of the program has that of the gear beside it', async (
   expect((await home.run('--program', 'three-day', 'load', '60')).out).toMatch(/^60 kg on the bar/);
 });
 
+test('gear in pounds is a word on the unit, before there is a program', async () => {
+  const pounds = new AHome();
+  await pounds.run('gear', '--defaults', 'lb');
+  expect((await pounds.run('weigh', '185')).out).toContain('Saved: 185 lb ');
+  expect((await pounds.run('load', '135')).out).toMatch(/^135 lb on the bar/);
+  expect((await pounds.run('today')).out).toMatch(/^Three days in pounds/);
+  pounds.throwAway();
+});
+
 describe('a kit of another place', () => {
   const away = new AHome();
   afterAll(() => away.throwAway());
