@@ -66,7 +66,7 @@ function told(lift: Lift, gear: Gear, unit: Unit, body: Mass | null): readonly s
       on ? `on ${on.words}; ${on.change ?? '-'}; ${on.digits}` : 'nothing on',
     ];
     lines.push(`  ${words(load)}: ${parts.join(', ')}`);
-    loaded = equipmentAfter([{ exercise: need as never, load }], gear);
+    loaded = equipmentAfter([{ exercise: need, load } as never], gear);
     load = nextAbove(rack.loads, load);
   }
   return lines;
