@@ -53,7 +53,7 @@ const READING: Readonly<Record<string, readonly string[]>> = {
     '--weeks 3 --draws 1 --minutes 45',
     '--weeks 2 --draws 1 --lifter lean --loss 1.2 --minutes 30',
     '--weeks 2 --draws 2 --compare 0.4 1',
-    '--weeks 1 --draws 1 --json',
+    '--weeks 2 --draws 2 --loss 1 --json',
     '--weeks 0',
     '--loss 9',
     '--lifter giant',

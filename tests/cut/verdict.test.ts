@@ -519,3 +519,19 @@ describe('the rules of the review', () => {
     expect(cutRules.every(({ source }) => source.length > 0)).toBe(true);
   });
 });
+
+describe('a goal that no plan leads to', () => {
+  const toGoal = (kg: number) =>
+    reviewed({ program: { goal: { mass: kilograms(kg), date: null } } }).keys.filter((key) =>
+      key.startsWith('goal-'),
+    );
+
+  it('is said where it lies more than a quarter under the present weight', () => {
+    expect(toGoal(40)).toEqual(['goal-too-far']);
+    expect(toGoal(75)).toEqual([]);
+  });
+
+  it('is reached once the trend is down there', () => {
+    expect(toGoal(200)).toEqual(['goal-reached']);
+  });
+});

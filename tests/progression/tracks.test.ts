@@ -4,7 +4,7 @@ import { trackOf } from '../../src/progression/track.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { aGear, dumbbells } from './a-gear.ts';
 import { aPast, aResult, aSession, TODAY } from './a-past.ts';
-import { aLift, aProgram, pullUp, straight } from './a-program.ts';
+import { aLift, aProgram, plank, pullUp, straight } from './a-program.ts';
 import { nextTime, tellOf } from './next-time.ts';
 
 const heavy = straight({ range: [5, 8] });
@@ -46,6 +46,16 @@ describe('a track', () => {
     const past = aPast([aResult(heavy, { kg: 80, reps: [8, 8, 8], rir: 1, daysAgo: 3 })]);
     const next = prescribed({ ...light, start: kilograms(100) }, past);
     expect(next).toMatchObject({ move: 'start', kg: 65, rules: ['start-other-range'] });
+  });
+
+  it('that is new starts from what was held in another, told without reps', () => {
+    const [short, long] = [
+      straight({ lift: plank, range: [20, 30], reserve: [1, 1] }),
+      straight({ lift: plank, range: [40, 60], reserve: [1, 1] }),
+    ];
+    const past = aPast([aResult(short, { kg: 10, reps: [30, 30, 30], daysAgo: 3 })]);
+    const [why] = prescribed(long, past).prescribed.why;
+    expect(why).toMatchObject({ rule: 'start-other-range', facts: { reps: null } });
   });
 
   it('follows the lift through a change of day and of program', () => {
