@@ -176,8 +176,9 @@ function listAt(yaml: YamlText, path: Path): readonly unknown[] {
 
 /** Days are named on the command line and in the history, so no two may share a name. */
 function sameNames(yaml: YamlText, days: readonly Day[]): PlacedProblem[] {
+  const read = (name: string) => name.trim().toLowerCase();
   return days.flatMap(({ name }, index) => {
-    const other = days.findIndex((day) => day.name.toLowerCase() === name.toLowerCase());
+    const other = days.findIndex((day) => read(day.name) === read(name));
     if (other === index || name === '') return [];
     return [
       {

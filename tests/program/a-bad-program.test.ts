@@ -107,6 +107,7 @@ describe('words', () => {
     ['name: Lean spring\n', '', 'name is missing.'],
     ['unit: kg\n', '', 'unit is missing.'],
     ['- name: B', '- name: a', 'name: there is another day "a".'],
+    ['- name: B', '- name: "A "', 'name: there is another day "A ".'],
     ['  landmine-press:\n', '  Landmine Press:\n', 'cannot name a lift'],
     ['    kind: compound\n', '    knd: compound\n', 'Did you mean "kind"?'],
   ])('%s → %s', (old, by, said) => {
