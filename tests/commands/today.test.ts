@@ -182,3 +182,20 @@ test('a table of other origin brings no program that could be missed', async () 
   expect(out).toContain('Three days');
   expect(err).not.toContain('is not here');
 });
+
+test('one rep is one rep', async () => {
+  const path = join(home.folder, 'singles.yaml');
+  const singles = [
+    '{ lift: back-squat, sets: 3, reps: 1 }',
+    '{ lift: split-squat, sets: 1, reps: 1 }',
+    '{ lift: dumbbell-curl, cluster: { lead: 1-2 } }',
+  ];
+  writeFileSync(
+    path,
+    `name: S\nunit: kg\ndays: [{ name: A, exercises: [${singles.join(', ')}] }]\n`,
+  );
+  const { out } = await home.run('today', '--program', path);
+  expect(out).toContain('  3 sets of 1 rep, ');
+  expect(out).toContain('  1 set of 1 rep a side, ');
+  expect(out).toContain('  1 rep, then mini-sets of ');
+});

@@ -16,7 +16,7 @@ export const EXERCISE_RULES = [
     standing: 'common practice',
     source: ACSM,
     sentence: ({ lift, low, high, to }) =>
-      `${lift} is done for ${rangeText([Number(low), Number(high)])} reps; ${
+      `${lift} is done for ${repsText(low, high)}; ${
         Number(to) > CHECK_LIMITS.compoundReps[1]
           ? `without a load to add, up to ${to} still end hard`
           : 'heavy compounds keep strength best at 4–10, and 1–3 are for practised lifters'
@@ -63,7 +63,7 @@ export const EXERCISE_RULES = [
     standing: 'common practice',
     source: CLUSTERS,
     sentence: ({ lift, low, high }) =>
-      `The lead set of ${lift} is ${rangeText([Number(low), Number(high)])} reps; clusters work best from 12–15.`,
+      `The lead set of ${lift} is ${repsText(low, high)}; clusters work best from 12–15.`,
     find: (checked) =>
       clusters(checked)
         .filter(({ range }) => !within(range, CHECK_LIMITS.clusterLead))
@@ -129,5 +129,8 @@ const clusters = ({ exercises }: Checked): readonly Exercise[] =>
   exercises.map(({ exercise }) => exercise).filter(({ style }) => style === 'cluster');
 
 const reps = ({ range: [low, high] }: Exercise) => ({ low, high });
+
+const repsText = (low: unknown, high: unknown): string =>
+  high === 1 ? '1 rep' : `${rangeText([Number(low), Number(high)])} reps`;
 
 const within = ([from, to]: Range, [low, high]: Range): boolean => from >= low && to <= high;
