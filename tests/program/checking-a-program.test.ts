@@ -281,6 +281,15 @@ describe('the gear', () => {
     expect(found[0]).toContain('10 kg, the heaviest that your gear can make');
   });
 
+  test('of a start that cannot be made, what is used in its place counts', () => {
+    const dumbbells = [10, 11].map((amount) => ({ stamped: kg(amount), count: 2 }));
+    const start = (load: number, rule: string) =>
+      one(rule, `${SIDES}, start: ${load}`, { dumbbells, handles: [] });
+    expect(start(1, 'coarse-step')).toEqual([]);
+    expect(start(99, 'no-heavier-load')[0]).toContain('11 kg, the heaviest that your gear');
+    expect(start(10.9, 'no-heavier-load')).toEqual([]);
+  });
+
   test('squat and bench press without safeties', () => {
     expect(one('safeties', SQUAT, { safeties: false })[0]).toContain('can pin you under the bar');
     expect(one('safeties', SQUAT, { safeties: true })).toEqual([]);

@@ -1,5 +1,5 @@
 import type { Gear, PlateKind } from '../../training/gear.ts';
-import { type Loads, loadsFor } from '../../training/loads.ts';
+import { isLoadable, type Loads, loadsFor } from '../../training/loads.ts';
 import { type Mass, micrograms, type Unit } from '../../training/mass.ts';
 import { oneRepMax, repsToFailureAt } from '../../training/strength.ts';
 import type { Exercise } from '../program.ts';
@@ -7,6 +7,15 @@ import { CHECK_LIMITS } from './check-limits.ts';
 
 export const loadsOf = ({ lift, bar, step }: Exercise, gear: Gear): Loads =>
   loadsFor(gear, { loading: lift.loading, hands: lift.hands, bar, step });
+
+/** The first load written for an exercise, or the next below that the gear can make. */
+export function loadableStart(exercise: Exercise, gear: Gear): Mass | null {
+  const { start } = exercise;
+  const loads = loadsOf(exercise, gear);
+  return start === null || isLoadable(loads, start)
+    ? start
+    : (loads.atOrBelow(start) ?? loads.lightest);
+}
 
 /** The first loadable load at least 1 % above; null where there is none. */
 export const nextLoad = (exercise: Exercise, gear: Gear, from: Mass): Mass | null =>
@@ -28,7 +37,8 @@ export interface CoarseStep {
  * body, which the check does not know, so those are left out.
  */
 export function coarseStep(exercise: Exercise, gear: Gear): CoarseStep | null {
-  const { lift, start, range, reserve } = exercise;
+  const { lift, range, reserve } = exercise;
+  const start = loadableStart(exercise, gear);
   if (start === null || start <= 0 || lift.loading === 'bodyweight') return null;
   if (lift.counts === 'seconds') return null;
   const next = nextLoad(exercise, gear, start);

@@ -1,11 +1,12 @@
 import type { Lift, Pattern } from '../../training/lift.ts';
 import type { Unit } from '../../training/mass.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
+import { loadableStart } from '../check/coarse-step.ts';
 import { DEFAULTS, defaultReserve } from '../defaults.ts';
 import type { Exercise, Range, Rest } from '../program.ts';
 import { exerciseBefore } from './choose-lift.ts';
 import { DRAFT_LIMITS, PACES, type Pace } from './draft-limits.ts';
-import { loadableStart, startFrom } from './start-load.ts';
+import { startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';
 import { writtenExercise } from './written-exercise.ts';
 
@@ -15,7 +16,7 @@ export function draftedExercise(lift: Lift, wishes: Wishes, pace: Pace): Exercis
   const exercise = exerciseWithSets(before ?? newExercise(lift, pace), fewestSets(lift));
   return {
     ...exercise,
-    start: startFrom(exercise, wishes)?.start ?? loadableStart(exercise, wishes),
+    start: startFrom(exercise, wishes)?.start ?? loadableStart(exercise, wishes.gear),
   };
 }
 

@@ -3,12 +3,13 @@ import { directMuscles, isUnderTheBar, type Lift, type Muscle } from '../../trai
 import { turnsOf } from '../../training/pairing.ts';
 import type { Reason } from '../../training/rule.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
+import { loadableStart } from '../check/coarse-step.ts';
 import { programFigures } from '../check/figures.ts';
 import type { Exercise, Program } from '../program.ts';
 import { barredBy } from './choose-lift.ts';
 import { PACES, type Pace } from './draft-limits.ts';
 import { draftReason } from './draft-rules.ts';
-import { loadableStart, type Start, startFrom } from './start-load.ts';
+import { type Start, startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';
 
 /** What was chosen, and why. */
@@ -107,7 +108,7 @@ function madeReasons(wishes: Wishes): readonly Reason[] {
     (one) =>
       barredBy(one.lift, wishes) === null &&
       startFrom(one, wishes) === null &&
-      loadableStart(one, wishes) !== one.start,
+      loadableStart(one, wishes.gear) !== one.start,
   );
   const lifts = [...new Set(changed.map(({ lift }) => lift))];
   return lifts.length > 0 ? [draftReason('draft-start-made', { lifts: namesOf(lifts) })] : [];

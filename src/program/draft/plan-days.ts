@@ -1,6 +1,7 @@
 import { directMuscles, type Lift, type Muscle } from '../../training/lift.ts';
 import { inTurn } from '../../training/pairing.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
+import { loadableStart } from '../check/coarse-step.ts';
 import { asPaired } from '../check/planned-work.ts';
 import { type Exercise, setsOf } from '../program.ts';
 import { barredBy, exerciseBefore, lineUp } from './choose-lift.ts';
@@ -31,7 +32,7 @@ import {
   SKELETONS,
   type Slot,
 } from './skeleton.ts';
-import { loadableStart, startFrom } from './start-load.ts';
+import { startFrom } from './start-load.ts';
 import type { Wishes } from './wishes.ts';
 
 /**
@@ -86,7 +87,8 @@ class Week {
         .filter(({ lift }) => barredBy(lift, this.#wishes) === null)
         .map((exercise) => ({
           ...exercise,
-          start: startFrom(exercise, this.#wishes)?.start ?? loadableStart(exercise, this.#wishes),
+          start:
+            startFrom(exercise, this.#wishes)?.start ?? loadableStart(exercise, this.#wishes.gear),
         }));
       return this.#shortened(kept);
     });

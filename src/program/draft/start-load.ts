@@ -1,5 +1,4 @@
 import { countedReserve } from '../../training/effort.ts';
-import { isLoadable } from '../../training/loads.ts';
 import { type Mass, micrograms, NO_MASS } from '../../training/mass.ts';
 import { CURVE, loadForReps, oneRepMax } from '../../training/strength.ts';
 import { loadsOf } from '../check/coarse-step.ts';
@@ -38,15 +37,6 @@ export function startFrom(exercise: Exercise, wishes: Wishes): Start | null {
     if (found) return found;
   }
   return null;
-}
-
-/** The first load written for an exercise, or the next below that the gear can make. */
-export function loadableStart(exercise: Exercise, { gear }: Pick<Wishes, 'gear'>): Mass | null {
-  const { start } = exercise;
-  const loads = loadsOf(exercise, gear);
-  return start === null || isLoadable(loads, start)
-    ? start
-    : (loads.atOrBelow(start) ?? loads.lightest);
 }
 
 function startOf(

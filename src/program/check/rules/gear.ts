@@ -5,7 +5,7 @@ import { isLoadable } from '../../../training/loads.ts';
 import { type Mass, massText } from '../../../training/mass.ts';
 import type { Exercise } from '../../program.ts';
 import { at, type Checked, type CheckRule } from '../check-rule.ts';
-import { coarseStep, loadsOf, nextLoad, smallPlates } from '../coarse-step.ts';
+import { coarseStep, loadableStart, loadsOf, nextLoad, smallPlates } from '../coarse-step.ts';
 
 const OURS = 'ours';
 
@@ -87,7 +87,7 @@ export const GEAR_RULES = [
       `${lift} starts at ${massText(Number(start) as Mass, unit)}, the heaviest that your gear can make.`,
     find: ({ exercises, gear }) =>
       exercises.flatMap(({ exercise }) => {
-        const { start } = exercise;
+        const start = loadableStart(exercise, gear);
         if (start === null || start <= 0 || nextLoad(exercise, gear, start) !== null) return [];
         const fix = 'Choose a harder lift for the same muscles, or get more plates.';
         return [at(exercise, 'advice', { start }, fix)];
