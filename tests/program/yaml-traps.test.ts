@@ -138,3 +138,12 @@ describe('words and numbers that other versions of YAML read differently', () =>
     expect(problemsOf(withChange('rest: 3-5 min', 'rest: 1:30')).join()).toContain('Write 90 s.');
   });
 });
+
+test.each([
+  ['\u0007', 'U+0007'],
+  ['\u202e', 'U+202E'],
+  ['\u200b', 'U+200B'],
+])('a character that cannot be seen is named where it stands: %j', (character, name) => {
+  const [problem = ''] = problemsOf(withChange('Lean spring', `Lean ${character}spring`));
+  expect(problem).toContain(`:1:12: There is a character here that cannot be seen: ${name}.`);
+});
