@@ -99,9 +99,12 @@ export const demoScene = (options: SceneOptions = {}): Scene =>
   });
 
 const folders: string[] = [];
-process.on('exit', () => {
-  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
-});
+const throwAway = () => {
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
+};
+// A thread of the test runner is ended without an exit of its own.
+if (process.env.VITEST) (await import('vitest')).afterAll(throwAway);
+else process.on('exit', throwAway);
 
 /** The real coach over a disk in memory, a clock held by the test, and a made past. */
 export function scene(options: SceneOptions = {}): Scene {
