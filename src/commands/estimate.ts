@@ -17,7 +17,14 @@ const LIMITS =
 /** Estimates the one-repetition maximum from one set, and the loads for other reps. */
 export const run: Run = (call) => {
   const lifter = openLifter(call.ports, call.global);
-  const { amount, unit } = massOperand(required(call, 'load'), lifter.unit());
+  const load = required(call, 'load');
+  const { amount, unit } = massOperand(load, lifter.unit());
+  if (amount <= 0) {
+    throw new WrongUse({
+      what: `--load is "${load}".`,
+      why: 'It is all that was lifted, so more than 0; where the body is part of it, that counts too.',
+    });
+  }
   const reps = wholeNumber(required(call, 'reps'), '--reps', 1, 30);
   const reserve = wholeNumber(String(call.options.reserve ?? '0'), '--reserve', 0, 10);
   const bar = loadsFor(lifter.gear(), { loading: 'barbell', hands: 1, bar: null, step: null });
