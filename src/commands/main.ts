@@ -3,7 +3,7 @@ import type { Ports } from '../lifter/ports.ts';
 import { isPlainLocale, plainText } from '../text/plain.ts';
 import { problemText, Refusal, WrongUse } from '../text/problem.ts';
 import { safeOutput } from '../text/safe-text.ts';
-import type { Call, CommandRow, ExitStatus, GlobalOptions } from './call.ts';
+import type { Call, CommandRow, ExitStatus, GlobalOptions, OptionRow } from './call.ts';
 import { COMMANDS, GLOBAL_OPTIONS, unknownCommand } from './command-table.ts';
 import { VERSION } from './version.ts';
 import { wrongUse } from './wrong-use.ts';
@@ -52,7 +52,7 @@ export async function main(ports: Ports, argv: readonly string[]): Promise<ExitS
   // A command that is not named on the line cannot be meant, and making all of them is slow.
   for (const row of COMMANDS.filter(({ name }) => argv.includes(name))) {
     const command = root.command(`${row.name} ${row.operands}`.trim()).description(row.does);
-    for (const { flags, does } of row.options) command.option(flags, does);
+    for (const option of row.options) addOption(command, option);
     if (row.passesOn) command.allowUnknownOption();
     command.allowExcessArguments(false).addHelpText('after', examplesText(row.examples));
     command.configureHelp({ helpWidth: helpWidth(ports) });
@@ -96,12 +96,23 @@ function rootCommand(ports: Ports, print: (text: string) => void): Command {
       writeOut: (text) => print(text.replace(/\n$/, '')),
       writeErr: () => {},
     });
-  for (const { flags, does } of [...GLOBAL_OPTIONS]) root.option(flags, does);
-  root.option('--day <name>', 'a day of the program in place of the one due');
+  const day = { flags: '--day <name>', does: 'a day of the program in place of the one due' };
+  for (const option of [...GLOBAL_OPTIONS, day]) addOption(root, option);
   root.usage('[command] [options]');
   const width = helpWidth(ports);
   root.configureHelp({ helpWidth: width, formatHelp: () => helpText(root, width) });
   return root;
+}
+
+/** Where its value was forgotten, the next option is not taken for it: "--out --replace" names no file. */
+function addOption(command: Command, { flags, does }: OptionRow): void {
+  const option = command.createOption(flags, does);
+  command.addOption(option).on(`option:${option.name()}`, (value: unknown) => {
+    if (typeof value !== 'string' || !/^--[a-z]/.test(value)) return;
+    command.error(`error: option '${flags}' argument missing`, {
+      code: 'commander.optionMissingArgument',
+    });
+  });
 }
 
 const helpWidth = ({ stdout }: Ports): number => Math.min(stdout.columns || HELP_WIDTH, HELP_WIDTH);
