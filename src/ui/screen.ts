@@ -36,6 +36,8 @@ export interface ScreenModule<S extends Screen = Screen> {
   lines(seen: Seen<S>, columns: number, rows: number): readonly Line[];
   /** What a screen reader says, a sentence each; without the keys. */
   spoken(seen: Seen<S>): readonly string[];
+  /** The same as of now, once what is recorded was changed; left out where it shows none of it. */
+  anew?(screen: S, coach: Coach): Screen;
   /** Where text is typed: any key that is in no row. */
   otherKey?(acting: Acting<S>, key: Key): Outcome;
   /** Is text being typed, so that every key but ctrl-c is one for `otherKey`? */

@@ -12,7 +12,8 @@ import { type Effect, RUNNER } from './outcome.ts';
 import { nextWake, phaseOf, placeOf } from './phase.ts';
 import { press } from './press.ts';
 import { saidOf } from './said.ts';
-import { beforeTraining, screenAfter } from './screen-after.ts';
+import { beforeTraining, type Destination, screenAfter } from './screen-after.ts';
+import { moduleOf } from './screens.ts';
 import type { Screen } from './ui-state.ts';
 
 /** The world outside the screens, as far as they act on it. */
@@ -80,13 +81,18 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
       return;
     }
   };
+  const shownAfter = (to: Destination): Screen => {
+    const { screen } = model.ui;
+    if (to !== 'here') return screenAfter(to, coach);
+    return moduleOf(screen).anew?.(screen, coach) ?? screen;
+  };
   const perform = (effect: Effect): string | null => {
     switch (effect.do) {
       case 'begin': {
         const begun = coach.begin(effect.day, effect.within);
         if ('what' in begun) {
           // What the program asks for now, where that is why; it may be another day.
-          const screen = screenAfter('preview', model.ui.screen, coach);
+          const screen = screenAfter('preview', coach);
           set({ ...model, ui: { ...model.ui, screen } });
           return problemText(begun);
         }
@@ -112,14 +118,14 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
       case 'change': {
         const changed = coach.lookBack.change(effect.change);
         if ('what' in changed) return problemText(changed);
-        const screen = screenAfter(effect.to, model.ui.screen, coach);
+        const screen = shownAfter(effect.to);
         set({ ...model, ui: { ...model.ui, screen, message: changed.said } });
         return null;
       }
       case 'save-program': {
         const saved = coach.editor.save(effect.sheet);
         if ('what' in saved) return problemText(saved);
-        const screen = screenAfter(effect.to, model.ui.screen, coach);
+        const screen = shownAfter(effect.to);
         set({ ...model, ui: { ...model.ui, screen, message: `Written to ${saved.path}.` } });
         return null;
       }

@@ -15,6 +15,7 @@ import {
   TO_PREVIEW,
   textTyped,
 } from '../screen.ts';
+import { resultsAnew } from '../screen-after.ts';
 import type { LiftsScreen, ResultsScreen, Screen } from '../ui-state.ts';
 import { windowOf } from '../window.ts';
 
@@ -78,16 +79,19 @@ const SEARCH_KEY: KeyRow<LiftsScreen | ResultsScreen> = {
   },
 };
 
-export const LIFTS_SCREEN = listScreen<LiftsScreen>({
-  list: liftList,
-  choose: { press: openLift },
-  last: [
-    TO_PREVIEW,
-    SEARCH_KEY,
-    ...paging<LiftsScreen>(({ screen }) => screen.lifts.length),
-    TAKE_BACK,
-  ],
-});
+export const LIFTS_SCREEN: ScreenModule<LiftsScreen> = {
+  ...listScreen<LiftsScreen>({
+    list: liftList,
+    choose: { press: openLift },
+    last: [
+      TO_PREVIEW,
+      SEARCH_KEY,
+      ...paging<LiftsScreen>(({ screen }) => screen.lifts.length),
+      TAKE_BACK,
+    ],
+  }),
+  anew: (screen, { lookBack }) => ({ ...screen, lifts: lookBack.lifts(screen.query) }),
+};
 
 function resultList({ screen }: Seen<ResultsScreen>): ChoiceList {
   const { results, query } = screen;
@@ -167,6 +171,7 @@ export const RESULTS_SCREEN: ScreenModule<ResultsScreen> = {
     ],
   }),
   lines: resultLines,
+  anew: resultsAnew,
 };
 
 /** What is searched for. */

@@ -3,7 +3,7 @@ import { shortDayWords } from '../../text/day-words.ts';
 import { JOINTS, type Joint } from '../../training/lift.ts';
 import { listScreen } from '../list.ts';
 import { type Act, ask, show } from '../outcome.ts';
-import { type KeyRow, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
+import { type KeyRow, type ScreenModule, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
 type Hurts = Extract<Screen, { kind: 'hurts' }>;
@@ -38,17 +38,20 @@ const turn: Act<Hurts> = (acting) => {
   return ask(acting, { do: 'change', change: { kind: 'hurts', joint, lasts }, to: 'here' });
 };
 
-export const HURTS_SCREEN = listScreen<Hurts>({
-  list: ({ screen }) => ({
-    title: 'What hurts?',
-    words:
-      'Lifts that load it hard ask first, with others to choose (common practice). Sharp or spreading pain: stop, and get help.',
-    choices: JOINTS.map((joint) => ({
-      label: joint,
-      detail: saysOf(hurtOf(screen.hurts, joint)),
-      effects: [],
-    })),
+export const HURTS_SCREEN: ScreenModule<Hurts> = {
+  ...listScreen<Hurts>({
+    list: ({ screen }) => ({
+      title: 'What hurts?',
+      words:
+        'Lifts that load it hard ask first, with others to choose (common practice). Sharp or spreading pain: stop, and get help.',
+      choices: JOINTS.map((joint) => ({
+        label: joint,
+        detail: saysOf(hurtOf(screen.hurts, joint)),
+        effects: [],
+      })),
+    }),
+    choose: { label: 'today, on, fine', press: turn },
+    last: [TO_PREVIEW, TAKE_BACK],
   }),
-  choose: { label: 'today, on, fine', press: turn },
-  last: [TO_PREVIEW, TAKE_BACK],
-});
+  anew: (screen, { lookBack }) => ({ ...screen, hurts: lookBack.hurts() }),
+};

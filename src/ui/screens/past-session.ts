@@ -8,6 +8,7 @@ import { type Act, type Acting, ask, type Seen, show, tell } from '../outcome.ts
 import { OPEN, pageScreen, titled } from '../page.ts';
 import { fieldLine } from '../runner/entry-lines.ts';
 import { BACK, HELP, type KeyRow, type ScreenModule, TAKE_BACK, typing } from '../screen.ts';
+import { resultsAnew } from '../screen-after.ts';
 import type { PastSessionScreen, Screen, Typing, WholeSessionScreen } from '../ui-state.ts';
 import { windowOf } from '../window.ts';
 import { loadText, numbersText } from '../words.ts';
@@ -62,15 +63,18 @@ const remove: Act<PastSessionScreen> = (acting) => {
   return show(acting, { kind: 'delete', of, words, chosen: 0, back: acting.screen });
 };
 
-export const PAST_SESSION_SCREEN = listScreen<PastSessionScreen>({
-  list: setList,
-  choose: {
-    keys: ['space', 'enter', 'c'],
-    label: (seen) => (chosenSet(seen) ? 'correct it' : 'show all of it'),
-    press: open,
-  },
-  last: [BACK, { keys: ['d'], label: 'delete it', footer: 2, press: remove }, TAKE_BACK],
-});
+export const PAST_SESSION_SCREEN: ScreenModule<PastSessionScreen> = {
+  ...listScreen<PastSessionScreen>({
+    list: setList,
+    choose: {
+      keys: ['space', 'enter', 'c'],
+      label: (seen) => (chosenSet(seen) ? 'correct it' : 'show all of it'),
+      press: open,
+    },
+    last: [BACK, { keys: ['d'], label: 'delete it', footer: 2, press: remove }, TAKE_BACK],
+  }),
+  anew: ({ back }, coach) => resultsAnew(back, coach),
+};
 
 /** A session as it was done, lift by lift. */
 function wholeAll({ screen }: Seen<WholeSessionScreen>, columns: number): Line[] {
@@ -118,13 +122,16 @@ function deleteList({ screen }: Seen<Delete>): ChoiceList {
       {
         label: 'Delete it',
         detail: 'u brings it back, as long as you are here',
-        effects: [{ do: 'change', change: { kind: 'delete', of }, to: 'results' }],
+        effects: [{ do: 'change', change: { kind: 'delete', of }, to: 'here' }],
       },
     ],
   };
 }
 
-export const DELETE_SCREEN = listScreen<Delete>({ list: deleteList, last: [BACK] });
+export const DELETE_SCREEN: ScreenModule<Delete> = {
+  ...listScreen<Delete>({ list: deleteList, last: [BACK] }),
+  anew: ({ back }, coach) => resultsAnew(back.back, coach),
+};
 
 /** An old set with the numbers that are typed over it. */
 function correctionOf({ set, field, typed, back }: Correct): {
@@ -193,10 +200,11 @@ const save: Act<Correct> = (acting) => {
   if (typeof numbers === 'string') return tell(acting, numbers);
   if (numbers === null) return tell(acting, 'Nothing was typed; the set stays as it is.');
   const change = { kind: 'correct', set: screen.set.id, numbers } as const;
-  return ask(acting, { do: 'change', change, to: 'results' });
+  return ask(acting, { do: 'change', change, to: 'here' });
 };
 
 export const CORRECT_SCREEN: ScreenModule<Correct> = {
+  anew: ({ back }, coach) => resultsAnew(back.back, coach),
   keys: [
     rubOut,
     type,

@@ -11,6 +11,7 @@ import { type Act, ask, type Seen, show } from '../outcome.ts';
 import { OPEN } from '../page.ts';
 import { detailTexts, planText } from '../plan-words.ts';
 import { HELP, LEAVE_BY_TAP, type ScreenModule, SETTINGS_KEY, TAKE_BACK } from '../screen.ts';
+import { screenAfter } from '../screen-after.ts';
 import type { Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
 import { loadText, repsText, shortText } from '../words.ts';
@@ -194,6 +195,7 @@ const doctorKnows: Act<Preview> = (acting) =>
 const IS_OPEN = 'A session is open; go on with it or close it first.';
 
 export const PREVIEW_SCREEN: ScreenModule<Preview> = {
+  anew: (_, coach) => screenAfter('preview', coach),
   wholeBanner: true,
   keys: [
     { keys: ['w'], label: 'why this', footer: 2, press: why },

@@ -1,7 +1,7 @@
 import { weekdayName } from '../../cut/relaid-week.ts';
 import { listScreen } from '../list.ts';
 import { type Act, ask, show } from '../outcome.ts';
-import { type KeyRow, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
+import { type KeyRow, type ScreenModule, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
 type Week = Extract<Screen, { kind: 'week' }>;
@@ -32,23 +32,26 @@ const turn: Act<Week> = (acting) => {
   return ask(acting, { do: 'change', change, to: 'here' });
 };
 
-export const WEEK_SCREEN = listScreen<Week>({
-  list: ({ screen }) => ({
-    title: 'Which days are there this week?',
-    words:
-      'With fewer than the program has, what the week lacks most comes first; the rest waits, and nothing is doubled up.',
-    choices: [
-      {
-        label: 'as the program says',
-        ...(screen.days === null && { detail: 'this week' }),
-        effects: [],
-      },
-      ...rest(screen).map((weekday) => ({
-        label: `[${screen.days?.includes(weekday) ? 'x' : ' '}] ${weekdayName(weekday)}`,
-        effects: [],
-      })),
-    ],
+export const WEEK_SCREEN: ScreenModule<Week> = {
+  ...listScreen<Week>({
+    list: ({ screen }) => ({
+      title: 'Which days are there this week?',
+      words:
+        'With fewer than the program has, what the week lacks most comes first; the rest waits, and nothing is doubled up.',
+      choices: [
+        {
+          label: 'as the program says',
+          ...(screen.days === null && { detail: 'this week' }),
+          effects: [],
+        },
+        ...rest(screen).map((weekday) => ({
+          label: `[${screen.days?.includes(weekday) ? 'x' : ' '}] ${weekdayName(weekday)}`,
+          effects: [],
+        })),
+      ],
+    }),
+    choose: { label: 'mark', press: turn },
+    last: [TO_PREVIEW, TAKE_BACK],
   }),
-  choose: { label: 'mark', press: turn },
-  last: [TO_PREVIEW, TAKE_BACK],
-});
+  anew: (screen, { lookBack }) => ({ ...screen, ...lookBack.week() }),
+};

@@ -120,6 +120,10 @@ const removeLast: Act<Weigh> = (acting) => {
 };
 
 export const WEIGH_SCREEN: ScreenModule<Weigh> = {
+  anew: (screen, { lookBack }) => ({
+    ...screen,
+    weighing: lookBack.weighing(screen.weighing.instead),
+  }),
   keys: [
     type,
     { keys: ['enter', 'space'], label: 'keep it', footer: 0, tap: { at: 0 }, press: keep },
@@ -169,21 +173,24 @@ const removeReading: Act<Readings> = (acting) => {
 };
 
 /** Every weigh-in, to be corrected or deleted. */
-export const READINGS_SCREEN = listScreen<Readings>({
-  list: ({ screen, coach }) => ({
-    title: 'Weigh-ins',
-    words: screen.readings.length > 0 ? null : 'None yet.',
-    choices: screen.readings.map(({ date, mass }) => ({
-      label: date.toString(),
-      detail: massText(mass, coach.lookBack.unit()),
-      effects: [],
-    })),
+export const READINGS_SCREEN: ScreenModule<Readings> = {
+  ...listScreen<Readings>({
+    list: ({ screen, coach }) => ({
+      title: 'Weigh-ins',
+      words: screen.readings.length > 0 ? null : 'None yet.',
+      choices: screen.readings.map(({ date, mass }) => ({
+        label: date.toString(),
+        detail: massText(mass, coach.lookBack.unit()),
+        effects: [],
+      })),
+    }),
+    choose: { keys: ['space', 'enter', 'c'], label: 'correct it', press: correctReading },
+    last: [
+      TO_PREVIEW,
+      { keys: ['d'], label: 'delete it', footer: 2, press: removeReading },
+      ...paging<Readings>(({ screen }) => screen.readings.length),
+      TAKE_BACK,
+    ],
   }),
-  choose: { keys: ['space', 'enter', 'c'], label: 'correct it', press: correctReading },
-  last: [
-    TO_PREVIEW,
-    { keys: ['d'], label: 'delete it', footer: 2, press: removeReading },
-    ...paging<Readings>(({ screen }) => screen.readings.length),
-    TAKE_BACK,
-  ],
-});
+  anew: ({ chosen }, coach) => readingsScreen(coach, chosen),
+};
