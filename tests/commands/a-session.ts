@@ -31,7 +31,7 @@ export function doSession(home: AHome, { sets = 99, close = true } = {}): void {
     send({ do: 'put-down' });
   }
   if (close) {
-    send({ do: 'confirm' });
+    if (sets > 0) send({ do: 'confirm' });
     send({ do: 'close', how: live.state().stage.kind === 'all-done' ? 'finished' : 'as-it-is' });
   }
   lifter.journal().release();

@@ -131,6 +131,11 @@ test('a journey west over midnight does not hide what was done today', async () 
   expect((await home.run('review')).out).toContain('26 Nov');
 });
 
+test('a session that was closed before its first set makes no day done', async () => {
+  doSession(home, { sets: 0 });
+  expect((await home.json('today')).state).toBe('due');
+});
+
 test('what was recorded under a clock that was a day ahead does not move today', async () => {
   home.wall = Date.UTC(2026, 10, 27, 18);
   await home.run('weigh', '80', '--sure');

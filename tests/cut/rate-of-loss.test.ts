@@ -157,6 +157,10 @@ describe('the judgement of the rate', () => {
   it('waits for day 21 of the cut', () => {
     expect(judgeRate(asked(fall(1.8), 20), band).lies).toBe('not-yet');
     expect(judgeRate(asked(fall(1.8), 24), band).lies).toBe('far-above');
+    // Nor where the scales were stepped on again too late for the review before to know.
+    const late = fall(1.8).filter(({ date }) => CUT.until(date).total('days') >= 21);
+    const { now, weekAgo, lies } = judgeRate(asked(late, 32), band);
+    expect([now.kind, weekAgo.kind, lies]).toEqual(['known', 'unknown', 'not-yet']);
   });
 
   it('waits for two weekly reviews running', () => {
