@@ -28,11 +28,21 @@ function Drawn({ store, coach }: AppProps) {
   const margin = marginOf(model.size.columns);
   return (
     <Box flexDirection='column'>
-      <Lines lines={lines.slice(0, field)} theme={theme} />
-      <Box height={1} marginLeft={margin} width={model.size.columns - 2 * margin}>
-        <NoteField onSubmit={store.note} />
+      <Lines lines={lines.slice(0, field.row)} theme={theme} />
+      {/* Of a text that is longer the end stays in sight, where it is typed. */}
+      <Box
+        flexDirection='column'
+        justifyContent='flex-end'
+        overflow='hidden'
+        height={field.rows}
+        marginLeft={margin}
+        width={model.size.columns - 2 * margin}
+      >
+        <Box flexShrink={0} minHeight={field.rows}>
+          <NoteField onSubmit={store.note} />
+        </Box>
       </Box>
-      <Lines lines={lines.slice(field + 1)} theme={theme} />
+      <Lines lines={lines.slice(field.row + field.rows)} theme={theme} />
     </Box>
   );
 }

@@ -15,8 +15,8 @@ import { marginOf, windowOf } from './window.ts';
 /** A whole screen: exactly as many lines as the terminal has, none wider than it. */
 export interface Frame {
   readonly lines: readonly Line[];
-  /** Row at which a text field is laid over, counted from 0; null without one. */
-  readonly field: number | null;
+  /** The row at which a text field is laid over, counted from 0, and how many it may take; null without one. */
+  readonly field: { readonly row: number; readonly rows: number } | null;
 }
 
 export function frameOf(model: Model, coach: Coach): Frame {
@@ -28,12 +28,16 @@ export function frameOf(model: Model, coach: Coach): Frame {
   const foot = footLines(seen, columns);
   const head = bannerLines(coach, moduleOf(ui.screen), columns);
   const rows = size.rows - foot.length - head.length;
+  const said = ui.help ? [] : saidLines(seen, columns);
+  const room = rows - said.length;
+  const module = moduleOf(seen.screen);
   const body = ui.help
     ? windowOf(helpLines(seen, columns), rows, ui.help.scroll)
-    : bodyLines(seen, columns, rows);
-  const lines = [...head, ...body, ...foot].map((one) => indented(safeLine(one), margin));
-  const { field } = moduleOf(ui.screen);
-  return { lines, field: field === undefined || ui.help ? null : head.length + field };
+    : module.lines(seen, columns, room);
+  const lines = [...head, ...body, ...said, ...foot].map((one) => indented(safeLine(one), margin));
+  const { field } = module;
+  if (field === undefined || ui.help) return { lines, field: null };
+  return { lines, field: { row: head.length + field, rows: Math.max(1, room - field) } };
 }
 
 /** Names and notes may hold what a terminal acts on. */
@@ -51,9 +55,7 @@ function footLines(seen: Seen, columns: number): readonly Line[] {
     : footerLines(seen, columns, footRows(seen.model, moduleOf(seen.screen)));
 }
 
-function bodyLines(seen: Seen, columns: number, rows: number): readonly Line[] {
+function saidLines(seen: Seen, columns: number): readonly Line[] {
   const { message } = seen.model.ui;
-  const { lines, tellsItself } = moduleOf(seen.screen);
-  const said = message && !tellsItself ? messageLines(message, columns) : [];
-  return [...lines(seen, columns, rows - said.length), ...said];
+  return message && !moduleOf(seen.screen).tellsItself ? messageLines(message, columns) : [];
 }

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
-import { Glass } from './glass.ts';
+import { Glass, type GlassOptions } from './glass.ts';
 
-async function noting(): Promise<Glass> {
-  const glass = new Glass();
+async function noting(options?: GlassOptions): Promise<Glass> {
+  const glass = new Glass(options);
   await glass.until('space begin');
   glass.type(' s');
   await glass.until('READY');
@@ -41,6 +41,20 @@ it('a paste goes in as clean text', async () => {
   glass.type('\r');
   await glass.until('READY');
   expect(notes(glass)).toEqual(['left [31m heel lifts']);
+  glass.type('q');
+  await glass.end;
+});
+
+it('of a note longer than a small screen the end and the keys stay in sight', async () => {
+  const glass = await noting({ columns: 34, rows: 16 });
+  glass.type(`\u001b[200~${'word '.repeat(96)}end\u001b[201~`);
+  await glass.until('end');
+  const lines = (await glass.screen()).trimEnd().split('\n');
+  expect(lines[0]?.trim()).toBe('Note');
+  expect(lines.at(-1)?.trim()).toBe('enter keep the note   esc back');
+  expect(lines.at(-2)).toMatch(/end$/);
+  glass.type('\r');
+  await glass.until('READY');
   glass.type('q');
   await glass.end;
 });
