@@ -13,7 +13,11 @@ import type { TodayJson } from './today-schema.ts';
 type ExerciseJson = TodayJson['exercises'][number];
 
 /** What `today --json` prints. */
-export function todayJson(today: Today, gear: Gear, reasonWords: Coach['reasonWords']): TodayJson {
+export function todayJson(
+  today: Today,
+  gear: Gear,
+  { reasonWords, expected }: Pick<Coach, 'reasonWords' | 'expected'>,
+): TodayJson {
   const { prescription } = today;
   const text = (reason: Reason) => reasonWords(reason).text;
   return {
@@ -38,7 +42,7 @@ export function todayJson(today: Today, gear: Gear, reasonWords: Coach['reasonWo
         }
       : null,
     exercises: prescription.exercises.map((exercise) =>
-      exerciseJson(exercise, prescription, gear, text),
+      exerciseJson(exercise, prescription, gear, { text, expected: expected(exercise) }),
     ),
   };
 }
@@ -47,7 +51,7 @@ function exerciseJson(
   exercise: PrescribedExercise,
   { unit, exercises }: Prescription,
   gear: Gear,
-  text: (reason: Reason) => string,
+  { text, expected }: { text: (reason: Reason) => string; expected: ReturnType<Coach['expected']> },
 ): ExerciseJson {
   const { load, minis, last, counts, reserve } = exercise;
   const side = load === null ? null : sideFor(exercise, load, gear);
@@ -65,11 +69,13 @@ function exerciseJson(
     plates: side?.map(({ stamped }) => stamped.amount) ?? null,
     plate_units: side?.map(({ stamped }) => stamped.unit) ?? null,
     per_side: exercise.perSide,
-    sets: exercise.sets.map(({ aim, range: [low, high] }) => ({
+    sets: exercise.sets.map(({ aim, range: [low, high] }, at) => ({
       aim,
       reps: isTimed ? null : [low, high],
       seconds: isTimed ? [low, high] : null,
       reserve: isTimed ? null : [reserve[0], reserve[1]],
+      expected: rounded(expected?.[at]?.reps, 10),
+      odds: rounded(expected?.[at]?.odds, 100),
     })),
     sets_planned: exercise.setsPlanned,
     cluster: minis && { most_sets: minis.mostSets, rest: exercise.rest, minis_aim: minis.aim },
@@ -96,6 +102,9 @@ function exerciseJson(
     },
   };
 }
+
+const rounded = (value: number | undefined, parts: number): number | null =>
+  value === undefined ? null : Math.round(value * parts) / parts;
 
 const numberIn = (mass: Mass | null, unit: Unit): number | null =>
   mass === null ? null : inUnit(mass, unit);

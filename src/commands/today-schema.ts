@@ -55,6 +55,13 @@ export const todaySchema = z.object({
           reps: range.nullable(),
           seconds: range.nullable(),
           reserve: range.nullable(),
+          expected: z.number().nullable().meta({
+            description:
+              'reps that most likely leave the low end of reserve; null where too little is known',
+          }),
+          odds: z.number().nullable().meta({
+            description: 'probability, 0 to 1, that the aim is reached with that reserve',
+          }),
         }),
       ),
       sets_planned: z.int(),

@@ -2,6 +2,7 @@ import { madeUp } from '../lifter/gear.ts';
 import { openLifter } from '../lifter/open-lifter.ts';
 import { todayOf } from '../lifter/prepare.ts';
 import { reasonWords } from '../lifter/rules.ts';
+import { expectedSets } from '../progression/expected-sets.ts';
 import { jsonText } from '../text/json-text.ts';
 import type { Run } from './call.ts';
 import { dayOption, kitOption, minutesOption } from './operands.ts';
@@ -18,7 +19,13 @@ export const run: Run = (call) => {
   tellProblems(call, lifter);
   call.print(
     call.global.json
-      ? jsonText(todayJson(today, lifter.gearToday(), words))
+      ? jsonText(
+          todayJson(today, lifter.gearToday(), {
+            reasonWords: words,
+            expected: (exercise) =>
+              expectedSets(lifter.journal().history().lately, exercise, lifter.today()),
+          }),
+        )
       : todayText(today, {
           reasonWords: words,
           madeUp: (exercise, load) => madeUp(exercise, load, lifter.gearToday()),

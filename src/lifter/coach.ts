@@ -2,6 +2,7 @@ import type { Decision, DoneExercise } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import type { SessionCommand } from '../session/command.ts';
 import type { Settings } from '../settings/settings.ts';
+import type { SetExpected } from '../strength/set-expected.ts';
 import type { Problem } from '../text/problem.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
@@ -67,6 +68,8 @@ export interface Coach {
   /** Loads near `wish`, in the exercise's own basis. */
   readonly nearestLoads: (exercise: DoneExercise, wish: Mass) => NearLoads;
   readonly reasonWords: (reason: Reason) => ReasonShown;
+  /** What its sets are likely to bring today; null where too little is known. */
+  readonly expected: (exercise: PrescribedExercise) => readonly SetExpected[] | null;
   /** Of the live session, once it is closed. */
   readonly review: () => SessionReview;
   readonly choices: () => Choices;

@@ -2,6 +2,7 @@ import { type History, openSessionOf } from '../journal/history.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
 import { alternativesFor } from '../progression/alternatives.ts';
+import { expectedSets } from '../progression/expected-sets.ts';
 import { hurtsOn } from '../progression/hurts.ts';
 import { LIMITS } from '../progression/limits.ts';
 import { offerAfterSet } from '../progression/offer-after-set.ts';
@@ -244,6 +245,8 @@ export function openCoach(
     },
     nearestLoads: (exercise, wish) => nearLoads(exercise, wish, gear(), bodyMass(), unit()),
     reasonWords: (reason) => reasonWords(reason, unit()),
+    expected: (exercise) =>
+      expectedSets(history().lately, exercise, behindIt().circumstances.today),
     review: () => {
       const session = live?.state();
       return session

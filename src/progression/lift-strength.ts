@@ -22,7 +22,7 @@ export interface LiftStrength extends LiftEstimate {
 }
 
 /** What the results say of all lifts. */
-export interface Strengths extends Pick<StrengthEstimate, 'together'> {
+export interface Strengths extends Omit<StrengthEstimate, 'lifts'> {
   readonly lifts: ReadonlyMap<string, LiftStrength>;
 }
 
@@ -69,13 +69,13 @@ export function strengthsOver<Read>(
   const days = dates.map(dayNumber);
   const lifts = sessionsSeen(past, base - LIMITS.strengthDaysBefore, Math.max(...days));
   const byDay = new Map(dates.map((date) => [dayNumber(date), date]));
-  return estimateStrengthOver(lifts, base, days, ({ lifts: estimates, together }, day) => {
+  return estimateStrengthOver(lifts, base, days, ({ lifts: estimates, ...all }, day) => {
     const counted = (lift: string) =>
       lifts.get(lift)?.filter((session) => session.day <= day).length ?? 0;
     const withSessions = [...estimates].map(
       ([lift, estimate]) => [lift, { ...estimate, sessions: counted(lift) }] as const,
     );
-    return read({ together, lifts: new Map(withSessions) }, byDay.get(day) ?? since);
+    return read({ ...all, lifts: new Map(withSessions) }, byDay.get(day) ?? since);
   });
 }
 

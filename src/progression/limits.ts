@@ -44,7 +44,7 @@ export const LIMITS = {
    * 0.9 alone cried wolf to a tenth of lifters who held through good and bad weeks. Ours.
    */
   slip: 0.02,
-  slipOdds: 0.975,
+  slipOdds: 0.97,
   slipDays: 56,
   slipSessions: 4,
   /** Of two lifts one alone would make the mean. Ours. */

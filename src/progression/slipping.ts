@@ -20,7 +20,7 @@ export function countedBouts(bouts: readonly Bout[]): readonly Bout[] {
 }
 
 /**
- * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 97.5 %?
+ * Is the lift slipping: has it lost more than 2 % within 56 days, with a probability of 97 %?
  * (Ours.) Null where it is not, or with fewer than four sessions that tell.
  */
 export function slipOf(past: Past, lift: string, on: Temporal.PlainDate): Slip | null {
@@ -55,5 +55,6 @@ function slipIn(change: Estimated): Slip | null {
   return odds < LIMITS.slipOdds ? null : { by: 1 - sharesOf(change).share, odds };
 }
 
-const recentStrength = (past: Past, on: Temporal.PlainDate): Strengths =>
+/** Strength of today, and its change in the eight weeks before. */
+export const recentStrength = (past: Past, on: Temporal.PlainDate): Strengths =>
   strengthOfLifts(past, on.subtract({ days: LIMITS.slipDays }), on);

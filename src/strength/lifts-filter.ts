@@ -26,6 +26,8 @@ export interface Filtered {
   readonly level: (lift: string) => Estimated;
   /** The mean over these lifts of strength now less that on the base day, once that has come. */
   readonly change: (lifts: readonly string[]) => Estimated;
+  /** What a session of this track of a lift begun would tell now: as reserve is told, on a day with its form and luck. */
+  readonly session: (lift: string, track: string) => Estimated;
 }
 
 /**
@@ -66,6 +68,7 @@ interface Variances {
 export class LiftsFilter {
   private readonly states: GaussianStates;
   private readonly lifts: readonly string[];
+  private readonly tracks: ReadonlyMap<string, number>;
   private readonly steps: readonly Step[];
   private readonly begun = new Set<number>();
   private readonly baseDay: number;
@@ -84,6 +87,7 @@ export class LiftsFilter {
     this.baseDay = baseDay;
     this.lifts = [...new Set(sessions.map(({ lift }) => lift))];
     const tracks = tracksApart(sessions, ownOf(this.lifts.length));
+    this.tracks = tracks;
     this.steps = sessions.map((session) => stepOf(session, this.lifts, tracks));
     this.variances = variancesOf(settings);
     this.noise = new Float64Array(settings.length);
@@ -130,6 +134,10 @@ export class LiftsFilter {
           ...of.map((lift) => [ownOf(lift), 1 / of.length] as const),
           ...of.map((lift) => [bases + lift, -1 / of.length] as const),
         ]);
+      },
+      session: (lift, track) => {
+        const row = rowOf(lifts.indexOf(lift), this.tracks.get(track), STRENGTH_MODEL.perToldRep);
+        return mixed(states.along(row), weights, this.variances.luck);
       },
     };
   }
@@ -264,16 +272,18 @@ function stepOf(
   tracks: ReadonlyMap<string, number>,
 ): Step {
   const at = lifts.indexOf(lift);
-  const own = tracks.get(track);
-  const row: StateRow = [
-    [SHARED, 1],
-    [ownOf(at), 1],
-    [FORM, 1],
-    [TOLD, perToldRep],
-    ...(own === undefined ? [] : [[own, 1] as const]),
-  ];
+  const row = rowOf(at, tracks.get(track), perToldRep);
   return { day, lift: at, row, value, variance, toldMore };
 }
+
+/** What a session shows: the level, what passes, how reserve is told, and what is its track's own. */
+const rowOf = (lift: number, track: number | undefined, perToldRep: number): StateRow => [
+  [SHARED, 1],
+  [ownOf(lift), 1],
+  [FORM, 1],
+  [TOLD, perToldRep],
+  ...(track === undefined ? [] : [[track, 1] as const]),
+];
 
 /** Tracks of a lift after its first lie apart by something of their own: the curve between reps and load is the lifter's. */
 function tracksApart(sessions: readonly Observed[], from: number): ReadonlyMap<string, number> {
@@ -306,14 +316,15 @@ function weightsOf(logLikelihood: Float64Array): Float64Array {
   return weights.map((weight) => weight / total);
 }
 
-/** Mean and standard deviation of a mixture. */
-function mixed({ mean, variance }: Outlook, weights: Float64Array): Estimated {
+/** Mean and standard deviation of a mixture, each part with `more` variance. */
+function mixed({ mean, variance }: Outlook, weights: Float64Array, more?: Float64Array): Estimated {
   let [centre, spread] = [0, 0];
   weights.forEach((weight, v) => {
     centre += weight * (mean[v] ?? 0);
   });
   weights.forEach((weight, v) => {
-    spread += weight * (Math.max(0, variance[v] ?? 0) + ((mean[v] ?? 0) - centre) ** 2);
+    const own = Math.max(0, variance[v] ?? 0) + (more?.[v] ?? 0);
+    spread += weight * (own + ((mean[v] ?? 0) - centre) ** 2);
   });
   return { mean: centre, error: Math.sqrt(spread) };
 }

@@ -38,8 +38,8 @@ export function setSeen({
 }: SetTold): SetSeen | null {
   if (!(lifted > 0) || reps <= 0 || reserve > EFFORT.trustedReserve) return null;
   const toFailure = reps + reserve;
-  const { toldReps, toldRepsPerReserve, unratedReps, failedReps } = STRENGTH_MODEL;
-  const told = assumed ? unratedReps : Math.hypot(toldReps, toldRepsPerReserve * reserve);
+  const { unratedReps, failedReps } = STRENGTH_MODEL;
+  const told = assumed ? unratedReps : toldError(reserve);
   const error = failed ? failedReps : told;
   // How much a rep more or less changes the estimate, there on the curve.
   const perRep = Math.log(shareOfMax(toFailure - 0.5) / shareOfMax(toFailure + 0.5));
@@ -50,3 +50,7 @@ export function setSeen({
     place,
   };
 }
+
+/** Standard deviation of a told reserve, in reps. */
+export const toldError = (reserve: number): number =>
+  Math.hypot(STRENGTH_MODEL.toldReps, STRENGTH_MODEL.toldRepsPerReserve * reserve);

@@ -26,6 +26,8 @@ export interface StrengthEstimate {
   readonly lifts: ReadonlyMap<string, LiftEstimate>;
   /** The mean change of these lifts: what food, sleep and age do to all of them. Null of none. */
   readonly together: (lifts: readonly string[]) => Estimated | null;
+  /** The log of a fresh set's one-repetition maximum that a session of this track would tell now. Null of a lift not known. */
+  readonly session: (lift: string, track: string) => Estimated | null;
 }
 
 /**
@@ -56,7 +58,7 @@ export function estimateStrengthOver<Read>(
   const falls = fallsOf(lifts);
   const filter = new LiftsFilter(inOrder(lifts, falls), SETTINGS, baseDay);
   return days.map((day) => {
-    const { lifts: begun, level, change } = filter.at(day);
+    const { lifts: begun, level, change, session } = filter.at(day);
     const estimate: StrengthEstimate = {
       lifts: new Map(
         begun.map((lift) => [
@@ -72,6 +74,7 @@ export function estimateStrengthOver<Read>(
         const of = wanted.filter((lift) => begun.includes(lift));
         return of.length === 0 ? null : withMore(change(of), STRENGTH_MODEL.repeatingTogether);
       },
+      session: (lift, track) => (begun.includes(lift) ? session(lift, track) : null),
     };
     return read(estimate, day);
   });

@@ -45,7 +45,7 @@ export const STRENGTH_MODEL = {
   /** What is wrong in the same way each time is no noise: added to the error of a change. */
   repeating: 0.007,
   /** The same, of all lifts together. */
-  repeatingTogether: 0.008,
+  repeatingTogether: 0.006,
   /** So far off, in variances squared, is beyond a bad day. */
   astray: 9,
   astrayRunning: 3,

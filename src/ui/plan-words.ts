@@ -1,7 +1,9 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { setsWords } from '../progression/set-words.ts';
+import type { SetExpected } from '../strength/set-expected.ts';
 import { rangeText } from '../text/durations.ts';
+import { andText } from '../text/words.ts';
 import { massNumber, type Unit } from '../training/mass.ts';
 import { loadText, secondsText } from './words.ts';
 
@@ -34,4 +36,12 @@ export function detailTexts(exercise: PrescribedExercise, unit: Unit, coach: Coa
     made ? made.words : null,
     note,
   ].filter((text) => text !== null);
+}
+
+/** `Likely 8, 7 and 5 reps; the aims with odds of 80, 65 and 85 %.`: to 5 %, never all or nothing. */
+export function expectedText(sets: readonly SetExpected[]): string {
+  const reps = sets.map((set) => String(Math.max(0, Math.round(set.reps))));
+  const odds = sets.map((set) => String(Math.min(95, Math.max(5, 5 * Math.round(20 * set.odds)))));
+  const aims = sets.length === 1 ? 'the aim' : 'the aims';
+  return `Likely ${andText(reps)} reps; ${aims} with odds of ${andText(odds)} %.`;
 }

@@ -16,7 +16,7 @@ describe('the review in text', () => {
 
       - Lats had more than 10 hard sets a week in the last two full weeks.
 
-      Strength kept      101 % (98–104)  of 4 compound lifts together
+      Strength kept      101 % (99–104)  of 4 compound lifts together
       Body weight               82.9 kg  trend; 5.1 kg lost
       Waist                       88 cm  4 cm less than on 31 Aug
       Rate of loss   0.7 % a week ± 0.1  16 days weighed since 29 Sep
@@ -81,7 +81,7 @@ describe('the review in text', () => {
         a week in the last two full
         weeks.
 
-      Strength kept      101 % (98–104)
+      Strength kept      101 % (99–104)
       Body weight              182.7 lb
       Waist                     34.6 in
       Rate of loss   0.7 % a week ± 0.1

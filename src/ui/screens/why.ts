@@ -1,7 +1,8 @@
+import type { Coach } from '../../lifter/coach.ts';
 import { BLANK, indented, type Line, line, paragraph } from '../line.ts';
 import { type Seen, show } from '../outcome.ts';
 import { pageScreen, readOn } from '../page.ts';
-import { detailTexts, planText } from '../plan-words.ts';
+import { detailTexts, expectedText, planText } from '../plan-words.ts';
 import { BACK } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
@@ -14,6 +15,7 @@ function all({ screen, coach }: Seen<Why>, columns: number): Line[] {
     line(exercise.name, 'strong'),
     ...paragraph(planText(exercise, unit), columns),
     ...detailTexts(exercise, unit, coach).flatMap((text) => paragraph(text, columns, 'plain', 2)),
+    ...likely(coach.expected(exercise), columns),
     ...exercise.why.flatMap((reason) => {
       const { text, facts, source } = coach.reasonWords(reason);
       return [
@@ -35,6 +37,9 @@ function all({ screen, coach }: Seen<Why>, columns: number): Line[] {
   );
   return [...asked, BLANK, line('Cut for want of time', 'strong'), ...words];
 }
+
+const likely = (sets: ReturnType<Coach['expected']>, columns: number): Line[] =>
+  sets === null ? [] : [BLANK, ...paragraph(expectedText(sets), columns)];
 
 export const WHY_SCREEN = pageScreen<Why>({
   all,
