@@ -1,5 +1,5 @@
 import type { Temporal } from 'temporal-polyfill';
-import { setSeen } from '../strength/set-seen.ts';
+import { type SetSeen, setSeen } from '../strength/set-seen.ts';
 import {
   estimateStrengthOver,
   type LiftEstimate,
@@ -13,6 +13,7 @@ import { reserveOf } from '../training/effort.ts';
 import { systemLoad } from '../training/strength.ts';
 import { foreignSessions } from './bout.ts';
 import { LIMITS } from './limits.ts';
+import { isFromTable } from './own-table.ts';
 import type { Past, Result } from './past.ts';
 
 /** What the results say of one lift. */
@@ -136,22 +137,33 @@ function timesBetween(first: Temporal.PlainDate, last: Temporal.PlainDate): Temp
   );
 }
 
-/** Sessions that tell about strength: not the first ones, not after a layoff, none with pain. */
+/**
+ * Sessions that tell about strength: not the first ones, not after a layoff, none with pain. In a
+ * table of the lifter's own no load was looked for, so all of its sessions tell.
+ */
 export function tells({ exercise, pain, lighter }: Result): boolean {
-  return exercise.move !== 'start' && exercise.move !== 'return' && !pain && !lighter;
+  const { move } = exercise;
+  return (move !== 'start' || isFromTable(exercise)) && move !== 'return' && !pain && !lighter;
 }
 
 /** The sessions that tell, of each lift, from one day to another. */
 function sessionsSeen(past: Past, from: number, to: number): Map<string, SessionSeen[]> {
   const foreign = foreignSessions(past);
-  const lifts = new Map<string, SessionSeen[]>();
-  for (const result of past.results) {
+  const telling = past.results.flatMap((result) => {
     const day = dayNumber(result.date);
-    if (day > to || day < from) continue;
-    if (!tells(result) || foreign.has(result.session)) continue;
-    const session = sessionSeen(result, day, past.bodyMassOn);
-    if (!session) continue;
-    const { lift } = result.exercise;
+    const isIn = day <= to && day >= from && tells(result) && !foreign.has(result.session);
+    const sets = isIn ? setsSeen(result, past.bodyMassOn) : [];
+    return sets.length === 0 ? [] : [{ exercise: result.exercise, day, sets }];
+  });
+  // A table has a range for every day of it: where nobody trains by it, it is none of the lifter's.
+  const ranges = new Set(
+    telling.flatMap(({ exercise }) => (isFromTable(exercise) ? [] : [exercise.track])),
+  );
+  const lifts = new Map<string, SessionSeen[]>();
+  for (const { exercise, day, sets } of telling) {
+    const { lift, track } = exercise;
+    const own = isFromTable(exercise) && !ranges.has(track) ? `${lift} by no plan` : track;
+    const session = { day, track: own, sets };
     const of = lifts.get(lift);
     if (of) of.push(session);
     else lifts.set(lift, [session]);
@@ -159,12 +171,11 @@ function sessionsSeen(past: Past, from: number, to: number): Map<string, Session
   return lifts;
 }
 
-/** One session as the estimate sees it: straight sets, of a cluster the lead. Null where no set tells. */
-function sessionSeen(
+/** The sets of one session as the estimate sees them: straight ones, of a cluster the lead. */
+function setsSeen(
   { exercise, sets, date }: Result,
-  day: number,
   bodyMassOn: Past['bodyMassOn'],
-): SessionSeen | null {
+): readonly SetSeen[] {
   const work = exercise.style === 'cluster' ? sets.slice(0, 1) : sets;
   const seen = work.flatMap(({ load, count, reserve: entered, failed = false }, place) => {
     const lifted =
@@ -178,5 +189,13 @@ function sessionSeen(
     const set = setSeen({ lifted, reps, reserve, assumed, failed, place });
     return set ? [set] : [];
   });
-  return seen.length === 0 ? null : { day, track: exercise.track, sets: seen };
+  return isFromTable(exercise) ? nearBest(seen) : seen;
+}
+
+/** Without the warm-ups and light sets that a table does not tell apart. */
+function nearBest(sets: readonly SetSeen[]): readonly SetSeen[] {
+  const best = Math.max(...sets.map(({ value }) => value));
+  return sets
+    .filter(({ value }) => Math.exp(value - best) >= LIMITS.nearBest)
+    .map((set, place) => ({ ...set, place }));
 }

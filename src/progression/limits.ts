@@ -49,6 +49,8 @@ export const LIMITS = {
   slipSessions: 4,
   /** Of two lifts one alone would make the mean. Ours. */
   liftsTogether: 3,
+  /** Sets of a lifter's own table that give this share of its best of the day are work sets. Ours. */
+  nearBest: 0.9,
   /** So many days before a change begins still tell where it began. Ours. */
   strengthDaysBefore: 28,
   /** Direct hard sets a week that a dropped set must leave each muscle (Iversen 2021's minimum; as the floor: ours). */

@@ -3,6 +3,7 @@ import { crc32 } from '../../journal/disk/crc32.ts';
 import type { History } from '../../journal/history.ts';
 import type { JournalEvent } from '../../journal/records.ts';
 import type { Program, Range } from '../../program/program.ts';
+import { ANY_RESERVE } from '../../progression/own-table.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import type { SessionFact } from '../../session/events.ts';
 import { BASIS, type Lift } from '../../training/lift.ts';
@@ -126,7 +127,7 @@ function exerciseOf(sets: readonly OwnSet[], program: Program | null): Prescribe
     basis: BASIS[lift.loading],
     load,
     range,
-    reserve: [0, 10],
+    reserve: ANY_RESERVE,
     sets: sets.map(({ count }) => ({ aim: count, range })),
     setsPlanned: sets.length,
     minis: null,

@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { strengthOfLifts } from '../../src/progression/lift-strength.ts';
+import { ANY_RESERVE } from '../../src/progression/own-table.ts';
+import type { Result } from '../../src/progression/past.ts';
+import { oneRepMax } from '../../src/training/strength.ts';
+import { aPast, aResult, TODAY, type Trained } from './a-past.ts';
+import { straight } from './a-program.ts';
+
+const row = straight();
+
+/** A session as a table brings it in: warm-ups among the sets, nothing asked for, a range of its own. */
+function outOfTable(trained: Omit<Trained, 'move'>): Result {
+  const result = aResult(row, { ...trained, move: 'start' });
+  const track = `row straight ${Math.min(...trained.reps)}-${Math.max(...trained.reps)}`;
+  return { ...result, exercise: { ...result.exercise, reserve: ANY_RESERVE, track } };
+}
+
+const levelOf = (results: readonly Result[]) =>
+  strengthOfLifts(aPast(results), TODAY.subtract({ days: 56 }), TODAY).lifts.get(row.lift.key);
+
+describe('a table of the lifter’s own', () => {
+  const days = Array.from({ length: 8 }, (_, at) => 3 * (8 - at));
+
+  it('tells strength, by its work sets and not by its warm-ups', () => {
+    const worked = days.map((daysAgo) => outOfTable({ kg: 100, reps: [8, 8], daysAgo }));
+    const warmed = days.map((daysAgo) =>
+      outOfTable({ kg: [40, 60, 100, 100], reps: [8, 5, 8, 8], daysAgo }),
+    );
+    const [plain, among] = [levelOf(worked), levelOf(warmed)];
+    expect(plain?.sessions).toBe(8);
+    expect(among?.level.mean).toBeCloseTo(plain?.level.mean ?? Number.NaN, 9);
+    // Unrated sets count as the last rep that could be done; the second is one after the first.
+    const max = Math.log(oneRepMax(100e9, 8));
+    expect(Math.abs((plain?.level.mean ?? 0) - max)).toBeLessThan(0.03);
+  });
+
+  it('is one row of sessions, whatever reps each day had', () => {
+    const [first, second] = [
+      days.map((daysAgo) => outOfTable({ kg: 100, reps: [8, 8], rir: 1, daysAgo })),
+      days.map((daysAgo, at) =>
+        outOfTable({ kg: 100, reps: [8, 8, ...(at % 2 ? [7] : [6])], rir: 1, daysAgo }),
+      ),
+    ];
+    const error = levelOf(first)?.level.error ?? 0;
+    expect(levelOf(second)?.level.error).toBeLessThan(error * 1.05);
+  });
+
+  it('leaves first sessions of a program out, as before', () => {
+    expect(levelOf([aResult(row, { kg: 100, reps: [8], daysAgo: 9, move: 'start' })])).toBe(
+      undefined,
+    );
+  });
+});
