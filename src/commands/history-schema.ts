@@ -20,6 +20,11 @@ export const historySchema = z.object({
         .number()
         .nullable()
         .meta({ description: 'best of the session; null where none tells' }),
+      strength: z.number().nullable().meta({
+        description: 'one-repetition maximum that all sessions up to that day tell together',
+      }),
+      strength_low: z.number().nullable().meta({ description: 'low end of its 90 % interval' }),
+      strength_high: z.number().nullable(),
       finished: z.boolean(),
       pain: z.boolean(),
       lighter: z.boolean(),

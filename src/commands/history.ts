@@ -4,7 +4,7 @@ import type { History } from '../journal/history.ts';
 import { deletedRecords } from '../lifter/deleted-records.ts';
 import { sessionNotes } from '../lifter/look-back.ts';
 import { openLifter } from '../lifter/open-lifter.ts';
-import { strengthOver } from '../progression/lift-strength.ts';
+import { strengthOver, strengthsOn } from '../progression/lift-strength.ts';
 import { historyText } from '../report/history-text.ts';
 import { type LiftSession, liftRows, searchHistory } from '../report/lift-rows.ts';
 import { jsonText } from '../text/json-text.ts';
@@ -124,11 +124,19 @@ const waistIdLines = ({ waists }: History, unit: Unit): string[] =>
   waists.map(({ id, date, length }) => `${date} waist ${lengthText(length, tapeOf(unit))}  ${id}`);
 
 function historyJson(rows: readonly LiftSession[], history: History, unit: Unit): HistoryJson {
+  const counted = rows.map(({ result: { exercise, date } }) => ({ lift: exercise.lift, date }));
+  const strengthOn = strengthsOn(history, counted);
+  const shown = (mass: number | null | undefined) =>
+    mass === null || mass === undefined
+      ? null
+      : Number(inUnit(Math.round(mass) as Mass, unit).toFixed(2));
   return {
     schema: 1,
     unit,
     results: rows.map(({ result, best }) => {
       const { exercise, sets } = result;
+      const isTimed = exercise.counts === 'seconds';
+      const strength = isTimed ? null : strengthOn(exercise.lift, result.date);
       return {
         session: result.session,
         date: result.date.toString(),
@@ -140,7 +148,10 @@ function historyJson(rows: readonly LiftSession[], history: History, unit: Unit)
         style: exercise.style,
         counts: exercise.counts,
         move: exercise.move,
-        e1rm: best === null ? null : Number(inUnit(Math.round(best) as Mass, unit).toFixed(2)),
+        e1rm: shown(best),
+        strength: shown(strength?.middle),
+        strength_low: shown(strength?.low),
+        strength_high: shown(strength?.high),
         finished: result.finished,
         pain: result.pain,
         lighter: result.lighter,

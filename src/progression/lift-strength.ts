@@ -109,23 +109,35 @@ function coursesOf(past: Past): ReadonlyMap<string, StrengthOn[]> {
   for (const { exercise, sets, date } of past.results)
     if (sets.length > 0)
       trained.set(exercise.lift, { first: trained.get(exercise.lift)?.first ?? date, last: date });
-  const asked = [...trained]
-    .flatMap(([lift, { first, last }]) =>
-      timesBetween(first, last).map((date) => ({ lift, date, day: dayNumber(date) })),
-    )
-    .sort((a, b) => a.day - b.day);
-  const levels = levelsOver(
-    sessionsSeen(past, Number.NEGATIVE_INFINITY, asked.at(-1)?.day ?? 0),
-    asked,
+  const asked = [...trained].flatMap(([lift, { first, last }]) =>
+    timesBetween(first, last).map((date) => ({ lift, date })),
   );
+  const found = strengthsOn(past, asked);
   const courses = new Map<string, StrengthOn[]>();
-  asked.forEach(({ lift, date }, at) => {
-    const level = levels[at];
-    if (!level) return;
-    const { share: middle, low, high } = sharesOf(level);
-    courses.set(lift, [...(courses.get(lift) ?? []), { date, low, middle, high }]);
-  });
+  for (const { lift, date } of asked.toReversed()) {
+    const strength = found(lift, date);
+    if (strength) courses.set(lift, [...(courses.get(lift) ?? []), strength]);
+  }
   return courses;
+}
+
+/** What the results up to a day say of a lift, of all that is asked for in one pass; null where nothing is known. */
+export function strengthsOn(
+  past: Past,
+  asked: readonly { readonly lift: string; readonly date: Temporal.PlainDate }[],
+): (lift: string, date: Temporal.PlainDate) => StrengthOn | null {
+  const inOrder = asked
+    .map(({ lift, date }) => ({ lift, day: dayNumber(date) }))
+    .sort((a, b) => a.day - b.day);
+  const lifts = sessionsSeen(past, Number.NEGATIVE_INFINITY, inOrder.at(-1)?.day ?? 0);
+  const levels = levelsOver(lifts, inOrder);
+  const found = new Map(inOrder.map(({ lift, day }, at) => [`${day} ${lift}`, levels[at]]));
+  return (lift, date) => {
+    const level = found.get(`${dayNumber(date)} ${lift}`);
+    if (!level) return null;
+    const { share: middle, low, high } = sharesOf(level);
+    return { date, low, middle, high };
+  };
 }
 
 /** The last day and those before it, weekly or less often. */
