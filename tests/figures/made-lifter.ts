@@ -63,8 +63,8 @@ export function plainLifter(course: Course, random: SeededRandom): MadeLifter {
 }
 
 /**
- * The second kind: the odds at which a loss is told were chosen with it in view, no constant of the
- * estimate was. Good and bad spells (AR(1) over days, shared
+ * The second kind: constants and odds of the estimate were chosen on others of it, whose seeds are
+ * from 2000 on. Good and bad spells (AR(1) over days, shared
  * by all lifts) on top of each day's luck, an illness, a curve and a fall from set to set of their
  * own, reserve told with a lasting bias, some sets unrated; lifts
  * drift apart by about a point where strength changes.
@@ -113,7 +113,8 @@ export function moodyLifter(course: Course, random: SeededRandom): MadeLifter {
 }
 
 /**
- * The third kind, never looked at when anything was chosen: a slow wave of four weeks that all lifts
+ * The third kind: others of it were looked at beside the second when constants were chosen, so that
+ * none helps only there. A slow wave of four weeks that all lifts
  * share, a weaker last day of the week, nights that are bad now and then, half of them ill for eight
  * days, sets that tire more and more, a curve that bends, and ratings that grow better over weeks.
  */
@@ -148,6 +149,51 @@ export function waywardLifter(course: Course, random: SeededRandom): MadeLifter 
       return fails
         ? failed(toFailure)
         : told(toFailure, aim, leave, random, bias * Math.exp(-day / 60));
+    },
+  };
+}
+
+/**
+ * The fourth kind, on which nothing was chosen: only half of the lifts go the course and
+ * the others hold, spells are a lift's own, days are bad by much and good by little, reps grow with a
+ * power of the load (one is worth about 2.5 %), and reserve is often told as 0, 2 or 4.
+ */
+export function unevenLifter(course: Course, random: SeededRandom): MadeLifter {
+  const lifts: string[] = [];
+  const goesAlong = (lift: string) => {
+    if (!lifts.includes(lift)) lifts.push(lift);
+    return lifts.indexOf(lift) % 2 === 0;
+  };
+  const known = new Map<string, number>();
+  const drawn = (key: string, draw: () => number) => {
+    const value = known.get(key) ?? draw();
+    known.set(key, value);
+    return value;
+  };
+  const spells = new Map<string, { day: number; now: number }>();
+  const spell = (lift: string, day: number) => {
+    const last = spells.get(lift) ?? { day, now: 0 };
+    if (last.day === day) return last.now;
+    const left = 0.85 ** (day - last.day);
+    const now = left * last.now + 0.012 * Math.sqrt(1 - left ** 2) * random.normal();
+    spells.set(lift, { day, now });
+    return now;
+  };
+  const even = random.uniform();
+  const strength = (lift: string, day: number) =>
+    FIRST * Math.exp(COURSES[goesAlong(lift) ? course : 'holds'](day));
+  return {
+    strength,
+    set: ({ lift, day, load, aim, leave, done, fails }) => {
+      const bad = drawn(`${lift} ${day}`, () => 0.017 * (1 + Math.log(1 - random.uniform())));
+      const log = bad + spell(lift, day) - 0.03 * Math.sqrt(done);
+      const many = drawn(lift, () => 3.2 + random.uniform());
+      const over = (strength(lift, day) * Math.exp(log)) / load;
+      const toFailure = Math.max(0, 1 + many * (over ** 4 - 1));
+      if (fails) return failed(toFailure);
+      const { reps, reserve } = told(toFailure, aim, leave, random, -0.3);
+      const evened = random.uniform() < even ? 2 * Math.round(reserve / 2) : reserve;
+      return { reps, reserve: evened };
     },
   };
 }

@@ -12,6 +12,7 @@ import {
   type MadeLifter,
   moodyLifter,
   plainLifter,
+  unevenLifter,
   waywardLifter,
 } from './made-lifter.ts';
 
@@ -58,6 +59,8 @@ interface Played {
   readonly lifts: readonly Told[];
   /** Was any lift ever said to slip? */
   readonly cried: boolean;
+  /** Or all lifts together? */
+  readonly criedAny: boolean;
   readonly criedTogether: boolean;
   readonly drops: number;
   /** As {@link Told.delay}, for all lifts together. */
@@ -70,6 +73,7 @@ const KINDS: Readonly<Record<string, (course: Course, random: SeededRandom) => M
   plain: plainLifter,
   moody: moodyLifter,
   wayward: waywardLifter,
+  uneven: unevenLifter,
 };
 
 /** A made lifter trains sixteen weeks of a cut by what the program prescribes. */
@@ -83,7 +87,6 @@ function play(kind: string, course: Course, seed: number, takesTests: boolean): 
     decisions: [],
     bodyMassOn: () => kilograms(80),
   });
-  const lost = firstDayUnder(course, 0.95);
   const told = new Map<string, number>();
   let together: number | null = null;
   let drops = 0;
@@ -158,6 +161,12 @@ function play(kind: string, course: Course, seed: number, takesTests: boolean): 
     }
     if (together === null && losesTogether(evidence)) together = day;
   }
+  const strengthLeft = (lift: string) => (day: number) =>
+    lifter.strength(lift, day) / lifter.strength(lift, 0);
+  const keys = program.days.flatMap(({ exercises }) => exercises.map(({ lift }) => lift.key));
+  const lostTogether = firstDayUnder(0.95, (day) =>
+    mean(keys.map((key) => strengthLeft(key)(day))),
+  );
   const last = FROM.add({ days: WEEKS * 7 });
   const { lifts } = evidenceOf({
     program,
@@ -169,7 +178,8 @@ function play(kind: string, course: Course, seed: number, takesTests: boolean): 
   return {
     lifts: lifts.map((lift): Told => {
       const known = lift.state === 'known' ? lift : null;
-      const truth = (lifter.strength(lift.lift, WEEKS * 7) / lifter.strength(lift.lift, 0)) * 100;
+      const truth = strengthLeft(lift.lift)(WEEKS * 7) * 100;
+      const lost = firstDayUnder(0.95, strengthLeft(lift.lift));
       const [low, high] = intervalOf(known);
       return {
         course,
@@ -181,17 +191,18 @@ function play(kind: string, course: Course, seed: number, takesTests: boolean): 
     }),
     cried: told.size > 0,
     criedTogether: together !== null,
+    criedAny: told.size > 0 || together !== null,
     drops,
-    ...(lost === null ? {} : { delayTogether: after(together, lost) }),
+    ...(lostTogether === null ? {} : { delayTogether: after(together, lostTogether) }),
     loads,
   };
 }
 
 const after = (day: number | null, lost: number) => (day === null ? null : day - lost);
 
-function firstDayUnder(course: Course, share: number): number | null {
+function firstDayUnder(share: number, left: (day: number) => number): number | null {
   for (let day = 0; day < WEEKS * 7; day += 1) {
-    if (Math.exp(COURSES[course](day)) <= share) return day;
+    if (left(day) <= share) return day;
   }
   return null;
 }
@@ -235,6 +246,7 @@ function rowOf(course: Course, played: readonly Played[]): string {
   const all = played.flatMap(({ delayTogether: delay }) =>
     delay === undefined ? [] : [delay ?? Infinity],
   );
+  const count = (is: (each: Played) => boolean) => played.filter(is).length;
   const number = (value: number, digits = 1) => value.toFixed(digits);
   const of = (list: readonly number[]) =>
     list.length === 0 ? '–' : `${quantile(list, 0.5)}/${quantile(list, 0.9)}`;
@@ -244,7 +256,7 @@ function rowOf(course: Course, played: readonly Played[]): string {
     number(mean(errors), 2).padStart(6),
     (inside.length === 0 ? '–' : `${number(mean(inside.map(Number)) * 100, 0)} %`).padStart(12),
     number(mean(widths)).padStart(8),
-    `${played.filter(({ cried }) => cried).length}, ${played.filter(({ criedTogether }) => criedTogether).length} of ${played.length}`.padStart(
+    `${count(({ cried }) => cried)}, ${count(({ criedTogether }) => criedTogether)}, ${count(({ criedAny }) => criedAny)} of ${played.length}`.padStart(
       17,
     ),
     number(mean(played.map(({ drops }) => drops))).padStart(13),
