@@ -1,7 +1,7 @@
 /**
  * The constants of the strength estimate. Logarithms of strength, so 0.01 is one percent. Chosen on
- * one generator of made lifters, held against another (`npm run figures`); those without a source
- * are ours.
+ * made lifters of three kinds, by how likely they make what was true; held against others of these
+ * and against a fourth kind (`npm run figures`). Those without a source are ours.
  */
 export const STRENGTH_MODEL = {
   /**
