@@ -56,7 +56,7 @@ describe('the size', () => {
 
 it('look so, in every size', async () => {
   const pictures = FONTS.map(([name, shapes, tall]) => {
-    const rows = ['01234', '56789', ':.+-×'].map((text) =>
+    const rows = ['01234', '56789', ':.+-×', '1 1'].map((text) =>
       (dotsOf(text, { shapes, tall, scale: 1 }) ?? []).join('\n'),
     );
     return `${name}\n\n${rows.join('\n\n')}`;
