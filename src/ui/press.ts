@@ -3,6 +3,7 @@ import type { Key } from '../terminal/key-decoder.ts';
 import { elapsedMs } from '../training/reading.ts';
 import type { Model } from './model.ts';
 import { type Acting, ask, type Outcome, show, tell } from './outcome.ts';
+import { savingTyped } from './runner/keys.ts';
 import { DIGITS, type KeyRow, keyName, mayNow, seenOf } from './screen.ts';
 import { keysOf, moduleOf } from './screens.ts';
 import { targetAt, targetsOf } from './taps.ts';
@@ -72,7 +73,8 @@ function tapped(acting: Acting, column: number, row: number): Outcome {
     return done(target.row, { ...acting, name });
   }
   // Above the boxes a finger finds everything else.
-  return moduleOf(screen).atTheBar ? show(acting, { kind: 'acts', chosen: 0 }) : ask(acting);
+  if (!moduleOf(screen).atTheBar) return ask(acting);
+  return savingTyped(acting, show(acting, { kind: 'acts', chosen: 0 }));
 }
 
 /** A key that means nothing here is no error, but the lifter should see that it was heard. */

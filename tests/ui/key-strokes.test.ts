@@ -121,3 +121,38 @@ describe('numbers', () => {
     expect(player.screen()).toMatch(/80 +kg/);
   });
 });
+
+describe('numbers typed and not yet saved', () => {
+  // At a rest after the first set, whose seven reps were four.
+  const typed = () => new Player().atFirstSet().keys('  4');
+
+  it.each(['c', 'm', 'n', 'w', 'x', 'k', 'g', 'f', 's'])('are saved when %s leads away', (key) => {
+    expect(typed().keys(key).sets(0)).toBe('4@-');
+  });
+
+  it('are saved when the lifter leaves', () => {
+    const player = typed().keys('q');
+    expect([player.sets(0), player.left]).toEqual(['4@-', [0]]);
+  });
+
+  it('are saved when a finger opens all that can be done', () => {
+    const player = new Player(undefined, { settings: { taps: true } }).atFirstSet().keys('  4');
+    expect(player.tap(10, 5).sets(0)).toBe('4@-');
+  });
+
+  it('are saved once with the rep that failed', () => {
+    const player = typed().keys('z');
+    expect(player.sets(0)).toBe('4@0');
+    expect(player.keys('u').sets(0)).toBe('4@-');
+  });
+
+  it('are gone only by undo and escape', () => {
+    for (const key of ['u', '<esc>']) expect(typed().keys(`${key}x`).sets(0)).not.toContain('4@');
+  });
+
+  it('stay where nothing leads away, and no key leads away from what is no number', () => {
+    expect(typed().keys('+').screen()).toContain('‹4› reps');
+    const odd = typed().keys('<right><right>.x');
+    expect(odd.screen()).toContain('is not a load');
+  });
+});

@@ -1,4 +1,4 @@
-import { entryTarget, typedCommands } from '../entry.ts';
+import { entryTarget } from '../entry.ts';
 import { type Act, ask, draftOf, RUNNER, type Seen, send, tell } from '../outcome.ts';
 import { placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
@@ -17,12 +17,10 @@ const targetOf = ({ model, phase }: Seen) =>
 
 /** The rep after the last was tried and did not come up: what was in reserve is known to be nothing. */
 const failed: Act = (acting) => {
-  const typed = typedCommands(acting.model);
-  if (typeof typed === 'string') return tell(acting, typed);
   const target = targetOf(acting);
   if (!target?.of) return ask(acting);
   const numbers = { reserve: 0, failed: true };
-  return send(acting, [...typed, { do: 'amend', of: target.of.id, numbers }], RUNNER);
+  return send(acting, [{ do: 'amend', of: target.of.id, numbers }], RUNNER);
 };
 
 /** The offer, and the rep that failed. */
