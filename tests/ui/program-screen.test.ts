@@ -137,3 +137,11 @@ it('the preview counts what the check found, and f shows it', () => {
   expect(player.keys('f').screen()).toContain('Back squat can pin you under the bar');
   expect(player.keys('<esc>').store.model().ui.screen.kind).toBe('preview');
 });
+
+it('takes sets away down to one, and says what takes the lift out', () => {
+  const player = new Player().keys('e<down><down>');
+  expect(player.keys('-').screen()).toMatch(/Pull-up +1 ×/);
+  const at = player.keys('-').screen();
+  expect(at).toMatch(/Pull-up +1 ×/);
+  expect(at).toContain('One set is the least; d takes the lift out.');
+});

@@ -35,7 +35,7 @@ const WALKS: Readonly<Record<string, string>> = {
   'past-set-corrected': 'h<enter><enter>c7',
   'past-set-deleted': 'h<enter><enter>d',
   program: 'e',
-  'program-exercise': 'e<down><right><right>',
+  'program-exercise': 'e<down>+-',
   'program-moved': 'e<down>v',
   'lift-added': 'ea',
   'lift-searched': 'earow',
