@@ -30,7 +30,7 @@ export function writeSettings(folder: string, change: Partial<Settings>): Settin
       clearInvalidConfig: false,
     });
     // What this version does not understand stays as it is, until the lifter changes that very setting.
-    const foreign = Object.entries(before.foreign).filter(([key]) => !(key in change));
+    const foreign = Object.entries(before.foreign).filter(([key]) => !Object.hasOwn(change, key));
     conf.store = { ...wanted, ...Object.fromEntries(foreign) };
   } catch (error) {
     throw unwritable(path, diskWords(error));

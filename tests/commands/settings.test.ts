@@ -4,6 +4,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { SETTING_ROWS } from '../../src/commands/setting-rows.ts';
 import { readSettings } from '../../src/settings/read-settings.ts';
 import { DEFAULT_SETTINGS, settingsSchema } from '../../src/settings/settings.ts';
+import { writeSettings } from '../../src/settings/write-settings.ts';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { AHome } from './a-home.ts';
 
@@ -162,3 +163,9 @@ test.each(['null', '[]', '7', '"bell"'])(
     expect((await home.run('settings')).err).toContain('cannot be used');
   },
 );
+
+test('a key that every object knows is kept like any other that is not understood', () => {
+  home.writeSettings({ toString: 2, constructor: 1 });
+  writeSettings(home.config, { bell: false });
+  expect(readSettings(home.config).foreign).toEqual({ toString: 2, constructor: 1 });
+});
