@@ -1,5 +1,5 @@
 import { WrongUse } from '../text/problem.ts';
-import { type Quantity, readQuantity, type Unit } from '../training/mass.ts';
+import { MOST_AMOUNT, type Quantity, readQuantity, type Unit } from '../training/mass.ts';
 import type { Call } from './call.ts';
 
 /** The name of a kit given by `--kit`, or null. */
@@ -33,6 +33,6 @@ export function massOperand(text: string, unit: Unit): Quantity {
   if (quantity) return quantity;
   throw new WrongUse({
     what: `"${text}" is not a mass.`,
-    fix: `Write a number, with a unit if it is not ${unit}: 82.5, 82.5kg, 185lb.`,
+    fix: `Write a number up to ${MOST_AMOUNT}, with a unit if it is not ${unit}: 82.5, 82.5kg, 185lb.`,
   });
 }

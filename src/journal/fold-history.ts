@@ -67,14 +67,18 @@ const pastOf = (sessions: readonly SettledSession[]): Pick<Past, 'results' | 'se
   sessions: sessions.map(({ done }) => done),
 });
 
-/** Of so many days before the last session results say something of today. Ours. */
+/** Of so many days before the latest sessions results say something of today. Ours. */
 const LATELY_DAYS = 730;
 
-/** @param sessions in order */
+/**
+ * Counted from the first of the latest sessions: a single one of a clock that was far ahead must not
+ * push all others out.
+ * @param sessions in order
+ */
 function latelyOf(sessions: readonly SettledSession[]): readonly SettledSession[] {
-  const last = sessions.at(-1)?.start ?? 0;
-  const from = sessions.findIndex(({ start }) => last - start <= LATELY_DAYS * 86_400_000);
-  return sessions.slice(Math.max(0, Math.min(from, sessions.length - LATEST_SESSIONS)));
+  const latest = sessions.at(-LATEST_SESSIONS);
+  if (!latest) return sessions;
+  return sessions.filter(({ start }) => latest.start - start <= LATELY_DAYS * 86_400_000);
 }
 
 /** @param past what is worked out when it is asked for; nothing of it is asked for here */

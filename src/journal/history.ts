@@ -54,8 +54,8 @@ export const openSessionOf = ({ open }: Pick<History, 'open'>): OpenSession | nu
 /** Everything that the journal holds, each event once, corrections applied. */
 export interface History extends Past {
   /**
-   * What progression goes by: of sessions and results those of the two years before the last session,
-   * and the last 20 in any case. Asking for older ones may read another file.
+   * What progression goes by: of sessions and results the last 20, and those of the two years before
+   * these. Asking for older ones may read another file.
    */
   readonly lately: Past;
   /** In order of date, then of being written. */

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type * as z from 'zod';
 import { diskWords } from '../text/disk-words.ts';
 import type { Problem } from '../text/problem.ts';
+import { andText } from '../text/words.ts';
 import { DEFAULT_SETTINGS, SETTING_SCHEMAS, type Settings } from './settings.ts';
 
 export const SETTINGS_NAME = 'settings';
@@ -56,9 +57,16 @@ export function readSettings(folder: string): SettingsRead {
 }
 
 const notUnderstood = (path: string, odd: readonly string[]): Problem => ({
-  what: `In the settings in ${path} this version does not understand ${odd.join(' and ')}.`,
-  why: 'It is kept there as it is, the default is used in its place, and all other settings hold.',
-  fix: 'A newer version may have written it; mend it otherwise.',
+  what: `In the settings in ${path} this version does not understand ${andText(odd)}.`,
+  ...(odd.length === 1
+    ? {
+        why: 'It is kept there as it is, the default is used in its place, and all other settings hold.',
+        fix: 'A newer version may have written it; mend it otherwise.',
+      }
+    : {
+        why: 'They are kept there as they are, the defaults are used in their place, and all other settings hold.',
+        fix: 'A newer version may have written them; mend them otherwise.',
+      }),
 });
 
 type OneFile =

@@ -1,12 +1,12 @@
 /**
  * The known name that was most likely meant: the one with the fewest letters to change, add, drop
- * or swap, if those are at most a third of its length. Null when nothing is near.
+ * or swap, if those are at most a third of its length, one of two letters. Null when nothing is near.
  */
 export function nearestKey(found: string, known: Iterable<string>): string | null {
   let nearest: string | null = null;
   let least = Number.POSITIVE_INFINITY;
   for (const name of known) {
-    const most = Math.max(1, Math.floor(name.length / 3));
+    const most = name.length < 2 ? 0 : Math.max(1, Math.floor(name.length / 3));
     // Letters too many have to go one by one; of a text of 100,000 the table would take seconds.
     if (Math.abs(found.length - name.length) > most) continue;
     const edits = editsBetween(plain(found), plain(name));

@@ -79,7 +79,7 @@ export const quantityText = (quantity: Quantity): string => `${quantity.amount} 
 const WRITTEN = /^([+-]?\d+(?:[.,]\d+)?)\s*(kgs?|kilos?|lbs?|pounds?)?$/i;
 
 /** Nobody lifts, owns or weighs more, in either unit; larger ones are a key that was held. Ours. */
-const MOST_AMOUNT = 10_000;
+export const MOST_AMOUNT = 10_000;
 
 /** Reads `82.5`, `82,5 kg` or `181.9lb`; a bare number is in `unit`. Null when it is none of these. */
 export function readQuantity(text: string, unit: Unit): Quantity | null {

@@ -139,6 +139,13 @@ test.each([
   expect(readSettings(home.config).problem).toBeNull();
 });
 
+test('several values that are not understood are spoken of as several', () => {
+  home.writeSettings({ theme: 'sepia', bell: 'loud' });
+  const { what, why } = readSettings(home.config).problem ?? {};
+  expect(what).toContain('theme: "sepia" and bell: "loud".');
+  expect(why).toMatch(/^They are kept/);
+});
+
 test('a value of a newer version costs its own setting alone, is said, and stays as it is', async () => {
   const newer = { bell: false, weightAdvice: 'no', theme: 'sepia', lamp: { on: true } };
   home.writeSettings(newer);

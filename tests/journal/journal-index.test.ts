@@ -81,7 +81,7 @@ function threeSeasons(): Lifter {
   const lifter = twoDisks();
   for (let season = 0; season < 3; season += 1) {
     threeMonths(lifter);
-    lifter.wait(400 * A_DAY);
+    lifter.wait(800 * A_DAY);
   }
   return lifter;
 }
@@ -178,6 +178,18 @@ describe('once there is an index', () => {
     expect(history.sessions).toHaveLength(30);
     expect(read.filter((path) => path.endsWith('.older'))).toHaveLength(1);
     expect(read.filter((path) => path.endsWith('.jsonl'))).toEqual([]);
+  });
+
+  test('one session of a clock that was far ahead pushes no other out of what is lately', () => {
+    const lifter = threeMonths();
+    const lately = () => lifter.open(0).history().lately.sessions.length;
+    threeMonths(lifter);
+    threeMonths(lifter);
+    expect(lately()).toBe(30);
+    lifter.wait(3000 * A_DAY);
+    train(lifter.open(0), lifter.clock);
+    lifter.wait(-3000 * A_DAY);
+    expect(lately()).toBe(31);
   });
 
   test('a file that went bad on the disk by itself is still found', () => {

@@ -76,6 +76,12 @@ describe('the nearest key', () => {
     expect(nearestKey(found, lifts)).toBeNull();
   });
 
+  test('of one letter only that letter is near', () => {
+    expect(nearestKey('Z', ['A', 'B'])).toBeNull();
+    expect(nearestKey('b', ['A', 'B'])).toBe('B');
+    expect(nearestKey('ax', ['ay'])).toBe('ay');
+  });
+
   test('of a text far longer than any is found to be none, without comparing it', () => {
     const start = performance.now();
     expect(nearestKey('a'.repeat(1_000_000), lifts)).toBeNull();
