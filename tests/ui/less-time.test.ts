@@ -173,6 +173,14 @@ describe('less time in the middle of a session', () => {
     expect(at.screen()).toContain('Put the set down first.');
   });
 
+  it('says at once where there is hardly anything left to cut', () => {
+    const over = made();
+    const at = begun(over);
+    cutTo(over, 5);
+    at.store.tick();
+    expect(at.keys('k').screen()).toContain('There is hardly anything left to cut.');
+  });
+
   it('fits every size', () => {
     for (const size of [PHONE, LAPTOP]) {
       const over = made();

@@ -1,7 +1,7 @@
 import { type Acting, type Outcome, RUNNER, type Seen, show, tell } from '../outcome.ts';
 import { placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
-import { lessTimeScreen } from '../screens/less-time.ts';
+import { askLessTime } from '../screens/less-time.ts';
 import { during, NO_EXERCISE } from './conditions.ts';
 
 const hereOf = ({ phase, model }: Seen): number | null =>
@@ -79,7 +79,7 @@ export const SESSION_KEYS: readonly KeyRow[] = [
       return phase && placeOf(phase) ? true : NO_EXERCISE;
     },
     footer: 11,
-    press: (acting) => show(acting, lessTimeScreen(acting.coach, null)),
+    press: askLessTime,
   },
   {
     keys: ['f'],

@@ -4,6 +4,7 @@ import { type Act, RUNNER, send, show, tell } from '../outcome.ts';
 import { TO_RUNNER } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
+type Runner = Extract<Screen, { kind: 'runner' }>;
 type LessTime = Extract<Screen, { kind: 'less-time' }>;
 
 /** Minutes that somebody in a hurry thinks in. */
@@ -18,11 +19,19 @@ export function lessTimeScreen(coach: Pick<Coach, 'minutesLeft'>, wish: number |
   return { ...screen, chosen: Math.max(0, at) };
 }
 
+/** Asks how much there is, where that can still be less. */
+export const askLessTime: Act<Runner> = (acting) => {
+  const screen = lessTimeScreen(acting.coach, null);
+  return timesFor(screen).length === 0 ? tell(acting, NOTHING_TO_CUT) : show(acting, screen);
+};
+
+const NOTHING_TO_CUT = 'There is hardly anything left to cut.';
+
 /** Sets go before exercises, isolation before compounds, as on a day that begins short. */
 const cutTo: Act<LessTime> = (acting) => {
   const { screen, coach } = acting;
   const minutes = timesFor(screen)[screen.chosen];
-  if (minutes === undefined) return tell(acting, 'There is hardly anything left to cut.');
+  if (minutes === undefined) return tell(acting, NOTHING_TO_CUT);
   if (!coach.live()) return show(acting, RUNNER);
   return send(acting, [coach.shortenTo(minutes)], RUNNER);
 };
