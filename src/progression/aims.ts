@@ -19,37 +19,57 @@ export interface AimQuestion {
 }
 
 export interface Aims {
+  /** Falling from set to set. */
   readonly counts: readonly number[];
-  /** The set that is to have one rep more than last time, from 0. */
+  /** The set of today that is to have one rep more than last time, from 0. */
   readonly more: number | null;
-  /** The first set that ended with less in reserve than wanted, from 0. */
+  /** The first set of last time that ended with less in reserve than wanted, from 0. */
   readonly tooHard: number | null;
-  /** The first set that ended with more in reserve than wanted and has reps to add, from 0. */
+  /** The first set of last time that ended with more in reserve than wanted and has reps to add, from 0. */
   readonly tooEasy: number | null;
 }
 
 /**
- * The same as last time, within the range. A set that ended with less in reserve than wanted aims
- * at the reps that leave it.
+ * The same as last time, within the range, the most first: what can be done falls from set to set. A
+ * set that ended with less in reserve than wanted aims at the reps that leave it.
  */
-export function matchAims(question: AimQuestion): readonly number[] {
-  return Array.from({ length: question.sets }, (_, at) =>
+export const matchAims = (question: AimQuestion): readonly number[] =>
+  falling(matchingOf(inOrder(question)));
+
+const matchingOf = (question: AimQuestion): readonly number[] =>
+  Array.from({ length: question.sets }, (_, at) =>
     Math.max(question.range[0], matched(question, at) + Math.min(0, surplus(question, at))),
   );
-}
+
+/** Last time's sets as if the one with the most reps had been the first. */
+const inOrder = (question: AimQuestion): AimQuestion => ({
+  ...question,
+  last: {
+    ...question.last,
+    sets: question.last.sets.toSorted((one, other) => other.count - one.count),
+  },
+});
+
+const falling = (counts: readonly number[]): number[] => counts.toSorted((a, b) => b - a);
 
 /**
  * The same as last time, plus one rep (five seconds) on the first set still below the high end, and
  * on set 1 up to its target once all are there; only if that set ended with the wanted reps in
  * reserve. A set that ended with more than those aims at the reps that leave them.
  */
-export function buildingAims(question: AimQuestion): Aims {
-  const { last, sets, timed } = question;
-  const matching = matchAims(question);
+export function buildingAims(asDone: AimQuestion): Aims {
+  const question = inOrder(asDone);
+  const { sets, timed } = question;
+  const matching = matchingOf(question);
   const counts = matching.map((aim, at) => Math.max(aim, filled(question, at)));
-  const done = last.sets.slice(0, sets);
-  const hard = done.findIndex((_, at) => surplus(question, at) < 0);
-  const easy = counts.findIndex((aim, at) => aim > (matching[at] ?? aim));
+  /** The first of last time's sets, as they were done, whose place in order is one of these. */
+  const firstDone = (isOne: (at: number) => boolean): number | null => {
+    const found = question.last.sets.slice(0, sets).filter((_, at) => isOne(at));
+    const places = found.map((set) => asDone.last.sets.indexOf(set));
+    return places.length === 0 ? null : Math.min(...places);
+  };
+  const tooHard = firstDone((at) => surplus(question, at) < 0);
+  const tooEasy = firstDone((at) => (counts[at] ?? 0) > (matching[at] ?? 0));
   const next = nextToGrow(question);
   const more = next !== null && surplus(question, next) >= 0 ? next : null;
   if (more !== null) {
@@ -57,11 +77,12 @@ export function buildingAims(question: AimQuestion): Aims {
     const one = Math.min(topOf(question, more), matched(question, more) + worth);
     counts[more] = Math.max(counts[more] ?? 0, one);
   }
+  const asked = falling(counts);
   return {
-    counts,
-    more,
-    tooHard: hard < 0 ? null : hard,
-    tooEasy: easy < 0 ? null : easy,
+    counts: asked,
+    more: more === null ? null : asked.lastIndexOf(counts[more] ?? 0),
+    tooHard,
+    tooEasy,
   };
 }
 
@@ -72,16 +93,20 @@ function nextToGrow({ last, sets, range, target }: AimQuestion): number | null {
   return (last.sets[0]?.count ?? target) < target ? 0 : null;
 }
 
-/** Each set's reps at another load, predicted from its own last reps and reserve, within the range. */
+/**
+ * Each set's reps at another load, predicted from its own last reps and reserve, within the range, the
+ * most first.
+ */
 export function predictedAims(question: AimQuestion, rack: Rack, load: Mass): readonly number[] {
   const { last, range, reserve, sets, timed } = question;
-  return Array.from({ length: sets }, (_, at) => {
+  const predicted = Array.from({ length: sets }, (_, at) => {
     const set = last.sets[at] ?? last.sets.at(-1);
     if (!set || timed) return range[0];
     const evidence = { load: set.load, reps: set.count, reserve: reserveOfSet(set, last) };
     const expected = repsAt(rack, load, middle(reserve), evidence);
     return expected === null ? range[0] : within(range, Math.floor(expected));
   });
+  return falling(predicted);
 }
 
 export const within = ([low, high]: Range, count: number): number =>

@@ -24,6 +24,25 @@ describe('straight sets of 5–8', () => {
     expect(next.words[0]).toBe('Same 80 kg: match last time, and do one more in set 2.');
   });
 
+  it.each([
+    [[8, 5, 6, 7], [8, 8, 6, 5], 'match last time, and do one more in set 2.'],
+    [[5, 6, 7], [8, 6, 5], 'match last time, and do one more in set 1.'],
+    [[6, 8, 8], [8, 8, 7], 'match last time, and do one more in set 3.'],
+  ])(
+    'asks for the most reps first, whatever the order of last time: after %j for %j',
+    (reps, aims, words) => {
+      const next = nextTime(straight({ sets: reps.length }), [{ kg: 80, reps, daysAgo: 3 }]);
+      expect(next).toMatchObject({ move: 'hold', kg: 80, aims });
+      expect(next.words[0]).toContain(words);
+    },
+  );
+
+  it('names the set of last time by the place where it was done', () => {
+    const next = nextTime(row, [{ kg: 80, reps: [6, 5, 8], rir: [2, 5, 1], daysAgo: 3 }]);
+    expect(next.aims).toEqual([8, 8, 7]);
+    expect(next.words[0]).toMatch(/^Set 2 ended with 5 in reserve/);
+  });
+
   it('holds after a late set below the low end, which alone aims at the low end', () => {
     const next = nextTime(row, [{ kg: 100, reps: [8, 7, 4], daysAgo: 3 }]);
     expect(next).toMatchObject({ move: 'hold', kg: 100, aims: [8, 7, 5], rules: ['hold-missed'] });
