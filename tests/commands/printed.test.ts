@@ -50,10 +50,8 @@ const READING: Readonly<Record<string, readonly string[]>> = {
   settings: ['', 'bell', 'bell perhaps', 'nothing yes', '--json'],
   rehearse: [
     '--weeks 1 --draws 2 --seed 5',
-    '--weeks 3 --draws 1 --minutes 45',
     '--weeks 2 --draws 1 --lifter lean --loss 1.2 --minutes 30',
     '--weeks 2 --draws 2 --compare 0.4 1',
-    '--weeks 2 --draws 2 --loss 1 --json',
     '--weeks 0',
     '--loss 9',
     '--lifter giant',

@@ -74,6 +74,62 @@ describe('holdfast rehearse', () => {
     expect(out).toMatch(/Body weight at the end: \d+\.\d kg\./);
   });
 
+  it('tells in JSON what it prints in words', async () => {
+    const args = ['--weeks', '3', '--loss', '1', '--minutes', '45'];
+    const { weeks, muscles, ...told } = await rehearsal(...args);
+    const { out } = await home.run('rehearse', '--draws', '2', ...args);
+    const text = out.replace(/\s+/g, ' ');
+    expect(told).toMatchObject({ schema: 1, unit: 'kg', lifter: 'trained', seed: 1, loss: 1 });
+    expect(told).toMatchObject({ cut_to_minutes: 45, compared: null, left_out: [] });
+    // Words have a tenth of a percent, JSON a hundredth: what lies between two tenths may go either way.
+    const isPrinted = (share: number, words: string | undefined) =>
+      expect(Math.abs(Number(words) - share * 100)).toBeLessThan(0.06);
+    const ends = /Strength: ([\d.]+) % \(range ([\d.]+) to ([\d.]+)\) kept at the end/.exec(text);
+    isPrinted(told.kept, ends?.[1]);
+    isPrinted(told.kept_low, ends?.[2]);
+    isPrinted(told.kept_high, ends?.[3]);
+    expect(text).toContain(`about ${told.minutes} min, ${told.longest_minutes} in the longest`);
+    expect(text).toContain(`at the end: ${weeks.at(-1)?.body_weight} kg.`);
+    expect(weeks.map(({ week, from }) => `${week} ${from}`)).toEqual([
+      '1 2026-11-30',
+      '2 2026-12-07',
+      '3 2026-12-14',
+    ]);
+    for (const { week, sessions, minutes, kept: share, exercises, hard_sets } of weeks) {
+      const moves = exercises.flatMap((each) => each.moves);
+      const counted = ['start', 'up', 'hold', 'ease', 'return']
+        .map((move) => moves.filter((each) => each === move).length)
+        .filter((count) => count > 0);
+      const most = Math.max(...Object.values(hard_sets));
+      const cells = [week, sessions, minutes, ...counted, most];
+      isPrinted(share, new RegExp(` ${cells.join(' ')} ([\\d.]+) `).exec(text)?.[1]);
+    }
+    for (const { name, done, reserve, kept: share } of weeks.at(-1)?.exercises ?? []) {
+      const row = new RegExp(`${name} first .*? last [^×]*× ${done.join(', ')} ([\\d.]+)`);
+      isPrinted(share, row.exec(text)?.[1]);
+      expect(reserve, name).toHaveLength(done.length);
+    }
+    // Every week is judged by 6 to 10 sets of every muscle that is trained directly.
+    const shown = muscles.map(({ muscle, mean, least, most, judged }) => {
+      expect(least <= mean && mean <= most).toBe(true);
+      expect(judged).toBe(mean < 6 ? 'too-little' : mean > 10 ? 'too-much' : 'inside');
+      return [muscle.replaceAll('-', ' '), mean.toFixed(1)];
+    });
+    const bars = [...out.matchAll(/^([a-z ]+?) +[█▌ ░]+│ +([\d.]+)$/gm)];
+    expect(bars.map(([, muscle, mean]) => [muscle, mean])).toEqual(shown);
+  });
+
+  it('names weeks under the plot at even steps from the first on', async () => {
+    const { out } = await home.run('rehearse', '--draws', '1', '--weeks', '16');
+    const named = [...(/^ +week 1 .*$/m.exec(out)?.[0] ?? '').matchAll(/week (\d+)/g)].map(
+      ([, week]) => Number(week),
+    );
+    const step = (named[1] ?? 0) - 1;
+    expect(step).toBeGreaterThan(1);
+    expect(named).toEqual(named.map((_, at) => 1 + at * step));
+    expect(16 - (named.at(-1) ?? 0)).toBeLessThan(step);
+  });
+
   it('tells a range over lifters, and how many of them keep their strength', async () => {
     const { draws, kept, kept_low, kept_high, draws_that_keep } = await rehearsal('--weeks', '4');
     expect(draws).toBe(2);
