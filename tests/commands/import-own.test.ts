@@ -74,6 +74,13 @@ describe('a table of the lifter’s own', () => {
     expect(later).toContain(`2 sets of it were taken back: "holdfast amend ${taken} --restore"`);
   });
 
+  test('takes in what was done tomorrow, where it may be tomorrow already, and nothing later', async () => {
+    const on = async (day: string) =>
+      (await home.run('import', table(`date,lift,load,reps\n${day},Squats,100,5\n`))).out;
+    expect(await on('2026-11-26')).not.toContain('still to come');
+    expect(await on('2026-11-27')).toContain('a day that is still to come');
+  });
+
   test('names a lift that the table does not have', async () => {
     const path = table('date,lift,load,reps\n2026-01-02,Squats,100,5\n');
     const { status, err } = await home.run('import', path, '--lift', 'Nothere=back-squat');

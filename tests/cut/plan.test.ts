@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type PlanQuestion, planOf } from '../../src/cut/plan.ts';
+import { CUT_LIMITS } from '../../src/cut/cut-limits.ts';
+import { type PlanQuestion, planOf, weightBand } from '../../src/cut/plan.ts';
 import { kilograms } from '../../src/training/mass.ts';
 import { day } from './made.ts';
 
@@ -95,6 +96,85 @@ describe('the plan of a cut', () => {
     expect(plan({ kg: 81 })).toBeNull();
     expect(plan({ kg: 59 })).toBeNull();
     expect(plan({ date: '2026-11-25' })).toBeNull();
+  });
+
+  it('plans for a goal under the present weight and down to a quarter below, and for tomorrow', () => {
+    expect(plan({ kg: 80 })).toBeNull();
+    expect(plan({ kg: 80 * CUT_LIMITS.farthestGoal })).not.toBeNull();
+    expect(plan({ date: TODAY.add({ days: 1 }).toString() })?.onDate).not.toBeNull();
+    // Of what may be reached already: tomorrow.
+    const close = plan({ kg: 79.9 }, { rate: known(0.7, 0, 1) });
+    expect(days(close?.reached?.early)).toBe(1);
+  });
+
+  it.each([
+    ['stands almost still, and may lose as planned', known(0.2, 0.1), [0.2 - 0.1645, 0.5]],
+    ['gains, and may lose as planned', known(-0.4, 0.1), [0, 0.5]],
+    ['is at the slow end', known(0.5, 0), [0.5, 0.5]],
+    ['is inside', known(0.7, 0.1), [0.7 - 0.1645, 0.7 + 0.1645]],
+    ['is too fast, and is to lose as planned', known(2, 0.1), [1, 1]],
+  ])('takes the rate of a lifter who %s', (_, rate, expected) => {
+    const found = plan({ kg: 76 }, { rate });
+    expect(found?.rates[0]).toBeCloseTo(expected[0]!, 9);
+    expect(found?.rates[1]).toBeCloseTo(expected[1]!, 9);
+    expect(found?.measured).toBe(true);
+  });
+
+  it('tells the late day up to two years ahead, and down to a hundredth of a percent a week', () => {
+    // 660 days at 0.1 % a week have five whole times of 112 days behind their last: 70 days of pauses.
+    const at = (lossDays: number) => 80 * 0.999 ** ((lossDays - 0.5) / 7);
+    const late = (kg: number, percent: number) =>
+      days(plan({ kg }, { rate: known(percent, 0) })?.reached?.late);
+    expect(late(at(660), 0.1)).toBe(CUT_LIMITS.planDays);
+    expect(late(at(661), 0.1)).toBeNull();
+    expect(late(79.995, 0.01)).toBe(5);
+    expect(late(79.995, 0.0099)).toBeNull();
+  });
+
+  it('has a pause after every 112 days of loss, those behind counted', () => {
+    const due = CUT_LIMITS.pauseAfterDays;
+    const breaks = (lossDays: number, daysBehind = 0, more: Partial<PlanQuestion> = {}) =>
+      plan(
+        { kg: 80 * 0.995 ** ((lossDays - 0.5) / 7) },
+        { since: TODAY.subtract({ days: daysBehind }), ...more },
+      )?.reached?.breaks;
+    expect([breaks(due), breaks(due + 1)]).toEqual([0, 1]);
+    expect([breaks(12, due - 12), breaks(12, due - 11)]).toEqual([0, 1]);
+    const pause = { from: TODAY, until: TODAY, why: 'pause-wanted' };
+    expect(breaks(12, due, { pause })).toBe(0);
+  });
+
+  it('takes pauses off the days until a day, and loses a day at least', () => {
+    const low = (ahead: number, more: Partial<PlanQuestion> = {}) =>
+      (plan({ date: TODAY.add({ days: ahead }).toString() }, more)?.onDate?.low ?? 0) / 1e9;
+    const lost = (lossDays: number) => 80 * 0.99 ** (lossDays / 7);
+    expect(low(200)).toBeCloseTo(lost(200 - CUT_LIMITS.pauseDays), 9);
+    const since = TODAY.subtract({ days: 150 });
+    expect(low(20, { since })).toBeCloseTo(lost(20 - CUT_LIMITS.pauseDays), 9);
+    expect(low(3, { since })).toBeCloseTo(lost(1), 9);
+    const pause = { from: TODAY, until: TODAY.add({ days: 6 }), why: 'pause-wanted' };
+    expect(low(3, { pause })).toBeCloseTo(lost(1), 9);
+    expect(low(9, { pause })).toBeCloseTo(lost(2), 9);
+  });
+
+  it('shades where weight should be week by week, once the water of the first days is lost', () => {
+    const from = TODAY.add({ days: CUT_LIMITS.waterDays });
+    const shaded = (today: number) =>
+      weightBand(TODAY, from.add({ days: today }), [0.5, 1], () => kilograms(80));
+    expect(shaded(0)).toEqual([]);
+    for (const [today, steps] of [
+      [1, [0, 1]],
+      [7, [0, 7]],
+      [8, [0, 7, 8]],
+      [15, [0, 7, 14, 15]],
+    ] as const) {
+      expect(shaded(today).map(({ date }) => from.until(date).days)).toEqual(steps);
+      for (const [at, { low, high }] of shaded(today).entries()) {
+        expect(low / 1e9).toBeCloseTo(80 * 0.99 ** (steps[at]! / 7), 9);
+        expect(high / 1e9).toBeCloseTo(80 * 0.995 ** (steps[at]! / 7), 9);
+      }
+    }
+    expect(weightBand(TODAY, from.add({ days: 9 }), [0.5, 1], () => null)).toEqual([]);
   });
 
   it('never goes faster than the band, whatever was measured', () => {

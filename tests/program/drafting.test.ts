@@ -289,3 +289,12 @@ describe('pairs', () => {
     expect(pairsOf(60).pairs).toEqual([]);
   });
 });
+
+test('a draft is written with a blank line between its days, and none before the first', () => {
+  const { text } = draftProgram(someWishes({ days: 3 }));
+  const lines = text.split('\n');
+  const before = (start: RegExp) =>
+    lines.flatMap((line, at) => (start.test(line) ? [lines[at - 1]] : []));
+  expect(before(/^ {2}- name: /)).toEqual(['days:', '', '']);
+  expect(before(/^days:/)).toEqual(['']);
+});

@@ -60,6 +60,15 @@ describe('the day that is due', () => {
     expect(due(session('A', 3, 4, 10), session('A', 2, 4, 10)).day.name).toBe('B');
   });
 
+  it('is the same again after a new beginning of it: what was done before half of it was done stays apart', () => {
+    // Five of ten made day A done; four more are the begin of another.
+    expect(due(session('A', 3, 5, 10), session('A', 2, 4, 10)).day.name).toBe('A');
+    // Two days may lie between two pieces of a day, not three.
+    expect(due(session('A', 4, 4, 10), session('A', 2, 4, 10)).day.name).toBe('B');
+    expect(due(session('A', 5, 4, 10), session('A', 2, 4, 10)).day.name).toBe('A');
+    expect(due(session('B', 3, 4, 10), session('A', 2, 4, 10)).day.name).toBe('A');
+  });
+
   it('takes no notice of a session without a set', () => {
     expect(due(session('A', 4), session('B', 2, 0)).day.name).toBe('B');
   });

@@ -1,11 +1,16 @@
 import { describe, expect, it } from 'vitest';
+import { CUT_LIMITS } from '../../src/cut/cut-limits.ts';
+import type { Review } from '../../src/cut/review.ts';
 import { CHECK_LIMITS } from '../../src/program/check/check-limits.ts';
+import type { Result } from '../../src/progression/past.ts';
 import { pageOf } from '../../src/report/page-of.ts';
 import { keptWords } from '../../src/report/review-figures.ts';
 import { pageHtml } from '../../src/report/svg/page.tsx';
 import { CAUTIONS } from '../../src/training/cautions.ts';
 import { dayNumber } from '../../src/training/day-number.ts';
+import type { Lift } from '../../src/training/lift.ts';
 import { inUnit } from '../../src/training/mass.ts';
+import { LIFTS, madeResult } from '../cut/made.ts';
 import { madeCut, words } from './made-cut.ts';
 
 const { past, review } = madeCut();
@@ -33,6 +38,8 @@ describe('the page of a history', () => {
   it('shows every weigh-in on its day, with the trend, and tells the last of each week', () => {
     const days = past.weighIns.map(({ date, mass }) => [dayNumber(date), inUnit(mass, 'kg')]);
     expect(view.body?.readings).toEqual(days);
+    const [slow, fast] = review.evidence.program.rate;
+    expect(view.body?.bandSays).toBe(`${slow}–${fast} % a week`);
     const trend = past.weighIns.map(({ date }) => inUnit(past.bodyMassOn(date)!, 'kg'));
     expect(view.body?.trend.map(([, kg]) => kg)).toEqual(trend);
     const lastOfWeeks = past.weighIns
@@ -95,6 +102,40 @@ describe('the page of a history', () => {
     expect(pageOf(past, few, words, 'kg').lifts.map(({ note }) => note)).toEqual(
       view.lifts.map(() => ''),
     );
+  });
+
+  it('shows only lifts of the last four weeks of which a session tells the strength', () => {
+    const result = (lift: Lift, daysAgo: number, counts = [6]) =>
+      madeResult({
+        lift,
+        load: 60,
+        counts,
+        on: review.today.subtract({ days: daysAgo }).toString(),
+      });
+    const { presentDays } = CUT_LIMITS;
+    const shown = (...results: Result[]) =>
+      pageOf({ ...past, results }, review, words, 'kg').lifts.map(({ name, points }) => [
+        name,
+        points.length,
+      ]);
+    expect(shown(result(LIFTS.squat, presentDays))).toEqual([]);
+    expect(shown(result(LIFTS.squat, presentDays - 1))).toEqual([['Back squat', 1]]);
+    // Seconds of a hold tell no strength, and an exercise that was left out tells nothing.
+    expect(shown(result(LIFTS.plank, 1), result(LIFTS.row, 1, []))).toEqual([]);
+    // What stands in the program comes in its order, and then the rest.
+    expect(shown(result(LIFTS.bench, 3), result(LIFTS.squat, 2))).toEqual([
+      ['Back squat', 1],
+      ['Bench press', 1],
+    ]);
+  });
+
+  it('shows a single muscle in a single week, and none before the first', () => {
+    const week = { ...review.weeks[0]!, hardSets: new Map([['chest', 2.5] as const]) };
+    const of = (muscles: Review['muscles']) =>
+      pageOf(past, { ...review, weeks: [week], muscles }, words, 'kg').muscles;
+    expect(of(['chest'])?.muscles).toEqual([{ name: 'Chest', sets: [2.5] }]);
+    expect(of(['calves'])?.muscles).toEqual([{ name: 'Calves', sets: [0] }]);
+    expect(of([])).toBeNull();
   });
 
   it('counts the hard sets of six weeks, and fewer in that of the missed session', () => {

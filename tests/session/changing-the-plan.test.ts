@@ -115,6 +115,44 @@ describe('another load', () => {
   });
 });
 
+describe('a shorter session', () => {
+  const asIs = { exercise: 0, sets: 3, rest: row.rest };
+  const { restBetween } = prescription(row, press);
+  const shorter = (change: object) => ({
+    do: 'shorten' as const,
+    minutes: 20,
+    exercises: [asIs],
+    restBetween,
+    cut: [],
+    ...change,
+  });
+
+  test('has fewer sets, shorter rests or lifts that alternate', () => {
+    for (const change of [
+      { exercises: [{ ...asIs, sets: 2 }] },
+      { exercises: [{ ...asIs, rest: { from: 120, to: row.rest.to - 1 } }] },
+      { restBetween: { ...restBetween, to: restBetween.to - 1 } },
+      { pairs: [[0, 1]] },
+    ]) {
+      const session = lift(play(prescription(row, press))).send(shorter(change));
+      expect(session.state().events.at(-1)?.type).toBe('day-shortened');
+    }
+  });
+
+  test('is refused where nothing of it is less', () => {
+    for (const change of [
+      {},
+      { pairs: [] },
+      { exercises: [{ exercise: 7, sets: 1, rest: row.rest }] },
+      { exercises: [{ ...asIs, sets: 4 }] },
+    ]) {
+      expect(play(prescription(row, press)).refusal(shorter(change))).toContain(
+        'What is left fits into that time as it is.',
+      );
+    }
+  });
+});
+
 describe('another lift', () => {
   const swap = { do: 'replace', exercise: 0, because: 'other-lift' } as const;
 

@@ -43,6 +43,7 @@ it('breaks at spaces where there are any, and inside a word that is wider than a
   expect(wrapped('lift the bar off the floor', 12)).toEqual(['lift the bar', 'off the', 'floor']);
   expect(wrapped('one two three', 9, '  ')).toEqual(['one two', '  three']);
   expect(wrapped('deadlifting', 4)).toEqual(['dead', 'lift', 'ing']);
+  for (const columns of [1, 0, -3]) expect(wrapped('lift', columns)).toEqual([...'lift']);
   expect(wrapped('  ', 10)).toEqual([]);
 });
 
@@ -50,5 +51,6 @@ it('cuts a text to its columns and says so', () => {
   expect(cutTo('Overhead press', 8)).toBe('Overhea…');
   expect(cutTo('Overhead press', 14)).toBe('Overhead press');
   expect(cutTo('深蹲深蹲', 4)).toBe('深…');
+  expect(cutTo('Overhead press', 1)).toBe('…');
   expect(cutTo('Overhead press', 0)).toBe('');
 });

@@ -49,4 +49,29 @@ describe('a change shown line by line', () => {
       { numRuns: 200 },
     );
   });
+
+  it('shows every line of both texts in order, and as few changed as can be', () => {
+    const text = fc.array(fc.constantFrom('a', 'b', 'c'), { minLength: 1, maxLength: 5 });
+    /** Longest common subsequence by trying every choice of lines. */
+    const mostKept = ([line, ...rest]: string[], next: string[]): number => {
+      if (line === undefined) return 0;
+      const found = next.indexOf(line);
+      const kept = found < 0 ? 0 : 1 + mostKept(rest, next.slice(found + 1));
+      return Math.max(kept, mostKept(rest, next));
+    };
+    fc.assert(
+      fc.property(text, text, (old, next) => {
+        const lines = lineDiff(old.join('\n'), next.join('\n'));
+        const without = (kind: DiffLine['kind']) =>
+          lines.filter((one) => one.kind !== kind).map((one) => one.text);
+        // So short a text leaves nothing out between two changes, and little at its ends.
+        if (lines.some(({ kind }) => kind === 'left-out')) return;
+        expect(old.join('\n')).toContain(without('new').join('\n'));
+        expect(next.join('\n')).toContain(without('gone').join('\n'));
+        const gone = lines.filter(({ kind }) => kind === 'gone').length;
+        expect(gone).toBe(old.length - mostKept(old, next));
+      }),
+      { numRuns: 500 },
+    );
+  });
 });

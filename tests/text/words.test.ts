@@ -1,6 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import { dayWords } from '../../src/text/day-words.ts';
+import { codeOf, diskSentence, diskWords } from '../../src/text/disk-words.ts';
 import { clockText, durationRangeText, durationText, rangeText } from '../../src/text/durations.ts';
 import { jsonText } from '../../src/text/json-text.ts';
 import { nearestKey } from '../../src/text/nearest.ts';
@@ -19,12 +20,18 @@ describe('time in words', () => {
   });
 
   test.each([
+    [-4, '0 s'],
+    [0, '0 s'],
     [12, '12 s'],
+    [59, '59 s'],
     [60, '1 min'],
-    [75, '75 s'],
+    [61, '61 s'],
     [90, '90 s'],
+    [119, '119 s'],
+    [120, '2 min'],
     [180, '3 min'],
     [150, '2:30 min'],
+    [3599, '59:59 min'],
     [3600, '1 h'],
     [3900, '1 h 5 min'],
     [7199, '2 h'],
@@ -41,6 +48,8 @@ describe('time in words', () => {
     [[90, 180], '90 s–3 min'],
     [[60, 120], '1–2 min'],
     [[0, 60], '0–60 s'],
+    [[60, 119], '60–119 s'],
+    [[59, 120], '59 s–2 min'],
   ] as const)('a rest of %j is %s', (range, text) => {
     expect(durationRangeText(range)).toBe(text);
   });
@@ -104,5 +113,22 @@ describe('what other programs and people are told', () => {
     expect(new Refusal(problem, { what: 'Nor plates.' }).message).toBe(
       'There is no bar. Add one.\nNor plates.',
     );
+  });
+});
+
+describe('what the system says of a file', () => {
+  const error = (code: unknown) => Object.assign(new Error('EX: not said'), { code });
+
+  test('is said in words, by its code where there are none, and not made up where there is no code', () => {
+    expect(diskWords(error('ENOSPC'))).toBe('the disk is full');
+    expect(diskWords(error('EXDEV'))).toBe('the system says EXDEV');
+    for (const none of [error(28), new Error('no code'), null, 'text']) {
+      expect(codeOf(none)).toBeNull();
+      expect(diskWords(none)).toBe('it failed for an unknown reason');
+    }
+  });
+
+  test('is a sentence by itself', () => {
+    expect(diskSentence(error('EACCES'))).toBe('This user may not do that there.');
   });
 });

@@ -46,6 +46,8 @@ describe('hard sets', () => {
     expect(clusterHardSets({ reps: 12, reserve: 0 }, [])).toBe(1);
     // (5 + 4 + 3) ÷ 5 = 2.4
     expect(clusterHardSets({ reps: 12, reserve: 0 }, [4, 3])).toBe(2.5);
+    // To failure it were 15: (3 + 4 + 4) ÷ 6 = 1.8
+    expect(clusterHardSets({ reps: 12, reserve: 3 }, [4, 4])).toBe(2);
     expect(clusterHardSets({ reps: 0, reserve: 0 }, [])).toBe(0);
   });
 });
