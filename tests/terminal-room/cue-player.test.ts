@@ -124,6 +124,17 @@ describe('a cue', () => {
     expect([flashes(339), flashes(340)]).toEqual([1, 2]);
   });
 
+  it('rings its second stroke a fifth of a second after the first, to be heard as two', () => {
+    const strokes = (ms: number) =>
+      bells(played({ ...NONE, bell: true }, { cue: 'rest-late' }, ms).bytes);
+    expect([strokes(150), strokes(300)]).toEqual([1, 2]);
+  });
+
+  it('flashes for a tenth of a second', () => {
+    const flash = (ms: number) => played({ ...NONE, flash: true }, { cue: 'go' }, ms).bytes;
+    expect([flash(90), flash(180)]).toEqual(['\u001b[?5h', '\u001b[?5h\u001b[?5l']);
+  });
+
   it('that is called off on the way out writes nothing more', () => {
     expect(played({ ...NONE, bell: true }, { cue: 'rest-late' }).bytes).toBe('\u0007');
   });

@@ -15,6 +15,7 @@ describe('colour', () => {
     ['a pipe has not', {}, [], false, false],
     ['the option is strongest', { FORCE_COLOR: '1' }, ['--no-color'], true, false],
     ['an option after -- is none', {}, ['--', '--no-color'], true, true],
+    ['an option before -- is one', {}, ['--no-color', '--', 'x'], true, false],
     ['NO_COLOR', { NO_COLOR: '1' }, [], true, false],
     ['NO_COLOR of any value', { NO_COLOR: '0' }, [], true, false],
     ['an empty NO_COLOR says nothing', { NO_COLOR: '' }, [], true, true],
@@ -46,3 +47,11 @@ describe('the full-screen program', () => {
     expect('CI' in around({ CI: 'true' }, [], false).variables).toBe(false);
   });
 });
+
+it.each([
+  [{ INK_SCREEN_READER: 'true' }, true],
+  [{ INK_SCREEN_READER: 'false' }, false],
+  [{}, false],
+])('with %j in the environment a screen reader is %s', (env, wanted) =>
+  expect(around(env).screenReader).toBe(wanted),
+);

@@ -78,6 +78,8 @@ it('tells the end of the input', () => {
 
 it('the stand-in hands over one key at a time, in order', async () => {
   const standIn = new StandInStdin();
+  // Ink reads keys of a terminal only.
+  expect(standIn.isTTY).toBe(true);
   const read: string[] = [];
   let perTurn = 0;
   const done = new Promise<void>((resolve) => {

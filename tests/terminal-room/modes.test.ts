@@ -1,3 +1,6 @@
+import { closeSync, mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import headless from '@xterm/headless';
 import { describe, expect, it } from 'vitest';
 import {
@@ -6,6 +9,7 @@ import {
   progressCode,
   tapMode,
   titleCode,
+  writeLast,
 } from '../../src/terminal/modes.ts';
 
 async function terminalAfter(...bytes: string[]) {
@@ -76,4 +80,16 @@ it('progress is written in whole percent and taken away', () => {
   expect(progressCode(null)).toBe('\u001b]9;4;0\u0007');
   expect(leaveModes({ progress: true })).toContain('\u001b]9;4;0\u0007');
   expect(leaveModes({ progress: false })).not.toContain(']9;4');
+});
+
+it('writes its last at once, and nothing where the terminal is gone', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'holdfast-'));
+  const path = join(folder, 'terminal');
+  const fd = openSync(path, 'w');
+  writeLast({ fd }, 'bye');
+  expect(readFileSync(path, 'utf8')).toBe('bye');
+  closeSync(fd);
+  expect(() => writeLast({ fd }, 'again')).not.toThrow();
+  expect(() => writeLast({}, 'again')).not.toThrow();
+  rmSync(folder, { recursive: true });
 });

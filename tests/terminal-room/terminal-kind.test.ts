@@ -9,6 +9,13 @@ it.each<[string, Record<string, string>, string, boolean]>([
   ['WezTerm', { TERM_PROGRAM: 'WezTerm' }, 'osc-777', true],
   ['Windows Terminal', { WT_SESSION: 'x' }, 'bell', true],
   ['tmux inside kitty', { TERM: 'xterm-kitty', TMUX: '/tmp/x' }, 'bell', false],
+  ['Zellij inside Ghostty', { TERM: 'xterm-ghostty', ZELLIJ: '0' }, 'bell', false],
+  ['tmux inside WezTerm', { TERM_PROGRAM: 'WezTerm', TMUX: '/tmp/x' }, 'bell', false],
+  ['ConEmu', { ConEmuANSI: 'ON' }, 'bell', true],
+  ['ConEmu without its codes', { ConEmuANSI: 'OFF' }, 'bell', false],
+  ['foot', { TERM: 'foot-extra' }, 'osc-777', false],
+  ['urxvt', { TERM: 'rxvt-unicode-256color' }, 'osc-777', false],
+  ['none at all', {}, 'bell', false],
   ['screen', { STY: '1.x', TERM: 'screen' }, 'bell', false],
 ])('%s', (_, env, notice, progress) => {
   expect(terminalKind(env)).toEqual({ notice, progress });
