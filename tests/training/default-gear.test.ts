@@ -22,6 +22,12 @@ describe.each(['kg', 'lb'] as const)('gear to begin with, in %s', (unit) => {
     }
   });
 
+  test('has dumbbells, handles and plates in pairs, and a belt', () => {
+    expect(gear.plates.map(({ count }) => count % 2)).toEqual(gear.plates.map(() => 0));
+    for (const { count } of [...gear.dumbbells, ...gear.handles]) expect(count).toBe(2);
+    expect(gear.belt).toBe(true);
+  });
+
   test('assumes no safeties', () => {
     expect(gear.safeties).toBe(false);
   });

@@ -52,6 +52,12 @@ describe('hard sets', () => {
   });
 });
 
+test('a lead to failure without mini-sets is one hard set, however many reps it has', () => {
+  for (let reps = 1; reps <= 30; reps += 1) {
+    expect(clusterHardSets({ reps, reserve: 0 }, [])).toBe(1);
+  }
+});
+
 describe('reps in reserve', () => {
   test('not entered are the low end of what was wanted, and said to be assumed', () => {
     expect(reserveOf(null, [1, 2])).toEqual({ reserve: 1, assumed: true });

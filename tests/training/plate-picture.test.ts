@@ -53,6 +53,15 @@ describe('one end of the bar', () => {
     expect(picture[3]).toBe('═══│10×25│══');
   });
 
+  test('fits to the column, apart, as one, or not at all, and is higher from 60 columns on', () => {
+    const two = loadBar(someGear({ plates: plates(4, kg(25)) }), null, kilograms(120))!;
+    const axis = (width: number) => platePicture(two, width).find((line) => line.startsWith('═'));
+    expect(axis(12)).toBe('═══│25│25│══');
+    expect(axis(11)).toBe('═══│2×25│══');
+    expect(axis(10)).toBeUndefined();
+    expect([59, 60].map((width) => platePicture(two, width).length)).toEqual([7, 9]);
+  });
+
   test('draws nothing where even that is too wide', () => {
     const heap = someGear({ plates: plates(2, ...[25, 20, 15, 10, 5, 2.5, 1.25, 0.5].map(kg)) });
     expect(platePicture(loadBar(heap, null, heapTotal)!, 20)).toEqual([]);
