@@ -172,6 +172,22 @@ it('adds up hard sets, minutes and moves week by week', () => {
   }
 });
 
+it('tells of a week the mean of its seven days, and of the last one that of the days there are', () => {
+  const lifts = threeDay.days.flatMap(({ exercises }) => exercises.map(({ lift }) => lift.key));
+  // Day by day a hundredth less is kept of every lift.
+  const kept = Array.from(
+    { length: 16 },
+    (_, at) => new Map(lifts.map((lift) => [lift, 1 - at / 100])),
+  );
+  const weeks = weeksOf(threeDay, { sessions: [], kept } as never, FROM);
+  // Means of the days 0 to 6, 7 to 13, 14 and 15.
+  for (const [at, share] of [0.97, 0.9, 0.855].entries()) {
+    expect(weeks[at]?.kept).toBeCloseTo(share, 9);
+    expect(weeks[at]?.from.toString()).toBe(FROM.add({ weeks: at }).toString());
+  }
+  expect(weeks).toHaveLength(3);
+});
+
 it('tells what is kept as the median of the compound lifts, and of every lift where none is one', () => {
   const played = rehearse(threeDay, options({ weeks: 2 }));
   const middleOf = (kinds: readonly string[], weeks: ReturnType<typeof weeksOf>) =>

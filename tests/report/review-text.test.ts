@@ -131,6 +131,18 @@ describe('the review in text', () => {
     `);
   });
 
+  it('keeps the newest weeks of each muscle where there is no room for all', () => {
+    // Muscle, days and the gaps between take 19 columns, a week its name and a gap.
+    const weeks = (width: number) =>
+      reviewText(review, words, 'kg', { width, glyphs: 'ascii' })
+        .find((line) => line.startsWith('muscle '))
+        ?.match(/\d+ (?:Sep|Oct)/g);
+    expect(weeks(25)).toEqual(['12 Oct']);
+    expect(weeks(31)).toEqual(['12 Oct']);
+    expect(weeks(32)).toEqual(['5 Oct', '12 Oct']);
+    expect(weeks(40)).toEqual(['28 Sep', '5 Oct', '12 Oct']);
+  });
+
   it('is never wider than asked', () => {
     for (const width of [20, 34, 50, 80, 120]) {
       for (const line of reviewText(review, words, 'kg', { width, glyphs: 'braille' })) {
