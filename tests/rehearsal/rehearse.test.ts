@@ -179,7 +179,11 @@ it('tells of a week the mean of its seven days, and of the last one that of the 
     { length: 16 },
     (_, at) => new Map(lifts.map((lift) => [lift, 1 - at / 100])),
   );
-  const weeks = weeksOf(threeDay, { sessions: [], kept } as never, FROM);
+  const weeks = weeksOf(
+    threeDay,
+    { ...rehearse(threeDay, options({ weeks: 1 })), sessions: [], kept },
+    FROM,
+  );
   // Means of the days 0 to 6, 7 to 13, 14 and 15.
   for (const [at, share] of [0.97, 0.9, 0.855].entries()) {
     expect(weeks[at]?.kept).toBeCloseTo(share, 9);
