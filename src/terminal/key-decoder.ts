@@ -198,6 +198,9 @@ function csiKey(parameters: string, final: string): Key | null {
     : key;
 }
 
+/** Behind it come halves of pairs, which are no letters, and from 0xe000 on the keys that type nothing. */
+const LAST_LETTER = 0xd7ff;
+
 /** @param text code points that the key types, where the terminal tells them: the keyboard's layout is its own */
 function kittyKey(code: string, modifiers: number, text: string): Key | null {
   const bits = modifiers - 1;
@@ -206,7 +209,7 @@ function kittyKey(code: string, modifiers: number, text: string): Key | null {
   if (code === '9' && bits & 1) return named('shift-tab');
   if (CODES[code]) return named(CODES[code]);
   const point = Number(text.split(':')[0] || code);
-  if (!Number.isInteger(point) || point < 33 || point > 0xdfff) return null;
+  if (!Number.isInteger(point) || point < 33 || point > LAST_LETTER) return null;
   return { kind: 'text', text: String.fromCodePoint(point) };
 }
 

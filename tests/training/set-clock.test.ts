@@ -51,5 +51,6 @@ describe('a session', () => {
 
   test('of no length tells nothing of pace', () => {
     expect(ownPace(Array(5).fill({ planned: 0, took: 900 }))).toBe(1);
+    expect(ownPace(Array(5).fill({ planned: 1000, took: 0 }))).toBe(1);
   });
 });
