@@ -1,6 +1,6 @@
 import { CATALOGUE } from '../program/catalogue.ts';
 import { DRAFT_LIMITS } from '../program/draft/draft-limits.ts';
-import type { Best, Wishes } from '../program/draft/wishes.ts';
+import { type Best, MOST_REPS_OF_BEST, type Wishes } from '../program/draft/wishes.ts';
 import { namedLift } from '../program/find-lifts.ts';
 import type { Aim } from '../program/program.ts';
 import { nearestKey } from '../text/nearest.ts';
@@ -116,16 +116,19 @@ function musclesNamed(text: string): readonly Muscle[] {
 
 const BEST = /^(.+?)\s*=\s*(.+?)\s+for\s+(\d{1,2})(?:\s+leaving\s+(\d{1,2}))?$/i;
 
-/** More reps tell little of a load for few. Ours. */
-const MOST_REPS = 10;
-
 /** `back-squat=100kg for 5 leaving 2`; without `leaving` none were left. */
 function bestOf(text: string, { lifts, unit }: AnswersInHand): Best {
   const found = BEST.exec(text);
   const quantity = found ? readQuantity(found[2] ?? '', unit) : null;
   const reps = Number(found?.[3]);
-  if (!found || !quantity || Math.abs(quantity.amount) > 1000 || reps < 1 || reps > MOST_REPS) {
-    const fix = `Write it as "back-squat=100kg for 5 leaving 2", of 1 to ${MOST_REPS} reps.`;
+  if (
+    !found ||
+    !quantity ||
+    Math.abs(quantity.amount) > 1000 ||
+    reps < 1 ||
+    reps > MOST_REPS_OF_BEST
+  ) {
+    const fix = `Write it as "back-squat=100kg for 5 leaving 2", of 1 to ${MOST_REPS_OF_BEST} reps.`;
     throw wrong('best', text, fix);
   }
   return {

@@ -170,7 +170,7 @@ async function keepKit(gear: Gear, lifter: Lifter): Promise<void> {
 
 /** What was told, and of other lifts the strongest set of the last eight weeks. */
 function withHistory(told: readonly Best[], lifter: Lifter): readonly Best[] {
-  const bests = recentBests(lifter.journal().history(), lifter.today());
+  const bests = recentBests(lifter.journal().history().lately, lifter.today());
   return [...told, ...bests.filter(({ lift }) => !told.some((best) => best.lift === lift))];
 }
 

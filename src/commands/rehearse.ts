@@ -37,7 +37,7 @@ export const run: Run = async (call) => {
   const advised = lifter.settings().settings.weightAdvice === 'yes';
   const program = trainedAs(lifter.program(), advised);
   tellProblems(call, lifter);
-  const before = lifter.journal().history();
+  const before = lifter.journal().history().lately;
   const today = lifter.today();
   const minutes = minutesOption(call);
   const bodyMass = before.bodyMassOn(today) ?? BODY_MASS;

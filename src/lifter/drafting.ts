@@ -2,12 +2,12 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Temporal } from 'temporal-polyfill';
 import { pauseOn } from '../cut/aim-in-force.ts';
-import type { History } from '../journal/history.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { type ProgramFigures, programFigures } from '../program/check/figures.ts';
 import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
 import type { Best, Wishes } from '../program/draft/wishes.ts';
 import type { Program } from '../program/program.ts';
+import type { Past } from '../progression/past.ts';
 import type { Answers } from '../settings/answers-schema.ts';
 import { lastOf } from '../text/once.ts';
 import type { Problem } from '../text/problem.ts';
@@ -143,7 +143,7 @@ function wishesOf(answers: Answers, lifter: Lifter): Wishes {
   const { days, minutes, gear, hurts, focus, unit, aim } = answers;
   const history = lifter.journal().history();
   const told = answers.bests.map((best): Best => ({ ...best, load: best.load as Mass }));
-  const seen = recentBests(history, lifter.today());
+  const seen = recentBests(history.lately, lifter.today());
   return {
     name: freeName(answers, lifter),
     days,
@@ -206,7 +206,7 @@ const RECENT_DAYS = 56;
 
 /** The strongest set of each lift in the last eight weeks, pain and lighter weeks left out. */
 export function recentBests(
-  { results }: Pick<History, 'results'>,
+  { results }: Pick<Past, 'results'>,
   today: Temporal.PlainDate,
 ): readonly Best[] {
   const from = today.subtract({ days: RECENT_DAYS }).toString();

@@ -8,7 +8,7 @@ import type { Lift } from '../training/lift.ts';
 
 /**
  * Reads the text of a program file, and keeps what came of it in the cache folder: the same text need
- * not be parsed at each start, which is a tenth of what a start takes.
+ * not be parsed at each start, which would be a quarter of it.
  */
 export function keptProgram(
   files: Files,

@@ -1,5 +1,6 @@
 import type { Coach } from '../lifter/coach.ts';
 import { DRAFT_LIMITS } from '../program/draft/draft-limits.ts';
+import { MOST_REPS_OF_BEST } from '../program/draft/wishes.ts';
 import { loadWords } from '../progression/set-words.ts';
 import { type Answers, QUESTIONS, type Question } from '../settings/answers-schema.ts';
 import { hasStation, STATIONS } from '../training/gear.ts';
@@ -149,7 +150,7 @@ const ASKED: Readonly<Record<Exclude<Question, 'program'>, AskedQuestion>> = {
   },
   bests: {
     asks: 'What can you lift?',
-    words: 'A hard set of the last two months, of 1 to 10 reps, gives the first load.',
+    words: `A hard set of the last two months, of 1 to ${MOST_REPS_OF_BEST} reps, gives the first load.`,
     applies: (answers, { drafting }) => drafting.draft(answers).lifts.length > 0,
     rows: bestRows,
   },

@@ -5,7 +5,7 @@ const at = (
   platform: string,
   env: Readonly<Record<string, string>> = {},
   dataOption: string | null = null,
-) => foldersFor({ env, platform, home: '/home/me', dataOption, cwd: '/work' });
+) => foldersFor({ env, platform, home: '/home/me', dataOption, cwd: '/here' });
 const slashes = (path: string) => path.replaceAll('\\', '/');
 
 // XDG Base Directory Specification 0.8; Apple, File System Programming Guide; Microsoft, Known Folders (memory).
@@ -74,7 +74,7 @@ test('the data lie where they are asked for: by the option before the environmen
   const usual = at('linux').data;
   expect(at('linux', { HOLDFAST_DATA: '/a' })).toMatchObject({ data: '/a', isUsual: false });
   expect(at('linux', { HOLDFAST_DATA: '/a' }, 'b')).toMatchObject({
-    data: '/work/b',
+    data: '/here/b',
     isUsual: false,
   });
   expect(at('linux', { HOLDFAST_DATA: usual })).toMatchObject({ data: usual, isUsual: true });

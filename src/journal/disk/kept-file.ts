@@ -47,9 +47,9 @@ export function writeKept(
     random,
   }: { readonly folder: string; readonly path: string; readonly random: () => string },
   head: string,
-  content: string,
+  kept: string,
 ): void {
-  const text = Buffer.from(`${head}\n${content}`);
+  const text = Buffer.from(`${head}\n${kept}`);
   quietly(() => {
     files.makeFolder(folder);
     replaceFile(

@@ -14,6 +14,9 @@ export interface Best {
   readonly reserve: number;
 }
 
+/** More reps than this say little of a load for few. Ours. */
+export const MOST_REPS_OF_BEST = 10;
+
 /** A program that is there already, to be changed rather than replaced. */
 export interface Before {
   readonly text: string;

@@ -1,10 +1,7 @@
-import type { SessionCommand } from '../../session/command.ts';
-import { decide } from '../../session/decide.ts';
-import { problemText } from '../../text/problem.ts';
 import { typedCommands } from '../entry.ts';
-import type { Model } from '../model.ts';
 import { type Acting, ask, draftOf, type Outcome, tell, withDraft } from '../outcome.ts';
 import { HELP, type KeyRow, LEAVE, SETTINGS_KEY } from '../screen.ts';
+import { accepts } from './conditions.ts';
 import { NUMBERS, OLDER_SETS } from './entry-keys.ts';
 import { MAIN, SAVE } from './main-keys.ts';
 import { EXERCISE_KEYS, SESSION_KEYS } from './plan-keys.ts';
@@ -22,22 +19,14 @@ const leadsAway = (outcome: Outcome): boolean =>
 /** What was typed is saved, not lost, by an act that leads away from it. */
 export function savingTyped(acting: Acting, outcome: Outcome): Outcome {
   if (!leadsAway(outcome)) return outcome;
-  const typed = typedCommands(acting.model);
-  const commands = typeof typed === 'string' ? [] : typed;
-  const refused = typeof typed === 'string' ? typed : refusalOf(commands, acting.model);
   // Who leaves must not be held by numbers that no set can have.
-  if (refused !== null) return leaves(outcome) ? outcome : tell(acting, refused);
-  if (commands.length === 0) return outcome;
-  return { ...outcome, effects: [{ do: 'send', commands }, ...outcome.effects] };
-}
-
-function refusalOf(commands: readonly SessionCommand[], { session, now }: Model): string | null {
-  if (!session) return null;
-  for (const command of commands) {
-    const decided = decide(session, command, now);
-    if (!decided.ok) return problemText(decided.problem);
-  }
-  return null;
+  const refused = (why: string) => (leaves(outcome) ? outcome : tell(acting, why));
+  const typed = typedCommands(acting.model);
+  if (typeof typed === 'string') return refused(typed);
+  const why = typed.map((command) => accepts(acting, command)).find((may) => may !== true);
+  if (why !== undefined) return refused(why);
+  if (typed.length === 0) return outcome;
+  return { ...outcome, effects: [{ do: 'send', commands: typed }, ...outcome.effects] };
 }
 
 const saving = (row: KeyRow): KeyRow => ({

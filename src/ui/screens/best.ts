@@ -1,3 +1,4 @@
+import { MOST_REPS_OF_BEST } from '../../program/draft/wishes.ts';
 import { BASIS } from '../../training/lift.ts';
 import { massOf, readQuantity } from '../../training/mass.ts';
 import { BLANK, type Line, paragraph, span } from '../line.ts';
@@ -57,9 +58,6 @@ const turn: Act<Best> = (acting) => {
   return show(acting, { ...screen, field: screen.field === 'load' ? 'reps' : 'load' });
 };
 
-/** More reps than this say little about the heaviest single (training rules of the strength curve). */
-const MOST_REPS = 10;
-
 /** From the load to the reps, then back to the question with both. */
 const keep: Act<Best> = (acting) => {
   const { screen } = acting;
@@ -71,8 +69,11 @@ const keep: Act<Best> = (acting) => {
   }
   if (screen.field === 'load' && reps === '') return turn(acting);
   const count = Number(reps);
-  if (reps === '' || count > MOST_REPS) {
-    return tell({ ...acting, model: at(acting, 'reps') }, `Type the reps, 1 to ${MOST_REPS}.`);
+  if (reps === '' || count > MOST_REPS_OF_BEST) {
+    return tell(
+      { ...acting, model: at(acting, 'reps') },
+      `Type the reps, 1 to ${MOST_REPS_OF_BEST}.`,
+    );
   }
   const best = { lift: lift.key, load: massOf(quantity), reps: count, reserve: 0 };
   const others = answers.bests.filter((one) => one.lift !== lift.key);

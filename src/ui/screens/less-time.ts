@@ -4,7 +4,6 @@ import { type Act, RUNNER, send, show, tell } from '../outcome.ts';
 import { TO_RUNNER } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
-type Runner = Extract<Screen, { kind: 'runner' }>;
 type LessTime = Extract<Screen, { kind: 'less-time' }>;
 
 /** Minutes that somebody in a hurry thinks in. */
@@ -20,7 +19,7 @@ export function lessTimeScreen(coach: Pick<Coach, 'minutesLeft'>, wish: number |
 }
 
 /** Asks how much there is, where that can still be less. */
-export const askLessTime: Act<Runner> = (acting) => {
+export const askLessTime: Act = (acting) => {
   const screen = lessTimeScreen(acting.coach, null);
   return timesFor(screen).length === 0 ? tell(acting, NOTHING_TO_CUT) : show(acting, screen);
 };
