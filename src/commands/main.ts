@@ -1,10 +1,9 @@
 import { Command, CommanderError } from 'commander';
 import type { Ports } from '../lifter/ports.ts';
-import { isPlainLocale, plainText } from '../text/plain.ts';
 import { problemText, Refusal, WrongUse } from '../text/problem.ts';
-import { safeOutput } from '../text/safe-text.ts';
 import type { Call, CommandRow, ExitStatus, GlobalOptions, OptionRow } from './call.ts';
 import { COMMANDS, GLOBAL_OPTIONS, unknownCommand } from './command-table.ts';
+import { outputOf } from './output.ts';
 import { VERSION } from './version.ts';
 import { wrongUse } from './wrong-use.ts';
 
@@ -18,13 +17,7 @@ const TWO_COLUMNS = 76;
  * answer is "no", 2 wrong use or a bad file. Errors that can be expected end as sentences.
  */
 export async function main(ports: Ports, argv: readonly string[]): Promise<ExitStatus> {
-  // Names of files, notes and arguments may hold what a terminal acts on; all of it goes through here.
-  const safe = (text: string) => `${safeOutput(text)}\n`;
-  const isPlain = isPlainLocale(ports.env);
-  const words = (text: string) => (isPlain ? plainText(safe(text)) : safe(text));
-  const print = (text: string) => void ports.stdout.write(words(text));
-  const write = (text: string) => void ports.stdout.write(safe(text));
-  const warn = (text: string) => void ports.stderr.write(words(text));
+  const { print, write, warn } = outputOf(ports);
   let status: ExitStatus = 0;
   let asked: CommandRow | null = null;
   const root = rootCommand(ports, print);

@@ -2,6 +2,8 @@ import type { Ports } from '../lifter/ports.ts';
 import { environment } from '../terminal/environment.ts';
 import { tellWriteErrors } from '../terminal/write-errors.ts';
 import { safeOutput } from '../text/safe-text.ts';
+import { keptAnswer } from './kept-answer.ts';
+import { outputOf } from './output.ts';
 
 /**
  * Runs the command line on these ports and leaves the exit status to the process, so that what is
@@ -23,6 +25,12 @@ export async function runCli(ports: Ports, argv: readonly string[]): Promise<voi
   tellWriteErrors(ports.stdout);
   // Where even this cannot be written there is nobody left to tell.
   ports.stderr.on('error', () => {});
+  const kept = keptAnswer(ports, argv);
+  if (kept !== null) {
+    const { print, write } = outputOf(ports);
+    (argv.includes('--json') ? write : print)(kept);
+    return;
+  }
   try {
     const { main } = await import('./main.ts');
     const status = await main(ports, argv);

@@ -22,6 +22,11 @@ export interface Ports {
   readonly stdout: NodeJS.WriteStream;
   readonly stderr: NodeJS.WriteStream;
   readonly spawn: Spawn;
+  /**
+   * Names the build, for another may answer otherwise; null where the sources run, which change without
+   * a sign.
+   */
+  readonly build: string | null;
   /** Folder of the demo, whose data are invented; absent for the lifter's own. */
   readonly demoFolder?: string;
 }

@@ -1,7 +1,6 @@
-import { spawn } from 'node:child_process';
 import { accessSync, constants, readFileSync } from 'node:fs';
 import { homedir, hostname, uptime } from 'node:os';
-import { delimiter, join } from 'node:path';
+import { basename, delimiter, join } from 'node:path';
 import { nodeFiles } from '../journal/disk/files.ts';
 import type { Clock, Ports } from './ports.ts';
 
@@ -21,13 +20,20 @@ export function systemPorts(shippedPrograms: string): Ports {
     stdout,
     stderr,
     spawn: (command, args) => {
-      const child = spawn(command, [...args], { stdio: 'ignore', detached: true });
-      // A missing program is no reason to stop a session.
-      child.on('error', () => {});
-      child.unref();
+      // Few starts speak or ring, and it is slow to load.
+      void import('node:child_process').then(({ spawn }) => {
+        const child = spawn(command, [...args], { stdio: 'ignore', detached: true });
+        // A missing program is no reason to stop a session.
+        child.on('error', () => {});
+        child.unref();
+      });
     },
+    build: buildOf(import.meta.url),
   };
 }
+
+/** The parts of a build are named after what is in them, and in all that they lead to. */
+const buildOf = (url: string): string | null => (url.endsWith('.ts') ? null : basename(url));
 
 /**
  * The machine's clock. `up` counts sleep on Linux and Windows (`os.uptime`, CLOCK_BOOTTIME on

@@ -98,15 +98,15 @@ const FIRST = 'first';
  * @type {readonly { name: string, for: readonly string[], takes: (id: string) => boolean }[]}
  */
 const GATHERED = [
+  {
+    name: 'asked-again',
+    for: ['src/commands/run-cli.ts', 'src/lifter/system-ports.ts'],
+    takes: () => true,
+  },
   { name: 'libraries', for: ['src/commands/main.ts', 'src/commands/today.ts'], takes: isOfLibrary },
   {
     name: 'needed',
-    for: [
-      'src/commands/run-cli.ts',
-      'src/lifter/system-ports.ts',
-      'src/commands/main.ts',
-      'src/commands/today.ts',
-    ],
+    for: ['src/commands/main.ts', 'src/commands/today.ts'],
     takes: () => true,
   },
 ];

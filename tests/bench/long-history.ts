@@ -68,6 +68,6 @@ export function writeLongHistory(
 export function age(folder: string): void {
   const then = Date.now() / 1000 - 3600;
   for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
-    if (entry.isFile()) utimesSync(join(entry.parentPath, entry.name), then, then);
+    utimesSync(join(entry.parentPath, entry.name), then, then);
   }
 }

@@ -23,6 +23,8 @@ export class AHome {
   wall = Date.UTC(2026, 10, 25, 18);
   /** Minutes that local time is ahead of UTC. */
   zone = 0;
+  /** Null: answers are not kept. */
+  build: string | null = null;
   /** Of the terminal. */
   columns = 80;
 
@@ -76,6 +78,7 @@ export class AHome {
       stdout: to(out),
       stderr: to(err),
       spawn: () => {},
+      build: this.build,
     };
   }
 

@@ -1,10 +1,11 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, describe, expect, test } from 'vitest';
 import { ROOT } from '../../src/tooling/root.mjs';
+import { age } from '../bench/long-history.ts';
 
 const CLI = join(ROOT, 'dist', 'cli.js');
 const home = mkdtempSync(join(tmpdir(), 'holdfast-start-'));
@@ -58,6 +59,26 @@ describe('what is loaded', () => {
   test('by today is no more than it was', () => {
     // Seen: 9 parts. In eighty of them a start took half as long again.
     expect(loadedBy('today', '--json').length).toBeLessThanOrEqual(10);
+  });
+
+  test('by today, asked again, is not what works it out', () => {
+    const config = join(home, '.config', 'holdfast');
+    const program = join(home, 'three-day.yaml');
+    mkdirSync(config, { recursive: true });
+    copyFileSync(join(ROOT, 'programs', 'three-day.yaml'), program);
+    writeFileSync(join(config, 'settings.json'), JSON.stringify({ program }));
+    // The first start gives this device its id.
+    run([], 'today', '--json');
+    age(home);
+    const [first, again] = [0, 1].map(() => loadedBy('today', '--json'));
+    expect(JSON.parse(run([], 'today', '--json').stdout).program).toBe('Three days');
+    const text = textOf(again ?? []);
+    expect(text).not.toMatch(/^\/\/ src\/(progression|strength|program|journal\/fold.*)\//m);
+    expect(text).not.toMatch(/^\/\/ node_modules\//m);
+    // Its name tells one build from another, for it holds the names of the parts that it leads to.
+    const named = (name: string) => first?.find((url) => url.includes(`/${name}-`)) ?? name;
+    expect(textOf([named('asked-again')])).toContain(basename(named('main')));
+    expect(textOf([named('main')])).toContain(basename(named('needed')));
   });
 
   test('by --version reads no program', () => {

@@ -165,6 +165,7 @@ function openScene(
     stdout: { columns: 80, write: () => true } as unknown as NodeJS.WriteStream,
     stderr: { columns: 80, write: () => true } as unknown as NodeJS.WriteStream,
     spawn: () => {},
+    build: null,
   };
   const ports = options.ports?.(own) ?? own;
   const lifter = openLifter(ports, { data: null, program: null });

@@ -72,7 +72,8 @@ function content(bytes: Uint8Array, head: string): string | null {
   return isWhole ? decoder.decode(bytes.subarray(start)) : null;
 }
 
-function replaceFile(files: Files, path: string, made: string, bytes: Uint8Array): void {
+/** Writes a whole file, under the name `made` until it is whole; throws what the disk says. */
+export function replaceFile(files: Files, path: string, made: string, bytes: Uint8Array): void {
   const file = files.create(made);
   try {
     try {
