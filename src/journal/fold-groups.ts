@@ -1,4 +1,3 @@
-import { Temporal } from 'temporal-polyfill';
 import type { Decision } from '../progression/past.ts';
 import { fold } from '../session/apply.ts';
 import type { SessionEvent, Stamp } from '../session/events.ts';
@@ -225,8 +224,8 @@ function looseFacts(loose: readonly Loose[]): LooseFacts {
     event.type === 'deleted' ? [event.of].flat().map((of) => ({ id: event.id, of })) : [],
   );
   const deleted = deletedIds(deletions);
-  const weighIns: WeighIn[] = [];
-  const waists: WaistReading[] = [];
+  const weighed: Event<'weighed'>[] = [];
+  const measured: Event<'waist-measured'>[] = [];
   const decisions: Decision[] = [];
   const corrections: Loose[] = [];
   const kits = new Map<string, Gear | null>();
@@ -234,17 +233,18 @@ function looseFacts(loose: readonly Loose[]): LooseFacts {
   for (const each of standing) {
     const { event } = each;
     if (deleted.has(event.id)) continue;
-    if (event.type === 'weighed') weighIns.push(weighIn(event));
-    else if (event.type === 'waist-measured') waists.push(waistReading(event));
+    if (event.type === 'weighed') weighed.push(event);
+    else if (event.type === 'waist-measured') measured.push(event);
     else if (event.type === 'decided') decisions.push(decision(event));
     else if (event.type === 'gear-set') gear = event.gear;
     else if (event.type === 'kit-kept') kits.set(event.name, event.gear);
     else if (event.type !== 'deleted' && event.type !== 'imported') corrections.push(each);
   }
   // A stable sort: of one day, in order of being written.
-  for (const readings of [weighIns, waists]) {
-    readings.sort((a, b) => Temporal.PlainDate.compare(a.date, b.date));
+  for (const readings of [weighed, measured]) {
+    readings.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
   }
+  const [weighIns, waists] = [weighed.map(weighIn), measured.map(waistReading)];
   const named = [...kits].flatMap(([name, of]) => (of ? [{ name, gear: of }] : []));
   return { weighIns, waists, decisions, kits: named, gear, deletions, corrections };
 }
