@@ -70,12 +70,10 @@ export function openLifter(ports: Ports, wishes: AskedFor): Lifter {
   const sources = (): ProgramSources => ({
     asked: taken === null ? wishes.program : null,
     last: taken ?? rememberedProgram(settings().settings, folders),
-    // What a table of other origin brought names no program: its days are dates.
-    lastName: () =>
-      files
-        .journal()
-        .history()
-        .sessions.findLast(({ day, date }) => day !== date.toString())?.program ?? null,
+    lastName: () => {
+      const history = files.journal().history();
+      return programNameIn(history.lately) ?? programNameIn(history);
+    },
     gearUnit: () => knownGear()?.unit ?? 'kg',
     dataFolder: folders.data,
     shippedPrograms: ports.shippedPrograms,
@@ -162,6 +160,10 @@ export function openLifter(ports: Ports, wishes: AskedFor): Lifter {
     circumstances: () => ({ today: today(), gear: gearToday() }),
   };
 }
+
+/** Of the last session. What a table of other origin brought names no program: its days are dates. */
+const programNameIn = ({ sessions }: Pick<History, 'sessions'>): string | null =>
+  sessions.findLast(({ day, date }) => day !== date.toString())?.program ?? null;
 
 /** Null where it cannot be read. */
 function programName(program: () => Program): string | null {

@@ -101,6 +101,20 @@ describe('once there is an index', () => {
     expect([...new Set(months)].sort()).toEqual(['2027-01', '2027-02']);
   });
 
+  test('a file whose time lies ahead does not have all of them read each time', () => {
+    const lifter = threeMonths();
+    const [disk] = lifter.disks;
+    const path = journalPaths(disk)[0] ?? '';
+    disk.now += 400 * A_DAY;
+    disk.put(path, disk.bytes(path));
+    lifter.wait(0);
+    lifter.open(0).history();
+    const { read, files } = watched(disk);
+    expect(lifter.open(0, CACHE, files).history().lately.sessions).toHaveLength(10);
+    expect(read).not.toContain(path);
+    expect(told(lifter, 0)).toEqual(told(lifter, 0, ''));
+  });
+
   test('what is only in the events is still there', () => {
     const lifter = threeMonths();
     lifter.open(0).history();

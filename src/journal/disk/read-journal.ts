@@ -184,8 +184,11 @@ function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: number)
         })),
       ),
   );
-  // It may have come half so far, and what is missing is then not told yet.
-  const isSettled = found.every(({ about }) => !about || wall - about.modified >= ARRIVING_MS);
+  // It may have come half so far, and what is missing is then not told yet. One of a clock that was
+  // ahead is no news.
+  const isSettled = found.every(
+    ({ about }) => !about || Math.abs(wall - about.modified) >= ARRIVING_MS,
+  );
   const hash = createHash('sha256');
   for (const { name, about } of found) hash.update(`${name} ${about?.size} ${about?.modified}\n`);
   return { isOld, key: isSettled ? hash.digest('hex') : null };
