@@ -48,7 +48,7 @@ export interface Coach {
   readonly live: () => LiveSession | null;
   /** From what the sets of the live session have left on bars, handles and belt. */
   readonly madeUp: (exercise: PrescribedExercise, load: Mass) => MadeUp | null;
-  /** Lifts for the same muscles with the same loading, each prescribed from history. */
+  /** Lifts for the same muscles that the gear of today allows, the most alike first, each prescribed from history. */
   readonly alternatives: (exercise: PrescribedExercise) => readonly PrescribedExercise[];
   /** Minutes that what is left of the live session takes. */
   readonly minutesLeft: () => number;

@@ -1,3 +1,4 @@
+import { missingFor } from '../program/check/rules/gear.ts';
 import type { Exercise } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
 import { directMuscles, type Lift, MUSCLES } from '../training/lift.ts';
@@ -5,7 +6,8 @@ import type { PrescribedExercise } from './prescription.ts';
 
 /**
  * Lifts that can stand in for an exercise: they train one of its direct muscles directly, count the
- * same way, and can be loaded with the gear. The most alike first.
+ * same way, and the gear has what they are loaded with and done on. The most alike first; last those
+ * with a kettlebell and the like, of which gear does not tell.
  */
 export function alternativesFor(
   exercise: Pick<PrescribedExercise, 'lift' | 'counts' | 'trains' | 'pattern' | 'kind' | 'loading'>,
@@ -18,11 +20,20 @@ export function alternativesFor(
       (other) =>
         other.key !== exercise.lift &&
         other.counts === exercise.counts &&
-        isOwned(other, gear) &&
+        missingFor({ lift: other, step: null }, gear) === null &&
         directMuscles(other.trains).some((muscle) => direct.includes(muscle)),
     )
-    .map((other) => ({ other, likeness: likeness(exercise, other) }))
-    .sort((a, b) => b.likeness - a.likeness || a.other.key.localeCompare(b.other.key, 'en'))
+    .map((other) => ({
+      other,
+      isUntold: other.loading === 'free' && exercise.loading !== 'free',
+      likeness: likeness(exercise, other),
+    }))
+    .sort(
+      (a, b) =>
+        Number(a.isUntold) - Number(b.isUntold) ||
+        b.likeness - a.likeness ||
+        a.other.key.localeCompare(b.other.key, 'en'),
+    )
     .map(({ other }) => other);
 }
 
@@ -50,24 +61,4 @@ function likeness(a: Pick<Lift, 'trains' | 'pattern' | 'kind' | 'loading'>, b: L
   const kind = a.kind === b.kind ? 0.5 : 0;
   const loading = a.loading === b.loading ? 0.25 : 0;
   return shared + pattern + kind + loading;
-}
-
-/** Is there something to load it with? */
-function isOwned({ loading, hands }: Lift, gear: Gear): boolean {
-  switch (loading) {
-    case 'barbell':
-      return gear.bars.length > 0;
-    case 'dumbbell':
-      return (
-        gear.dumbbells.some(({ count }) => count >= hands) ||
-        gear.handles.some(({ count }) => count >= hands)
-      );
-    case 'stack':
-      return gear.stacks.length > 0;
-    case 'band':
-      return gear.bands.length > 0;
-    case 'bodyweight':
-    case 'free':
-      return true;
-  }
 }

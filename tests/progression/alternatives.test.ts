@@ -18,7 +18,8 @@ const lifts = [
     trains: { lats: 1, biceps: 0.5 },
   }),
   aLift({ key: 'long-hold', counts: 'seconds' }),
-  pullUp,
+  aLift({ key: 'kettlebell-row', loading: 'free' }),
+  { ...pullUp, needs: ['chin-up bar'] as const },
   sideRaise,
   plank,
 ];
@@ -28,7 +29,19 @@ const names = (gear = aGear({ dumbbells: dumbbells(20) })) =>
 
 describe('lifts in the place of a row', () => {
   it('train the same muscles, the most alike first', () => {
-    expect(names()).toEqual(['seal-row', 'one-arm-row', 'pull-up']);
+    expect(names()).toEqual(['seal-row', 'one-arm-row', 'pull-up', 'kettlebell-row']);
+  });
+
+  it('are done on what is there', () => {
+    expect(names(aGear({ stations: ['bench'] }))).not.toContain('pull-up');
+    expect(names(aGear({ stations: ['chin-up bar'] }))).toContain('pull-up');
+  });
+
+  it('with loads that gear does not tell of come last, unless the lift is one itself', () => {
+    expect(names().at(-1)).toBe('kettlebell-row');
+    const swing = { ...row, lift: 'swing', loading: 'free' as const };
+    const [first] = alternativesFor(swing, catalogue, aGear());
+    expect(first?.key).toBe('kettlebell-row');
   });
 
   it('can be loaded with what is owned', () => {

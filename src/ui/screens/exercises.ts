@@ -129,7 +129,7 @@ function swapList({ screen, model: { session } }: Seen<Swap>): ChoiceList {
     title: 'Another lift',
     words:
       lifts.length > 0
-        ? 'Same muscles, same kind of load.'
+        ? 'For the same muscles, the most alike first.'
         : 'The catalogue has no other lift like this one.',
     choices: lifts.map((by) => ({
       label: by.name,
