@@ -35,16 +35,20 @@ export function prescribe(
     coldOnes.push(sparing(standingIn(cold, day.name, position, exercise), exercise, hurts));
   }
   const { gear } = circumstances;
-  const unmade = new Set(
-    day.exercises.filter((each) => missingToLoad(each, gear) !== null).map(({ lift }) => lift.key),
+  const unmade = new Map(
+    day.exercises.flatMap((each) => {
+      const missing = missingToLoad(each, gear);
+      return missing === null ? [] : [[each.lift.key, missing] as const];
+    }),
   );
-  const exercises = withWarmUps(coldOnes, gear).map((each) =>
-    unmade.has(each.lift) ? withoutLoad(each) : each,
-  );
+  const exercises = withWarmUps(coldOnes, gear).map((each) => {
+    const missing = unmade.get(each.lift);
+    return missing === undefined ? each : withoutLoad(each, missing);
+  });
   const proposal = week ? null : lighterWeekProposal(program, past, today);
   const warnings: Reason[] = [
     ...exercises.flatMap(notLoadable),
-    ...day.exercises.flatMap((exercise) => gearMissing(exercise, gear)),
+    ...gearMissing(exercises),
     ...hurts.flatMap((hurt) => longHurt(hurt, today)),
     ...(week ? [because('lighter-week', { until: lastDayOf(week).toString() })] : []),
     ...(proposal ? [proposal] : []),
@@ -85,6 +89,8 @@ function longHurt({ joint, since }: Hurt, today: Circumstances['today']): readon
 
 const NOT_LOADABLE: ReadonlySet<string> = new Set(['start-not-loadable', 'gear-changed']);
 
+const OF_LOADS: ReadonlySet<string> = new Set([...NOT_LOADABLE, 'start-program', 'start-ask']);
+
 /** Without a bar or a pair to hold no load can be made; machines are often those of a gym. */
 function missingToLoad({ lift, step }: Exercise, gear: Gear): string | null {
   if (lift.loading !== 'barbell' && lift.loading !== 'dumbbell') return null;
@@ -92,18 +98,25 @@ function missingToLoad({ lift, step }: Exercise, gear: Gear): string | null {
   return missingFor({ lift: { ...lift, needs: [] }, step }, gear);
 }
 
-/** The lifter is asked what it is done with, and nothing is said that the gear does not make. */
-const withoutLoad = (exercise: PrescribedExercise): PrescribedExercise => ({
+/** The lifter is asked what is done in its place, and nothing is said of loads that the gear does not make. */
+const withoutLoad = (exercise: PrescribedExercise, missing: string): PrescribedExercise => ({
   ...exercise,
   load: null,
   system: null,
   warmUp: [],
-  why: exercise.why.filter(({ rule }) => !NOT_LOADABLE.has(rule)),
+  why: [
+    because('gear-missing', { name: exercise.name, missing }),
+    ...exercise.why.filter(({ rule }) => !OF_LOADS.has(rule)),
+  ],
 });
 
-function gearMissing(exercise: Exercise, gear: Gear): readonly Reason[] {
-  const missing = missingToLoad(exercise, gear);
-  return missing === null ? [] : [because('gear-missing', { name: exercise.lift.name, missing })];
+/** One lift says what it needs; of several their names are told together, or they would fill a screen. */
+function gearMissing(exercises: readonly PrescribedExercise[]): readonly Reason[] {
+  const missing = exercises.flatMap(({ why }) => why.filter(({ rule }) => rule === 'gear-missing'));
+  if (missing.length < 2) return missing;
+  return [
+    because('gear-missing-many', { names: andText(missing.map(({ facts }) => `${facts.name}`)) }),
+  ];
 }
 
 /** What the gear cannot make is worth knowing before the session, with the lift's name. */

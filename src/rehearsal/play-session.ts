@@ -108,14 +108,17 @@ function playSets(opened: SessionState, scene: Scene, send: Send): SessionState 
 }
 
 /** Does it need what the lifter does not own? Then it is left out, for no load is one of theirs. */
-function isUnloadable(exercise: number, { exercises, prescription }: SessionState): boolean {
+function isUnloadable(exercise: number, { exercises }: SessionState): boolean {
   const prescribed = exercises[exercise]?.prescribed;
-  return gearMissingIn(prescription).some(({ facts }) => facts.name === prescribed?.name);
+  return prescribed !== undefined && gearMissingFor(prescribed).length > 0;
 }
 
 /** What a prescription says of exercises that the lifter's gear cannot load. */
-export const gearMissingIn = ({ warnings }: Prescription): readonly Reason[] =>
-  warnings.filter(({ rule }) => rule === 'gear-missing');
+export const gearMissingIn = ({ exercises }: Prescription): readonly Reason[] =>
+  exercises.flatMap(gearMissingFor);
+
+const gearMissingFor = ({ why }: Pick<PrescribedExercise, 'why'>): readonly Reason[] =>
+  why.filter(({ rule }) => rule === 'gear-missing');
 
 /** Seconds until the next set: a mini-set begins at the early end; null when no set is left. */
 function restSeconds(stage: SessionState['stage']): number | null {

@@ -166,6 +166,13 @@ export const MOVING_RULES = [
     (f) =>
       `${f.text('name')} needs ${f.text('missing')}, and your gear has none: no load can be made.`,
   ),
+  rule(
+    'gear-missing-many',
+    'ours',
+    OURS,
+    (f) =>
+      `Your gear makes no load for ${f.text('names')}: each asks for another lift when it is due.`,
+  ),
   rule('own-load', 'ours', OURS, (f) => `${f.load('load')}, as you chose.`),
   rule(
     'offer-lighter',

@@ -57,10 +57,7 @@ function asked(acting: Acting, { exercise }: SetPlace): Outcome | null {
     return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
   }
   if (presentLoad(state) !== null) return null;
-  const { warnings } = session.prescription;
-  const isMissing = warnings.some(
-    ({ rule, facts }) => rule === 'gear-missing' && facts.name === state.prescribed.name,
-  );
+  const isMissing = state.prescribed.why.some(({ rule }) => rule === 'gear-missing');
   if (isMissing && !ui.painAsked.includes(exercise)) {
     const outcome = swapScreen(acting, exercise);
     return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
