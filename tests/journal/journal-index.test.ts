@@ -87,18 +87,27 @@ function threeSeasons(): Lifter {
 }
 
 describe('once there is an index', () => {
-  test('only files of this month and the last are read', () => {
+  test('only files of this month are read, and in its first days those of the last', () => {
     const lifter = threeMonths();
     const [disk] = lifter.disks;
-    lifter.open(0).history();
-    const { read, files } = watched(disk);
-    const { sessions, weighIns } = lifter.open(0, CACHE, files).history();
-    expect([sessions.length, weighIns.length]).toEqual([10, 10]);
+    const monthsRead = () => {
+      lifter.open(0).history();
+      const { read, files } = watched(disk);
+      const { sessions, weighIns } = lifter.open(0, CACHE, files).history();
+      expect([sessions.length, weighIns.length]).toEqual([10, 10]);
+      const months = read
+        .filter((path) => path.endsWith('.jsonl'))
+        .map((path) => path.split('/').at(-2));
+      return [...new Set(months)].sort();
+    };
     // From 25 November on in steps of nine days it is 23 February now.
-    const months = read
-      .filter((path) => path.endsWith('.jsonl'))
-      .map((path) => path.split('/').at(-2));
-    expect([...new Set(months)].sort()).toEqual(['2027-01', '2027-02']);
+    expect(monthsRead()).toEqual(['2027-02']);
+    lifter.wait(7 * A_DAY);
+    expect(monthsRead()).toEqual(['2027-02']);
+    lifter.wait(5 * A_DAY);
+    expect(monthsRead()).toEqual(['2027-02']);
+    lifter.wait(A_DAY);
+    expect(monthsRead()).toEqual([]);
   });
 
   test('a file whose time lies ahead does not have all of them read each time', () => {

@@ -157,7 +157,10 @@ export function journalReader(
   };
 }
 
-/** Files of the months before this one and the last: they grow no more, as a rule. */
+/** So many days into a month the files of the last one may still come from other devices. Ours. */
+const LATE_DAYS = 7;
+
+/** Files of the months before this one, and before its first days of the last: they grow no more, as a rule. */
 interface OldFiles {
   readonly isOld: (month: string) => boolean;
   /** Changes with the name, size or time of any of them; null where one was written to just now. */
@@ -170,7 +173,7 @@ interface OldFiles {
  * @param wall now, in epoch milliseconds
  */
 function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: number): OldFiles {
-  const since = monthBefore(today);
+  const since = monthDaysBefore(LATE_DAYS, today);
   const isOld = (month: string): boolean => /^\d{4}-\d\d$/.test(month) && month < since;
   const journal = join(dataDir, JOURNAL_FOLDER);
   const found = onDisk(`The journal in ${journal} could not be read`, () =>
@@ -189,8 +192,8 @@ function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: number)
   const isSettled = found.every(
     ({ about }) => !about || Math.abs(wall - about.modified) >= ARRIVING_MS,
   );
-  const hash = createHash('sha256');
-  for (const { name, about } of found) hash.update(`${name} ${about?.size} ${about?.modified}\n`);
+  const names = found.map(({ name, about }) => `${name} ${about?.size} ${about?.modified}`);
+  const hash = createHash('sha256').update(names.join('\n'));
   return { isOld, key: isSettled ? hash.digest('hex') : null };
 }
 
@@ -203,10 +206,9 @@ function aboutQuietly(files: Files, path: string) {
   }
 }
 
-/** The calendar month before that of a day, as `2026-10`. */
-function monthBefore(day: string): string {
-  const [year, month] = [Number(day.slice(0, 4)), Number(day.slice(5, 7))];
-  return month > 1
-    ? `${day.slice(0, 5)}${String(month - 1).padStart(2, '0')}`
-    : `${String(year - 1).padStart(4, '0')}-12`;
+/** The calendar month of a day some days before another, as `2026-10`. */
+function monthDaysBefore(days: number, day: string): string {
+  const at = new Date(`${day}T00:00:00Z`);
+  at.setUTCDate(at.getUTCDate() - days);
+  return at.toISOString().slice(0, 7);
 }
