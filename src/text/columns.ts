@@ -1,11 +1,6 @@
 import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
-
-/** Latin letters, punctuation, arrows, box and block drawing: one column each, no joining. */
-const PLAIN = /^[\u0020-\u007e\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027\u2190-\u21ff\u2500-\u25ff]*$/;
-
-/** Holds nothing but what takes one column each and does nothing else. */
-export const isPlain = (text: string): boolean => PLAIN.test(text);
+import { isPlain, segmenter } from './graphemes.ts';
 
 /** Colours and other styles: they take no column. */
 const STYLES = /\u001b\[[\d;]*m/g;
@@ -15,9 +10,9 @@ const STYLES = /\u001b\[[\d;]*m/g;
  * graphemes costs more than drawing it.
  */
 export function columnsOf(text: string): number {
-  if (PLAIN.test(text)) return text.length;
+  if (isPlain(text)) return text.length;
   const shown = text.replace(STYLES, '');
-  return PLAIN.test(shown) ? shown.length : stringWidth(text);
+  return isPlain(shown) ? shown.length : stringWidth(text);
 }
 
 /** `text` cut to at most `columns`, the last of them `…` where something was cut. */
@@ -25,7 +20,7 @@ export function cutTo(text: string, columns: number): string {
   if (columnsOf(text) <= columns) return text;
   if (columns < 1) return '';
   let kept = '';
-  for (const { segment } of new Intl.Segmenter('en').segment(text)) {
+  for (const { segment } of segmenter.segment(text)) {
     if (columnsOf(kept + segment) > columns - 1) break;
     kept += segment;
   }

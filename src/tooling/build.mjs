@@ -39,7 +39,7 @@ const withoutUnused = {
 /**
  * What libraries do when they are loaded, though it is seldom or never needed: the layout's engine asks
  * the web client of Node, which is slow to load, to decode a text that it holds; the measures of text
- * make a segmenter each, for the few texts that are not plain.
+ * make segmenters and list all emoji, for the few texts that are not plain.
  * @type {readonly { of: RegExp, find: RegExp, put: string }[]}
  */
 const LATER = [
@@ -49,9 +49,22 @@ const LATER = [
     put: 'const fetch = undefined;\n',
   },
   {
-    of: /\/(string-width|wrap-ansi)\/index\.js$|\/ink\/build\/line-update\.js$/,
-    find: /const segmenter = (new Intl\.Segmenter\(.*\));/,
-    put: 'let made; const segmenter = { segment: (text) => (made ??= $1).segment(text) };',
+    of: /\/(string-width|wrap-ansi)\/index\.js$|\/ink\/build\/line-update\.js$|\/ansi-tokenize\/build\/tokenize\.js$/,
+    find: /const segmenter = new Intl\.Segmenter\(.*\);/,
+    put: `import { segmenter } from ${JSON.stringify(join(ROOT, 'src/text/graphemes.ts'))};`,
+  },
+  {
+    of: /\/slice-ansi\/tokenize-ansi\.js$/,
+    find: /const GRAPHEME_SEGMENTER = (new Intl\.Segmenter\(.*\));/,
+    put: 'let made; const GRAPHEME_SEGMENTER = { segment: (text) => (made ??= $1).segment(text) };',
+  },
+  {
+    of: /\/string-width\/index\.js$/,
+    find: /const emojiPrefixRegex = (.*);/,
+    put: `let emoji; const emojiPrefixRegex = {
+      test: (text) => (emoji ??= $1).test(text),
+      exec: (text) => (emoji ??= $1).exec(text),
+    };`,
   },
 ];
 
@@ -59,10 +72,12 @@ const LATER = [
 const withLater = {
   name: 'with-later',
   transform(code, id) {
-    const change = LATER.find(({ of }) => of.test(slashed(id)));
-    if (!change) return null;
-    if (!change.find.test(code)) throw new Error(`${id} holds no ${change.find} any more.`);
-    return code.replace(change.find, change.put);
+    const changes = LATER.filter(({ of }) => of.test(slashed(id)));
+    if (changes.length === 0) return null;
+    return changes.reduce((text, { find, put }) => {
+      if (!find.test(text)) throw new Error(`${id} holds no ${find} any more.`);
+      return text.replace(find, put);
+    }, code);
   },
 };
 

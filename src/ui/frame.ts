@@ -1,5 +1,5 @@
 import type { Coach } from '../lifter/coach.ts';
-import { isPlain } from '../text/columns.ts';
+import { isPlain } from '../text/graphemes.ts';
 import { safeText } from '../text/safe-text.ts';
 import { footerLines, helpLines } from './footer.ts';
 import { indented, type Line, line } from './line.ts';
