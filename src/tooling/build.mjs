@@ -39,7 +39,8 @@ const withoutUnused = {
 /**
  * What libraries do when they are loaded, though it is seldom or never needed: the layout's engine asks
  * the web client of Node, which is slow to load, to decode a text that it holds; the measures of text
- * make segmenters and list all emoji, for the few texts that are not plain.
+ * make segmenters and list all emoji, for the few texts that are not plain; the command line can hand
+ * over to programs of its own, and here has none.
  * @type {readonly { of: RegExp, find: RegExp, put: string }[]}
  */
 const LATER = [
@@ -52,6 +53,11 @@ const LATER = [
     of: /\/(string-width|wrap-ansi)\/index\.js$|\/ink\/build\/line-update\.js$|\/ansi-tokenize\/build\/tokenize\.js$/,
     find: /const segmenter = new Intl\.Segmenter\(.*\);/,
     put: `import { segmenter } from ${JSON.stringify(join(ROOT, 'src/text/graphemes.ts'))};`,
+  },
+  {
+    of: /\/commander\/lib\/command\.js$/,
+    find: /import childProcess from 'node:child_process';/,
+    put: '',
   },
   {
     of: /\/slice-ansi\/tokenize-ansi\.js$/,
