@@ -64,13 +64,14 @@ export function sourcesOf(
   const day = new Date(wall + zone * 60_000);
   const lines = [`${build}`, day.toISOString().slice(0, 10), `${zone}`, data];
   let newest = 0;
-  const add = (path: string): void => {
+  const add = (path: string, name = path): void => {
     const about = files.about(path);
     newest = Math.max(newest, about?.modified ?? 0);
-    lines.push(`${path} ${about?.size} ${about?.modified} ${about?.id}`);
+    lines.push(`${name} ${about?.size} ${about?.modified} ${about?.id}`);
   };
   const addAll = (folder: string): void => {
-    for (const { name } of files.list(folder)) add(`${folder}${sep}${name}`);
+    lines.push(folder);
+    for (const { name } of files.list(folder)) add(`${folder}${sep}${name}`, name);
   };
   add(program);
   addAll(config);
@@ -79,7 +80,7 @@ export function sourcesOf(
   const since = day.toISOString().slice(0, 7);
   for (const { name, kind } of files.list(journal)) {
     const isOld = /^\d{4}-\d\d$/.test(name) && name < since;
-    if (kind === 'folder') (isOld ? add : addAll)(join(journal, name));
+    if (kind === 'folder') (isOld ? add : addAll)(`${journal}${sep}${name}`);
   }
   return { text: lines.join('\n'), newest };
 }

@@ -51,7 +51,8 @@ function take(args: readonly string[], home: string, data = join(home, 'data')):
     maxBuffer: 2 ** 30,
     stdio: ['ignore', 'pipe', 'pipe', 'pipe'],
   });
-  if (status !== 0) throw new Error(`${args.join(' ')}: ${status} ${stderr}`);
+  // 1 is an answer as well: a load that cannot be made exactly.
+  if (status !== 0 && status !== 1) throw new Error(`${args.join(' ')}: ${status} ${stderr}`);
   return Number(String(output[3]));
 }
 
@@ -140,11 +141,12 @@ try {
       if (ms > 1000) over.push(`${command}, ${name}: ${ms.toFixed(0)} ms`);
     }
   }
+  const home = newHome();
+  const load = ownTimeOfLoad((...args) => take([CLI, ...args], home));
+  say(`load, twelve plate sizes ${load.toFixed(0)} ms of its own  bar ${MOST_OF_LOAD} ms`);
+  if (load > MOST_OF_LOAD) over.push(`load: over ${MOST_OF_LOAD} ms of its own`);
 } finally {
   for (const folder of homes) rmSync(folder, { recursive: true, force: true });
 }
-const load = ownTimeOfLoad(CLI);
-say(`load, twelve plate sizes ${load.toFixed(0)} ms of its own`);
-if (load > MOST_OF_LOAD) over.push(`load: over ${MOST_OF_LOAD} ms of its own`);
 if (over.length > 0) say(['', 'Over a bar:', ...over.map((each) => `  ${each}`)].join('\n'));
 process.exitCode = over.length > 0 ? 1 : 0;
