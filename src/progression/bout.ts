@@ -44,7 +44,7 @@ export function boutOf(result: Result): Bout | null {
  */
 export function boutsOf(past: Past, track: string): readonly Bout[] {
   const foreign = foreignSessions(past);
-  return (byTrack(past.results).get(track) ?? [])
+  return resultsOfTrack(past, track)
     .filter(({ lighter, session }) => !lighter && !foreign.has(session))
     .reduce<Bout[]>(withResult, []);
 }
@@ -74,6 +74,25 @@ export function boutsSince(bouts: readonly Bout[], date: Temporal.PlainDate): re
 const byTrack = ofTheSame((results: Past['results']) =>
   group(results, ({ exercise }) => exercise.track),
 );
+
+const byLift = ofTheSame((results: Past['results']) =>
+  group(results, ({ exercise }) => exercise.lift),
+);
+
+/** Results of a track, oldest first, those without a set too. */
+export const resultsOfTrack = ({ results }: Pick<Past, 'results'>, track: string) =>
+  byTrack(results).get(track) ?? [];
+
+/** Results of a lift in any of its tracks, oldest first. */
+export const resultsOfLift = ({ results }: Pick<Past, 'results'>, lift: string) =>
+  byLift(results).get(lift) ?? [];
+
+/** The latest results from `date` on; years before are not looked at. */
+export const resultsSince = (
+  { results }: Pick<Past, 'results'>,
+  date: Temporal.PlainDate,
+): readonly Result[] =>
+  results.slice(results.findLastIndex((each) => isBefore(each.date, date)) + 1);
 
 const foreignOf = ofTheSame(
   (sessions: Past['sessions']): ReadonlySet<string> =>

@@ -1,10 +1,11 @@
 import { type Exercise, setsOf } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
 import { BASIS } from '../training/lift.ts';
+import { resultsOfTrack } from './bout.ts';
 import { exerciseFacts } from './case.ts';
 import type { ExerciseDraft } from './draft.ts';
 import { isInOwnPlace } from './in-program.ts';
-import type { Past, Result } from './past.ts';
+import type { Past } from './past.ts';
 import type { LastTime, PrescribedExercise, PrescribedSet } from './prescription.ts';
 import { madeLoadable, type Rack } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
@@ -77,12 +78,11 @@ function setsFrom(exercise: Exercise, { aims, low, top }: ExerciseDraft): readon
 }
 
 function lastTime(past: Past, track: string): LastTime | null {
-  const onTrack = ({ exercise, sets }: Result) => exercise.track === track && sets.length > 0;
-  const latest = past.results.findLast(onTrack);
+  const done = resultsOfTrack(past, track).filter(({ sets }) => sets.length > 0);
+  const latest = done.at(-1);
   const last =
-    past.results.find(
-      (each) => each.session === latest?.session && onTrack(each) && isInOwnPlace(each.exercise),
-    ) ?? latest;
+    done.find(({ session, exercise }) => session === latest?.session && isInOwnPlace(exercise)) ??
+    latest;
   const load = last?.sets[0]?.load;
   if (!last || load === undefined) return null;
   return {

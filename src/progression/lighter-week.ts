@@ -1,6 +1,7 @@
-import { Temporal } from 'temporal-polyfill';
+import type { Temporal } from 'temporal-polyfill';
 import type { Program } from '../program/program.ts';
 import type { Reason } from '../training/rule.ts';
+import { resultsSince } from './bout.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';
 import { because } from './rules/progression-rules.ts';
@@ -51,11 +52,8 @@ export function lighterWeekProposal(
   if (isAnsweredLately(past, today)) return null;
   const compounds = compoundsOf(program);
   const weekAgo = today.subtract({ days: LIMITS.lighterWeekDays });
-  const trained = new Set<string>();
-  for (const { exercise, date } of past.results) {
-    if (!compounds.has(exercise.lift)) continue;
-    if (Temporal.PlainDate.compare(date, weekAgo) >= 0) trained.add(exercise.lift);
-  }
+  const lately = resultsSince(past, weekAgo).map(({ exercise }) => exercise.lift);
+  const trained = new Set(lately.filter((lift) => compounds.has(lift)));
   const slipping = [...trained].filter((lift) => slipOf(past, lift, today) !== null).length;
   if (slipping >= 2 && slipping * 2 >= compounds.size) {
     return because(LIGHTER_WEEK, { slipping, compounds: compounds.size });

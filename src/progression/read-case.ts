@@ -1,6 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
 import { type Exercise, type Plan, setsOf } from '../program/program.ts';
-import type { Bout } from './bout.ts';
+import { type Bout, resultsOfLift } from './bout.ts';
 import type { Case } from './case.ts';
 import { firstSetEvidence, laterSetsEvidence } from './estimate.ts';
 import { gateOf } from './gate.ts';
@@ -156,8 +156,6 @@ function hasTrainedOn(past: Past, today: Temporal.PlainDate): boolean {
 }
 
 function daysSince(past: Past, lift: string, today: Temporal.PlainDate): number {
-  const last = past.results.findLast(
-    ({ exercise, sets }) => exercise.lift === lift && sets.length > 0,
-  );
+  const last = resultsOfLift(past, lift).findLast(({ sets }) => sets.length > 0);
   return last ? last.date.until(today, { largestUnit: 'days' }).days : 0;
 }

@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Plan } from '../program/program.ts';
-import { type Bout, boutOf } from './bout.ts';
+import { type Bout, boutOf, resultsOfLift } from './bout.ts';
 import { LIMITS } from './limits.ts';
 import type { Past } from './past.ts';
 import { slipOf } from './slipping.ts';
@@ -72,8 +72,8 @@ export function hasDrop({ result }: Bout, setsPlanned: number): boolean {
 export function droppedLately(past: Past, lift: string, today: Temporal.PlainDate): boolean {
   const since = today.subtract({ days: LIMITS.dropEveryDays });
   const lately = new Map<string, boolean>();
-  for (const result of past.results) {
-    const bout = result.exercise.lift === lift && !result.lighter ? boutOf(result) : null;
+  for (const result of resultsOfLift(past, lift)) {
+    const bout = result.lighter ? null : boutOf(result);
     if (!bout) continue;
     const { track, setsPlanned } = result.exercise;
     const dropped = hasDrop(bout, setsPlanned);

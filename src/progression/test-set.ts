@@ -2,9 +2,10 @@ import type { Temporal } from 'temporal-polyfill';
 import { dayNumber } from '../training/day-number.ts';
 import type { Gear } from '../training/gear.ts';
 import { isUnderTheBar } from '../training/lift.ts';
+import { resultsOfLift, resultsSince } from './bout.ts';
 import { tells } from './lift-strength.ts';
 import { LIMITS } from './limits.ts';
-import type { Past } from './past.ts';
+import type { Past, Result } from './past.ts';
 import type { PrescribedExercise } from './prescription.ts';
 import { because } from './rules/progression-rules.ts';
 
@@ -20,28 +21,22 @@ export function withTestSet(
   today: Temporal.PlainDate,
   gear: Pick<Gear, 'safeties'>,
 ): readonly PrescribedExercise[] {
-  const failedOn = new Map<string, number>();
-  const sessions = new Map<string, number>();
-  for (const result of past.results) {
-    const { lift } = result.exercise;
-    if (result.sets.some(({ failed }) => failed)) failedOn.set(lift, dayNumber(result.date));
-    if (tells(result)) sessions.set(lift, (sessions.get(lift) ?? 0) + 1);
-  }
-  const daysSince = (day: number | undefined) =>
-    day === undefined ? Number.POSITIVE_INFINITY : dayNumber(today) - day;
-  const isRested = [...failedOn.values()].every(
-    (day) => daysSince(day) >= LIMITS.daysBetweenTestSets,
-  );
+  const lastDays = today.subtract({ days: LIMITS.daysBetweenTestSets - 1 });
+  const isRested = !resultsSince(past, lastDays).some(hasFailed);
+  /** Day number; 0 where none ever did. */
+  const failedOn = (lift: string): number => {
+    const last = resultsOfLift(past, lift).findLast(hasFailed);
+    return last ? dayNumber(last.date) : 0;
+  };
   const able = exercises.filter(
     (each) =>
       mayFail(each, gear) &&
-      (sessions.get(each.lift) ?? 0) >= LIMITS.sessionsBeforeTestSet &&
-      daysSince(failedOn.get(each.lift)) >= LIMITS.daysBetweenTestSetsOfLift,
+      dayNumber(today) - failedOn(each.lift) >= LIMITS.daysBetweenTestSetsOfLift &&
+      resultsOfLift(past, each.lift).filter(tells).length >= LIMITS.sessionsBeforeTestSet,
   );
   const [chosen] = able.toSorted(
     (a, b) =>
-      Number(isUnderTheBar(a)) - Number(isUnderTheBar(b)) ||
-      (failedOn.get(a.lift) ?? -1) - (failedOn.get(b.lift) ?? -1),
+      Number(isUnderTheBar(a)) - Number(isUnderTheBar(b)) || failedOn(a.lift) - failedOn(b.lift),
   );
   if (!isRested || !chosen) return exercises;
   return exercises.map((each) =>
@@ -50,6 +45,8 @@ export function withTestSet(
       : each,
   );
 }
+
+const hasFailed = ({ sets }: Result): boolean => sets.some(({ failed }) => failed);
 
 function mayFail(exercise: PrescribedExercise, { safeties }: Pick<Gear, 'safeties'>): boolean {
   const { style, counts, load, move, sets, askPain, hurts, loading, pattern } = exercise;
