@@ -134,15 +134,18 @@ export function openCoach(
     );
   };
   /** A session that is open goes on whatever becomes of the program file. */
-  const readable = (): Program | null => {
+  const orNull = (read: () => Program): Program | null => {
     try {
-      return programInForce({ ...lifter, today: () => behindIt().circumstances.today });
+      return read();
     } catch (error) {
       if (error instanceof Refusal) return null;
       throw error;
     }
   };
-  const lifts = () => readable()?.lifts ?? CATALOGUE;
+  const readable = () =>
+    orNull(() => programInForce({ ...lifter, today: () => behindIt().circumstances.today }));
+  // Not as it is in force: that follows from all that was recorded, and would be asked after every set.
+  const lifts = () => orNull(lifter.program)?.lifts ?? CATALOGUE;
   const after = lastOf(equipmentAfter);
   const equipment = () => after(live?.state().loaded ?? NONE, gear());
   const reviewed = lastOf((session: SessionState, past: History) =>
