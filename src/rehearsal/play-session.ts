@@ -173,7 +173,9 @@ function playSet(
   const load = aim.load ?? chosenLoad(prescribed, body.strength, scene);
   const { able, lifted } = doneOf(begun, place, load, body, scene);
   if (lifted.count === 0 && byHand) {
-    return { state: send({ do: 'skip-set' }, laterBy(startsAt, 10_000)), body };
+    const at = laterBy(startsAt, 10_000);
+    send({ do: 'withdraw-start' }, at);
+    return { state: send({ do: 'skip-set' }, at), body };
   }
   const at = laterBy(startsAt, Math.max(2, seconds(lifted.count)) * 1000);
   const after = send({ do: 'put-down', numbers: { load, ...lifted } }, at);

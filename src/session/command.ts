@@ -10,9 +10,8 @@ export type SessionCommand =
   | { readonly do: 'withdraw-start' }
   | { readonly do: 'amend'; readonly of: string; readonly numbers: Partial<SetNumbers> }
   | { readonly do: 'confirm' }
-  /** The next set, or the one under way; of a cluster what is left of it. */
+  /** The next set; of warm-ups and of a cluster what is left of them. */
   | { readonly do: 'skip-set' }
-  | { readonly do: 'skip-warm-ups' }
   | { readonly do: 'skip-exercise'; readonly exercise: number }
   | { readonly do: 'choose-exercise'; readonly exercise: number }
   /** Lets the sets of an exercise alternate with those of the one that the lifter is at. */

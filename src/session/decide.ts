@@ -15,7 +15,6 @@ import {
   shorten,
   skipExercise,
   skipSet,
-  skipWarmUps,
 } from './decisions/planning.ts';
 import { changeRest, discard, note, pause, redo, resume, undo } from './decisions/session-flow.ts';
 import type { SessionFact } from './events.ts';
@@ -59,7 +58,6 @@ export const DECISIONS: { readonly [Name in SessionCommand['do']]: Decision<Name
   amend,
   confirm,
   'skip-set': skipSet,
-  'skip-warm-ups': skipWarmUps,
   'skip-exercise': skipExercise,
   'choose-exercise': chooseExercise,
   pair,

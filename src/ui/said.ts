@@ -21,11 +21,11 @@ function wordsOf(command: SessionCommand, session: SessionState): string | null 
   const place = stage.kind === 'lifting' ? stage.set : nextSet(session);
   const here = place && session.exercises[place.exercise];
   switch (command.do) {
-    case 'skip-warm-ups': {
-      const left = (here?.prescribed.warmUp.length ?? 0) - (here?.warmUpsDone ?? 0);
-      return left === 1 ? '1 warm-up left out.' : `${left} warm-ups left out.`;
-    }
     case 'skip-set':
+      if (place?.role === 'warm-up') {
+        const left = (here?.prescribed.warmUp.length ?? 0) - (here?.warmUpsDone ?? 0);
+        return left === 1 ? '1 warm-up left out.' : `${left} warm-ups left out.`;
+      }
       if (place?.role === 'mini') return 'Cluster ended.';
       if (place?.role === 'lead') return `${named(place.exercise)} left out.`;
       return place ? `Set ${place.index + 1} of ${named(place.exercise)} left out.` : null;

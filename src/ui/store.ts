@@ -223,9 +223,12 @@ function startsByItself(before: Model, after: Model): boolean {
   return from.kind === 'resting' && to.kind === 'lifting' && to.byItself;
 }
 
-/** About the exercise of now; where the one before is over, about that one until this one is begun. */
+/**
+ * Between sets, about the exercise of now; where the one before is over, about that one until this
+ * one is begun.
+ */
 function offerOf({ session, now }: Model, coach: Coach) {
-  if (!session) return null;
+  if (!session || session.stage.kind === 'lifting') return null;
   const place = placeOf(phaseOf(session, now));
   const last = session.lastDown?.place;
   const isBehind = last && last.role !== 'warm-up' && last.exercise !== place?.exercise;

@@ -13,7 +13,7 @@ import { cluster, lift, type Play, play, prescription, straight } from './a-sess
 const warm = straight({ warmUp: [{ load: kilograms(40), reps: 5 }] });
 const curl = straight({ lift: 'curl', name: 'Curl', track: 'curl straight 5-8' });
 const opened = () => play(prescription(warm, cluster(), curl));
-const atSets = () => opened().send('skip-warm-ups');
+const atSets = () => opened().send('skip-set');
 const paired = () =>
   play(prescription(straight({ pair: 'a' }), straight({ ...curl, pair: 'a' }), cluster()));
 const all = (session: Play) => {
@@ -58,7 +58,6 @@ const COMMANDS: readonly SessionCommand[] = [
   { do: 'amend', of: 'file:999', numbers: { count: 4 } },
   { do: 'confirm' },
   { do: 'skip-set' },
-  { do: 'skip-warm-ups' },
   { do: 'skip-exercise', exercise: 0 },
   { do: 'skip-exercise', exercise: 9 },
   { do: 'choose-exercise', exercise: 0 },

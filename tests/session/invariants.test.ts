@@ -85,7 +85,6 @@ const act: fc.Arbitrary<Act> = fc.oneof(
           'withdraw-start',
           'confirm',
           'skip-set',
-          'skip-warm-ups',
           'add-set',
           'end-cluster',
           'pause',

@@ -30,7 +30,7 @@ const acts: readonly (readonly [SessionCommand['do'], Play, SessionCommand?])[] 
   ],
   ['confirm', lift(play(prescription(straight())))],
   ['skip-set', play(prescription(straight()))],
-  ['skip-warm-ups', play(prescription(warm))],
+  ['skip-set', play(prescription(warm))],
   ['skip-exercise', play(prescription(straight())), { do: 'skip-exercise', exercise: 0 }],
   ['choose-exercise', play(prescription(warm, cluster())), { do: 'choose-exercise', exercise: 1 }],
   ['pair', lift(play(prescription(straight(), cluster()))), { do: 'pair', exercise: 1 }],

@@ -276,6 +276,15 @@ describe('an offer', () => {
     expect(prescribed?.load).toBe(70e9);
     expect(prescribed?.sets[1]?.aim).toBeLessThanOrEqual(7);
   });
+
+  it('waits while a set is lifted, which it must not end', () => {
+    const resting = new Player().atFirstSet().keys(' 3<tab>0 ');
+    expect(resting.screen()).toContain('o takes 70 kg');
+    const lifting = resting.wait(200).keys(' ');
+    expect(lifting.screen()).not.toContain('o takes');
+    expect(lifting.keys('o').scene.session().stage.kind).toBe('lifting');
+    expect(lifting.keys('r').screen()).toContain('o takes 70 kg');
+  });
 });
 
 describe('the bar', () => {

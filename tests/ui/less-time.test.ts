@@ -35,7 +35,7 @@ const made = (): Scene => scene({ program: PROGRAM, past: [] });
 /** Squats warmed up and one set of them down, fifteen sets to go. */
 function begun(over: Scene): Player {
   const at = new Player(WIDE, { over }).keys(' ').wait(2);
-  over.coach.live()?.send({ do: 'skip-warm-ups' });
+  over.coach.live()?.send({ do: 'skip-set' });
   at.store.tick();
   at.keys(' ').wait(40).keys(' ');
   return at;
@@ -103,7 +103,7 @@ describe('less time in the middle of a session', () => {
       const { stage } = later.session();
       if (stage.kind === 'all-done') break;
       again.wait(stage.kind === 'lifting' ? 40 : 300).keys(' ');
-      if (again.screen().includes('warm-up')) later.coach.live()?.send({ do: 'skip-warm-ups' });
+      if (again.screen().includes('warm-up')) later.coach.live()?.send({ do: 'skip-set' });
       again.store.tick();
     }
     again.wait(3).keys(' ').wait(1);
@@ -142,7 +142,7 @@ describe('less time in the middle of a session', () => {
       over.coach.begin();
       const live = over.coach.live();
       for (let lift = 0; lift < 2; lift += 1) {
-        live?.send({ do: 'skip-warm-ups' });
+        live?.send({ do: 'skip-set' });
         over.clock.pass(5000);
       }
       live?.send({ do: 'start' });
@@ -157,7 +157,7 @@ describe('less time in the middle of a session', () => {
   it('counts the rest that runs, and what is left of a cluster', () => {
     const over = scene({ program: CLUSTERS, past: [] });
     const at = new Player(WIDE, { over }).keys(' ').wait(2);
-    over.coach.live()?.send({ do: 'skip-warm-ups' });
+    over.coach.live()?.send({ do: 'skip-set' });
     at.store.tick();
     const whole = over.coach.minutesLeft();
     at.keys(' ').wait(40).keys(' ').wait(1);

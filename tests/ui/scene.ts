@@ -218,7 +218,7 @@ function playPast({ coach, lifter, clock }: Scene, { day, sets, asAsked }: PastD
       continue;
     }
     send({ do: 'choose-exercise', exercise });
-    if (live.state().exercises[exercise]?.prescribed.warmUp.length) send({ do: 'skip-warm-ups' });
+    if (live.state().exercises[exercise]?.prescribed.warmUp.length) send({ do: 'skip-set' });
     for (const set of text.replace('!', '').split(' ')) {
       const { prescribed, done = [] } = live.state().exercises[exercise] ?? {};
       if (asAsked && done.length >= (prescribed?.sets.length ?? 0)) break;

@@ -76,13 +76,13 @@ export function amend(state: SessionState, { of, numbers }: Command<'amend'>): D
   if (!set || !exercise) {
     return refused('There is no such set to correct.', 'Warm-up sets keep no numbers.');
   }
-  const { load, count, reserve } = {
-    load: set.load,
-    count: set.count,
-    reserve: set.reserve,
+  const { load, count, reserve } = set;
+  const problem = numbersProblem(prescriptionOf(exercise, set), {
+    load,
+    count,
+    reserve,
     ...numbers,
-  };
-  const problem = numbersProblem(prescriptionOf(exercise, set), { load, count, reserve });
+  });
   return problem ? { ok: false, problem } : accepted({ type: 'set-amended', of, ...numbers });
 }
 
@@ -121,9 +121,10 @@ export const MOST = { reps: 60, seconds: 900, reserve: 10, load: kilograms(1000)
 /** What is wrong with the numbers of a set, or null. */
 function numbersProblem(
   exercise: PrescribedExercise,
-  { load, count, reserve }: SetNumbers,
+  { load, count, reserve, failed }: SetNumbers,
 ): Problem | null {
   const { counts, basis, loading } = exercise;
+  if (failed && counts === 'seconds') return { what: 'A hold has no reps.' };
   // A set that was tried and did not come up has no reps: a miss, and worth knowing.
   if (!Number.isInteger(count) || count < 0 || count > MOST[counts]) {
     return {

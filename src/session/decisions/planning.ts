@@ -1,7 +1,6 @@
 import { pairClash } from '../../training/pairing.ts';
 import type { Reading } from '../../training/reading.ts';
 import type { SessionCommand } from '../command.ts';
-import type { SetPlace } from '../events.ts';
 import { isCluster, isOver, nextSet, partnersOf, setsAskedOf } from '../next-set.ts';
 import { stageNow } from '../stage-now.ts';
 import type { SessionState } from '../state.ts';
@@ -22,6 +21,7 @@ export function chooseExercise(
 
 /** Adds to the exercise that the lifter is at, also when its last set is done. */
 export function addSet(state: SessionState): Decided {
+  if (state.stage.kind === 'lifting') return refused('A set can be added between sets.');
   const exercise = state.current ?? nextSet(state)?.exercise ?? 0;
   return forExercise(state, exercise, (each) =>
     isCluster(each)
@@ -74,6 +74,11 @@ export function replace(
   state: SessionState,
   { exercise, by, because }: Command<'replace'>,
 ): Decided {
+  // For another lift, and for pain, the set that is lifted ends.
+  const ends = because === 'other-lift' || because === 'lighter';
+  if (!ends && state.stage.kind === 'lifting') {
+    return refused('The load can be changed between sets.');
+  }
   return forExercise(state, exercise, (each) =>
     isOver({ ...each, leftOut: false })
       ? refused(`Every set of ${each.prescribed.name} is done.`, 'Add a set first.')
@@ -96,8 +101,13 @@ export function shorten(
     : refused('What is left fits into that time as it is.');
 }
 
+/** Of a warm-up all that are left, of a cluster what is left of it. */
 export function skipSet(state: SessionState, _: unknown, at: Reading): Decided {
-  const place = presentPlace(state, at);
+  // One that was tried and did not come up has no reps, which is worth knowing.
+  if (stageNow(state, at).kind === 'lifting') {
+    return refused('A set can be skipped before it starts.');
+  }
+  const place = nextSet(state);
   if (!place) return refused('There is no set left to skip.');
   const { exercise, role } = place;
   switch (role) {
@@ -110,13 +120,6 @@ export function skipSet(state: SessionState, _: unknown, at: Reading): Decided {
     case 'mini':
       return accepted({ type: 'cluster-ended', exercise, reason: 'lifter' });
   }
-}
-
-export function skipWarmUps(state: SessionState, _: unknown, at: Reading): Decided {
-  const place = presentPlace(state, at);
-  return place?.role === 'warm-up'
-    ? accepted({ type: 'warm-ups-skipped', exercise: place.exercise })
-    : refused('There is no warm-up set to skip.');
 }
 
 export function skipExercise(state: SessionState, { exercise }: Command<'skip-exercise'>): Decided {
@@ -134,10 +137,4 @@ export function markPain(state: SessionState, { exercise }: Command<'mark-pain'>
       ? refused(`Pain is marked on ${each.prescribed.name} already.`)
       : accepted({ type: 'pain-marked', exercise }),
   );
-}
-
-function presentPlace(state: SessionState, at: Reading): SetPlace | null {
-  const now = stageNow(state, at);
-  if (now.kind === 'lifting') return now.set;
-  return now.kind === 'ready' || now.kind === 'resting' ? now.next : null;
 }

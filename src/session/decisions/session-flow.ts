@@ -19,7 +19,8 @@ export function changeRest({ stage }: SessionState, { by }: Command<'change-rest
   return accepted({ type: 'rest-changed', by: Math.max(by, -from) });
 }
 
-export function pause({ pausedSince }: SessionState): Decided {
+export function pause({ pausedSince, stage }: SessionState): Decided {
+  if (stage.kind === 'all-done') return refused('There is nothing to pause.');
   return pausedSince ? refused('The session is paused already.') : accepted({ type: 'paused' });
 }
 

@@ -2,7 +2,6 @@ import type { SessionCommand } from '../../session/command.ts';
 import { decide } from '../../session/decide.ts';
 import { problemText } from '../../text/problem.ts';
 import type { Seen } from '../outcome.ts';
-import type { Phase } from '../phase.ts';
 
 export const NO_EXERCISE = 'Every exercise is done.';
 
@@ -12,11 +11,3 @@ export function accepts({ model }: Seen, command: SessionCommand): true | string
   const decided = decide(model.session, command, model.now);
   return decided.ok ? true : problemText(decided.problem);
 }
-
-export const BETWEEN: readonly Phase['kind'][] = ['ready', 'resting', 'over'];
-
-/** Only in some phases, else the sentence. */
-export const during =
-  (reason: string, kinds: readonly Phase['kind'][] = BETWEEN) =>
-  ({ phase }: Seen): true | string =>
-    phase && kinds.includes(phase.kind) ? true : reason;

@@ -2,7 +2,7 @@ import { type Acting, type Outcome, RUNNER, type Seen, show, tell } from '../out
 import { placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
 import { askLessTime } from '../screens/less-time.ts';
-import { during, NO_EXERCISE } from './conditions.ts';
+import { accepts, NO_EXERCISE } from './conditions.ts';
 
 const hereOf = ({ phase, model }: Seen): number | null =>
   (phase && placeOf(phase)?.exercise) ?? model.session?.current ?? null;
@@ -37,7 +37,13 @@ export const EXERCISE_KEYS: readonly KeyRow[] = [
   {
     keys: ['c'],
     label: 'change the load',
-    when: during('The load can be changed between sets.'),
+    when: (seen) => {
+      const place = seen.phase && placeOf(seen.phase);
+      const by = place && seen.model.session?.exercises[place.exercise]?.prescribed;
+      if (!by) return NO_EXERCISE;
+      const { exercise } = place;
+      return accepts(seen, { do: 'replace', exercise, by, because: 'other-load' });
+    },
     footer: 9,
     press: onExercise((exercise, acting) =>
       show(acting, { kind: 'load', exercise, purpose: 'change', typed: '' }),

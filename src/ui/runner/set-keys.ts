@@ -2,11 +2,13 @@ import { entryTarget } from '../entry.ts';
 import { type Act, ask, draftOf, RUNNER, type Seen, send, tell } from '../outcome.ts';
 import { placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
-import { accepts, BETWEEN, during } from './conditions.ts';
+import { accepts } from './conditions.ts';
+
+const NO_OFFER = 'There is nothing on offer now.';
 
 const takeOffer: Act = (acting) => {
   const { offer } = acting.model;
-  if (!offer) return tell(acting, 'There is no offer.');
+  if (!offer) return tell(acting, NO_OFFER);
   const { exercise, by, addsSet } = offer;
   const replace = { do: 'replace', exercise, by, because: 'after-a-miss' } as const;
   return send(acting, addsSet ? [{ do: 'add-set' }, replace] : [replace], RUNNER);
@@ -16,11 +18,12 @@ const targetOf = ({ model, phase }: Seen) =>
   model.session && phase && entryTarget(model.session, phase, draftOf(model));
 
 /** The rep after the last was tried and did not come up: what was in reserve is known to be nothing. */
+const FAILED = { reserve: 0, failed: true } as const;
+
 const failed: Act = (acting) => {
   const target = targetOf(acting);
   if (!target?.of) return ask(acting);
-  const numbers = { reserve: 0, failed: true };
-  return send(acting, [{ do: 'amend', of: target.of.id, numbers }], RUNNER);
+  return send(acting, [{ do: 'amend', of: target.of.id, numbers: FAILED }], RUNNER);
 };
 
 /** The offer, and the rep that failed. */
@@ -28,7 +31,7 @@ export const AFTER_SET: readonly KeyRow[] = [
   {
     keys: ['o'],
     label: 'take the offer',
-    when: ({ model }) => (model.offer ? true : 'There is nothing on offer now.'),
+    when: ({ model }) => (model.offer ? true : NO_OFFER),
     footer: 3,
     press: takeOffer,
   },
@@ -38,7 +41,7 @@ export const AFTER_SET: readonly KeyRow[] = [
     when: (seen) => {
       const target = targetOf(seen);
       if (!target?.of) return 'Put the set down first; then z says that the next rep failed.';
-      return target.exercise.counts === 'seconds' ? 'A hold has no reps.' : true;
+      return accepts(seen, { do: 'amend', of: target.of.id, numbers: FAILED });
     },
     footer: 6,
     press: failed,
@@ -51,8 +54,8 @@ const REST_STEP = { straight: 30, cluster: 5 } as const;
 const changeRest = (keys: readonly string[], label: string, sign: 1 | -1): KeyRow => ({
   keys,
   label,
-  // By a second there is always room: how short a rest may get is told when the key is pressed.
-  when: ({ model }) => (model.session?.stage.kind === 'resting' ? true : 'No rest is running.'),
+  // Longer can always be: how short a rest may get is told when the key is pressed.
+  when: (seen) => accepts(seen, { do: 'change-rest', by: 1 }),
   footer: 7,
   pair: 'longer, shorter rest',
   press: (acting) => {
@@ -61,6 +64,9 @@ const changeRest = (keys: readonly string[], label: string, sign: 1 | -1): KeyRo
     return send(acting, [{ do: 'change-rest', by }]);
   },
 });
+
+const pauseOrGoOn = ({ model }: Seen) =>
+  ({ do: model.session?.pausedSince ? 'resume' : 'pause' }) as const;
 
 /** The start, the rest and the cluster that run. */
 export const RUNNING: readonly KeyRow[] = [
@@ -76,10 +82,9 @@ export const RUNNING: readonly KeyRow[] = [
   {
     keys: ['p'],
     label: 'pause or go on',
-    when: during('There is nothing to pause.', [...BETWEEN, 'lifting']),
+    when: (seen) => accepts(seen, pauseOrGoOn(seen)),
     footer: 8,
-    press: (acting) =>
-      send(acting, [{ do: acting.model.session?.pausedSince ? 'resume' : 'pause' }]),
+    press: (acting) => send(acting, [pauseOrGoOn(acting)]),
   },
   {
     keys: ['e'],
@@ -94,22 +99,15 @@ export const SETS: readonly KeyRow[] = [
   {
     keys: ['a'],
     label: 'add a set',
-    when: (seen) =>
-      seen.phase?.kind === 'lifting'
-        ? 'A set can be added between sets.'
-        : accepts(seen, { do: 'add-set' }),
+    when: (seen) => accepts(seen, { do: 'add-set' }),
     footer: 11,
     press: (acting) => send(acting, [{ do: 'add-set' }]),
   },
   {
     keys: ['s'],
     label: 'skip this set',
-    when: during('A set can be skipped before it starts.'),
+    when: (seen) => accepts(seen, { do: 'skip-set' }),
     footer: 11,
-    press: (acting) => {
-      const place = acting.phase && placeOf(acting.phase);
-      const command = place?.role === 'warm-up' ? 'skip-warm-ups' : 'skip-set';
-      return send(acting, [{ do: command }], RUNNER);
-    },
+    press: (acting) => send(acting, [{ do: 'skip-set' }], RUNNER),
   },
 ];
