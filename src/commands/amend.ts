@@ -8,6 +8,7 @@ import { localDate } from '../session/results.ts';
 import { dayWords } from '../text/day-words.ts';
 import { jsonText } from '../text/json-text.ts';
 import { type Problem, Refusal, WrongUse } from '../text/problem.ts';
+import { howMany } from '../text/words.ts';
 import { massOf } from '../training/mass.ts';
 import type { AmendJson } from './amend-schema.ts';
 import type { Call, Run } from './call.ts';
@@ -112,7 +113,7 @@ const importOf = (lifter: Lifter, id: string): Import | undefined =>
     .find((event): event is Import => event.type === 'imported' && event.id === id);
 
 const importedText = ({ of, at, zone }: Import): string =>
-  `${dayWords(localDate(at.wall, zone))}, ${of.length} ${of.length === 1 ? 'record' : 'records'}`;
+  `${dayWords(localDate(at.wall, zone))}, ${howMany(of.length, 'record')}`;
 
 const NUMBERS: ReadonlySet<string> = new Set(['load', 'reps', 'reserve']);
 

@@ -14,7 +14,7 @@ import { andText } from '../text/words.ts';
 import type { Gear } from '../training/gear.ts';
 import { partnersIn } from '../training/pairing.ts';
 import type { Reason } from '../training/rule.ts';
-import { askYesNo } from './ask-yes-no.ts';
+import { askYesNo, isAttended } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
 import { type AnswersInHand, KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
 import { draftPath, programBefore } from './draft-file.ts';
@@ -80,11 +80,9 @@ export const run: Run = async (call) => {
   return 0;
 };
 
-/** Were the questions asked, so that one more is in place? */
-const isAsked = ({ options, ports: { stdin, stdout } }: Call): boolean =>
-  ANSWERS.every((option) => options[option] === undefined) &&
-  stdin.isTTY === true &&
-  stdout.isTTY === true;
+/** Are the questions asked: somebody is there, and none is answered by an option? */
+const isAsked = (call: Call): boolean =>
+  ANSWERS.every((option) => call.options[option] === undefined) && isAttended(call);
 
 type Answered = Readonly<Record<string, string>>;
 
@@ -106,9 +104,7 @@ async function answersOf(
       return found === undefined ? [] : [[option, [found].flat().map(String).join(',')]];
     }),
   );
-  const { stdin, stdout } = call.ports;
-  const isSilent = Object.keys(typed).length > 0 || stdin.isTTY !== true || stdout.isTTY !== true;
-  if (isSilent) return typed;
+  if (!isAsked(call)) return typed;
   const usual = from
     ? { days: String(daysOf(from)), aim: from.program.aim }
     : ({} as Record<string, string>);
@@ -182,9 +178,9 @@ function planLines(program: Program, width: number): string[] {
   const { days } = programFigures(program);
   return [
     program.name,
-    ...program.days.flatMap(({ name, exercises }, at) => [
+    ...days.flatMap(({ name, exercises, minutes }) => [
       '',
-      `${name} · ${days[at]?.minutes ?? 0} min`,
+      `${name} · ${minutes} min`,
       ...exercises.flatMap((one) => {
         const partners = partnersIn(exercises, one).map(({ lift }) => lift.name);
         const turn = partners.length > 0 ? `, in turn with ${andText(partners)}` : '';

@@ -9,7 +9,7 @@ import { problemText, Refusal, WrongUse } from '../text/problem.ts';
 import { GEAR_CHANGES, type GearPart } from '../training/change-gear.ts';
 import { gearProblems, gearSurprises } from '../training/check-gear.ts';
 import { GEAR_LIMITS, type Gear } from '../training/gear.ts';
-import { askYesNo } from './ask-yes-no.ts';
+import { askYesNo, isAttended } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
 import type { GearJson } from './gear-json-schema.ts';
 import { GEAR_OPTIONS } from './gear-option-rows.ts';
@@ -95,9 +95,8 @@ function aboutKit(call: Call, lifter: Lifter, named: string): number {
 
 /** What was said of the gear is lost then, so it is asked about. */
 async function mayBeginAgain(call: Call, lifter: Lifter): Promise<boolean> {
-  const { stdin, stdout } = call.ports;
   if (lifter.knownGear() === null || call.options.sure === true) return true;
-  if (stdin.isTTY === true && stdout.isTTY === true && !call.global.json) {
+  if (isAttended(call)) {
     const question = 'A usual home gym in place of all your gear, yes or no?';
     return askYesNo(call, question, 'no');
   }

@@ -13,6 +13,7 @@ import { Refusal } from '../text/problem.ts';
 import { safeOutput } from '../text/safe-text.ts';
 import { lengthIn, lengthText, tapeOf } from '../training/length.ts';
 import { inUnit, type Mass, massText, type Unit } from '../training/mass.ts';
+import { isAttended } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
 import type { HistoryJson } from './history-schema.ts';
 import { wholeNumber } from './operands.ts';
@@ -184,11 +185,12 @@ const USUAL_PAGER = 'less -FRX +G';
  * Prints text; on a terminal that is too small for it through the lifter's pager, `PAGER`. An empty
  * one, or `cat`, prints at once, and so does a pager that is not there.
  */
-function printLong({ ports, print }: Pick<Call, 'ports' | 'print'>, text: string): void {
-  const { stdin, stdout, env } = ports;
+function printLong(call: Pick<Call, 'ports' | 'global' | 'print'>, text: string): void {
+  const { print } = call;
+  const { stdout, env } = call.ports;
   const pager = (env.PAGER ?? USUAL_PAGER).trim();
   const isShort = text.split('\n').length < (stdout.rows ?? Number.POSITIVE_INFINITY);
-  if (stdout.isTTY !== true || stdin.isTTY !== true || isShort || env.TERM === 'dumb' || !pager) {
+  if (!isAttended(call) || isShort || env.TERM === 'dumb' || !pager) {
     print(text);
     return;
   }

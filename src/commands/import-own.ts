@@ -13,8 +13,9 @@ import { wrapped } from '../text/columns.ts';
 import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
+import { howMany } from '../text/words.ts';
 import type { Lift } from '../training/lift.ts';
-import { askYesNo } from './ask-yes-no.ts';
+import { askYesNo, isAttended } from './ask-yes-no.ts';
 import type { Call, ExitStatus } from './call.ts';
 import { KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
 import { doubtfulOf, doubtText } from './import-doubts.ts';
@@ -90,16 +91,16 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
   say([...shownTable(table, isUnitGuessed, width), ...doubts, ''].join('\n'));
   const what = [
     ...(sessions.length > 0
-      ? [`${counted(own.fresh, 'set')} on ${counted(sessions.length, 'day')}`]
+      ? [`${howMany(own.fresh, 'set')} on ${howMany(sessions.length, 'day')}`]
       : []),
-    ...(weighIns.length > 0 ? [counted(weighIns.length, 'weigh-in')] : []),
+    ...(weighIns.length > 0 ? [howMany(weighIns.length, 'weigh-in')] : []),
   ].join(' and ');
   const knownText = [
     stillThere > 0
-      ? ` ${counted(stillThere, 'set')} of it ${stillThere === 1 ? 'is' : 'are'} here already.`
+      ? ` ${howMany(stillThere, 'set')} of it ${stillThere === 1 ? 'is' : 'are'} here already.`
       : '',
     back > 0
-      ? ` ${counted(back, 'set')} of it ${back === 1 ? 'was' : 'were'} taken back: "holdfast amend ${by} --restore" brings ${back === 1 ? 'it' : 'them'} back.`
+      ? ` ${howMany(back, 'set')} of it ${back === 1 ? 'was' : 'were'} taken back: "holdfast amend ${by} --restore" brings ${back === 1 ? 'it' : 'them'} back.`
       : '',
   ].join('');
   if (what === '') return answer(`Nothing is new.${knownText}`, false, null);
@@ -125,13 +126,9 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
   return isStopped ? 130 : 0;
 }
 
-const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
-
 async function mayTake(call: Call, question: string): Promise<boolean> {
-  const { options, ports, global } = call;
-  if (options.take === true) return true;
-  if (global.json || ports.stdin.isTTY !== true || ports.stdout.isTTY !== true) return false;
-  return askYesNo(call, question, 'no');
+  if (call.options.take === true) return true;
+  return isAttended(call) && askYesNo(call, question, 'no');
 }
 
 /** Null where it cannot be read: then the table gives the ranges itself. */
@@ -245,7 +242,7 @@ function shownTable(table: OwnTable, isUnitGuessed: boolean, width: number): str
           `--lift "${safeText(unknown[0].name)}=KEY" says which lift it is; "holdfast lifts" finds keys.`,
         )
       : []),
-    ...(warmUps > 0 ? said(`Left out as warm-ups: ${counted(warmUps, 'line')}.`) : []),
+    ...(warmUps > 0 ? said(`Left out as warm-ups: ${howMany(warmUps, 'line')}.`) : []),
     ...unplacedText(unplaced).flatMap(said),
   ];
 }

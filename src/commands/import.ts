@@ -7,6 +7,7 @@ import { importCsv, isExportedCsv } from '../report/import-csv.ts';
 import { importJson, waistKey, weighInKey } from '../report/import-json.ts';
 import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
+import { howMany } from '../text/words.ts';
 import type { Call, Run } from './call.ts';
 import { doubtfulOf, doubtText } from './import-doubts.ts';
 import { importOwn } from './import-own.ts';
@@ -101,7 +102,7 @@ function eventsOf(text: string, lifter: Lifter, takesDoubtful: boolean): Found {
   );
   return {
     said: [
-      `${added} ${added === 1 ? 'event' : 'events'} added, ${found.known} were here already.`,
+      `${howMany(added, 'event')} added, ${found.known} were here already.`,
       ...(found.unread > 0
         ? [`${found.unread} were not understood and left out: a newer version wrote them.`]
         : []),

@@ -84,6 +84,12 @@ function withFields(fields: Readonly<Record<string, Shape>>): Shape {
     shapes.every((shape, at) => shape((value as Record<string, unknown>)[names[at] as string]));
 }
 
+/** An object with this under each of its names, whatever they are. */
+function eachOf(shape: Shape): Shape {
+  return (value) =>
+    typeof value === 'object' && value !== null && Object.values(value).every(shape);
+}
+
 const rest = withFields({ from: seconds, to: seconds });
 
 const fact: Shape = (value) =>
@@ -96,10 +102,7 @@ const fact: Shape = (value) =>
 /** A text that looks like a day is told as one. */
 const isNoBadDay = (value: string): boolean => !/^\d{4}-\d\d-\d\d$/.test(value) || day(value);
 
-const facts: Shape = (value) =>
-  typeof value === 'object' && value !== null && Object.values(value).every(fact);
-
-const reason = withFields({ rule: text, facts });
+const reason = withFields({ rule: text, facts: eachOf(fact) });
 
 /** What every fold relies on in a prescribed exercise. */
 const exerciseShape = withFields({
@@ -108,7 +111,8 @@ const exerciseShape = withFields({
   loading: oneOf(...LOADINGS),
   kind: oneOf('compound', 'isolation'),
   pattern: oneOf(...PATTERNS),
-  trains: withFields({}),
+  // Shares of a muscle: 1 trained directly, 0.5 along.
+  trains: eachOf(between(0, 1)),
   perSide: yesOrNo,
   counts: oneOf('reps', 'seconds'),
   hands: (value) => value === 1 || value === 2,

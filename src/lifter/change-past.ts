@@ -13,7 +13,7 @@ import { dateOf } from '../session/results.ts';
 import type { DoneSet, SessionState } from '../session/state.ts';
 import { dayWords } from '../text/day-words.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
-import { andText } from '../text/words.ts';
+import { andText, howMany } from '../text/words.ts';
 import { type Length, lengthText, tapeOf } from '../training/length.ts';
 import type { Joint } from '../training/lift.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
@@ -213,7 +213,7 @@ export function recordWords(record: Recorded, unit: Unit): RecordWords {
       const sets = setsDone(session).length;
       return {
         what: `Session of ${dayWords(dateOf(session))}`,
-        says: `${program}, day ${day}, ${sets} ${sets === 1 ? 'set' : 'sets'}`,
+        says: `${program}, day ${day}, ${howMany(sets, 'set')}`,
       };
     }
     case 'set': {

@@ -4,6 +4,7 @@ import type { CutPlan } from '../cut/plan.ts';
 import { type RateOfLoss, rateErrorText } from '../cut/rate-of-loss.ts';
 import type { Review } from '../cut/review.ts';
 import { dayAndMonth } from '../text/day-words.ts';
+import { howMany } from '../text/words.ts';
 import { type Length, type LengthUnit, lengthText, tapeOf } from '../training/length.ts';
 import { type Mass, massNumber, massText, minus, type Unit } from '../training/mass.ts';
 
@@ -85,7 +86,7 @@ export function goalFigures(
     const when = late
       ? `${dayAndYear(early)} to ${dayAndYear(late)}`
       : `${dayAndYear(early)} or later`;
-    const pauses = breaks === 0 ? '' : `, ${breaks} ${breaks === 1 ? 'pause' : 'pauses'} with it`;
+    const pauses = breaks === 0 ? '' : `, ${howMany(breaks, 'pause')} with it`;
     figures.push({
       name: `Goal ${massText(goal.mass, unit, 1)}`,
       value: when,

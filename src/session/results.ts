@@ -74,11 +74,12 @@ function isFinished(work: LiftWork): boolean {
 /** The session as progression and the calendar count it. It ends with its last set. */
 export function sessionDoneOf(state: SessionState): SessionDone {
   const { session, prescription, openedAt, lastDown, stage } = state;
+  const { at: endedAt } = lastDown ?? { at: openedAt };
   const finished = stage.kind === 'closed' && stage.how === 'finished';
   return {
     session,
     start: openedAt.wall,
-    end: openedAt.wall + (lastDown ? elapsedMs(openedAt, lastDown.at) : 0),
+    end: openedAt.wall + elapsedMs(openedAt, endedAt),
     date: dateOf(state),
     program: prescription.program,
     day: prescription.day,

@@ -1,8 +1,9 @@
 /** `side-delts` as it reads in a sentence. */
 export const keyWords = (key: string): string => key.replaceAll('-', ' ');
 
-/** `1 set`, `3 sets`, `8.5 sets`. */
-export const setsText = (count: number): string => `${count} ${count === 1 ? 'set' : 'sets'}`;
+/** `1 set`, `3 sets`, `8.5 sets`: `one` is what one is called. */
+export const howMany = (count: number, one: string): string =>
+  `${count} ${one}${count === 1 ? '' : 's'}`;
 
 /** `a`, `a and b`, `a, b and c`. */
 export const andText = (words: readonly string[]): string =>

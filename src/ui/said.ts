@@ -1,6 +1,7 @@
 import type { SessionCommand } from '../session/command.ts';
 import { nextSet, partnersOf, plannedSets } from '../session/next-set.ts';
 import type { SessionState } from '../session/state.ts';
+import { howMany } from '../text/words.ts';
 import { loadText, shortText } from './words.ts';
 
 /**
@@ -24,7 +25,7 @@ function wordsOf(command: SessionCommand, session: SessionState): string | null 
     case 'skip-set':
       if (place?.role === 'warm-up') {
         const left = (here?.prescribed.warmUp.length ?? 0) - (here?.warmUpsDone ?? 0);
-        return left === 1 ? '1 warm-up left out.' : `${left} warm-ups left out.`;
+        return `${howMany(left, 'warm-up')} left out.`;
       }
       if (place?.role === 'mini') return 'Cluster ended.';
       if (place?.role === 'lead') return `${named(place.exercise)} left out.`;

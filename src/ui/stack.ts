@@ -5,7 +5,7 @@ export interface Block {
   readonly lines: readonly Line[];
   /** Blank lines wanted above it. */
   readonly above: number;
-  /** The highest goes first when room is short; 0 always stays. */
+  /** The lower, the sooner there is room for it; 0 always stays. */
   readonly spare: number;
 }
 
@@ -20,25 +20,19 @@ export const block = (lines: readonly Line[], spare = 0, above = 0): Block => ({
 
 /**
  * Exactly `rows` lines: `top` from above, `bottom` at the foot, with the room that is left between
- * them. Nice blocks go first, then blank lines, then whole blocks by their `spare`; one that went and
- * for which there is room after all comes back.
+ * them. The blocks that always stay come first, then each other one for which there is room, by its
+ * `spare`; nice ones only where every blank line has room, too.
  */
 export function stacked(top: readonly Block[], bottom: readonly Block[], rows: number): Line[] {
   const all = [...top, ...bottom].filter(({ lines }) => lines.length > 0);
-  let kept = all;
   const height = (blocks: readonly Block[]) =>
     blocks.reduce((sum, one) => sum + one.lines.length, 0);
   const airy = (blocks: readonly Block[]) =>
     blocks.reduce((sum, one) => sum + one.lines.length + one.above, 0);
-  for (;;) {
-    const goes = kept.reduce((most, one) => (one.spare >= most.spare ? one : most));
-    // What is only nice to have is not worth a screen without air.
-    const tooHigh = goes.spare >= NICE ? airy(kept) > rows : height(kept) > rows;
-    if (!tooHigh || goes.spare === 0) break;
-    kept = kept.filter((one) => one !== goes);
-  }
+  let kept = all.filter(({ spare }) => spare === 0);
   for (const one of all.toSorted((a, b) => a.spare - b.spare)) {
     const more = all.filter((each) => each === one || kept.includes(each));
+    // What is only nice to have is not worth a screen without air.
     const fits = one.spare >= NICE ? airy(more) <= rows : height(more) <= rows;
     if (fits) kept = more;
   }

@@ -4,6 +4,7 @@ import { countsWords, loadWords } from '../progression/set-words.ts';
 import type { SetNumbers, SetPlace } from '../session/events.ts';
 import type { DoneSet } from '../session/state.ts';
 import { clockText } from '../text/durations.ts';
+import { howMany } from '../text/words.ts';
 import { BASIS } from '../training/lift.ts';
 import { type Mass, massNumber, type Unit } from '../training/mass.ts';
 
@@ -33,9 +34,7 @@ export function loadDigits(load: Mass, exercise: DoneExercise, unit: Unit): stri
 
 /** `6 reps`, `1 rep`, `45 seconds`. */
 export const countText = (count: number, exercise: DoneExercise): string =>
-  exercise.counts === 'seconds'
-    ? `${count} ${count === 1 ? 'second' : 'seconds'}`
-    : `${count} ${count === 1 ? 'rep' : 'reps'}`;
+  exercise.counts === 'seconds' ? howMany(count, 'second') : howMany(count, 'rep');
 
 /** `6 reps, 2 in reserve`. */
 export function numbersText(numbers: SetNumbers, exercise: DoneExercise): string {

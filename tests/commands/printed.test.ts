@@ -40,7 +40,7 @@ const READING: Readonly<Record<string, readonly string[]>> = {
     '--load 100 --reps 5 --reserve 2',
     '--load 225lb --reps 12',
     '--load 60 --reps 20',
-    '--load 100 --reps 1 --json',
+    '--load 100 --reps 3 --reserve 2 --json',
     '--load 100 --reps 31',
     '--load 100 --reps 5 --reserve 11',
     '--reps 5',
@@ -50,7 +50,7 @@ const READING: Readonly<Record<string, readonly string[]>> = {
   settings: ['', 'bell', 'bell perhaps', 'nothing yes', '--json'],
   rehearse: [
     '--weeks 1 --draws 2 --seed 5',
-    '--weeks 2 --draws 1 --lifter lean --loss 1.2 --minutes 30',
+    '--weeks 12 --draws 1 --lifter lean --loss 1.2 --minutes 30',
     '--weeks 2 --draws 2 --compare 0.4 1',
     '--weeks 0',
     '--loss 9',
@@ -119,6 +119,12 @@ const KEEPING: Readonly<Record<string, readonly string[]>> = {
     'gear --defaults lb --sure',
   ],
   'own-settings': ['settings bell no', 'settings taps yes', 'settings theme dark', 'settings'],
+  'own-draft': [
+    'draft --days 3 --minutes 45 --kit dumbbells --unit lb --name "Mine"',
+    'draft --days 3 --minutes 45 --kit dumbbells --unit lb --name "Mine"',
+    'draft --days 2 --kit 1 --unit stone',
+    'draft --days 2 --kit 1 --name " "',
+  ],
   'own-table': [
     'import table.csv --dry-run',
     'import table.csv --take',

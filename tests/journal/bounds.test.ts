@@ -113,6 +113,14 @@ test.each([
 const note = { type: 'note-written', exercise: null };
 const kit = { type: 'kit-kept', gear: null };
 
+test('an id is that of a file, and a number in it', () => {
+  const withId = (id: unknown) => isRead({ ...set, id });
+  expect(['file:0', 'f:123'].map(withId)).toEqual([true, true]);
+  expect(['file', 'file:', ':1', 'file:one', 'a:1:2', 7, null].map(withId)).toEqual(
+    Array(7).fill(false),
+  );
+});
+
 test('a day is one of the calendar, and a name is not empty', () => {
   const on = (day: unknown) => isRead({ type: 'weighed', mass: 1, on: day });
   expect(['1900-01-01', '2028-02-29', '2199-12-31'].map(on)).toEqual([true, true, true]);

@@ -57,6 +57,15 @@ test('the same line is read the same whatever the order of its keys', () => {
   }
 });
 
+test('an empty line, also the first of a file, costs no other', () => {
+  for (const at of [0, 1, 30]) {
+    const withEmpty = lines.map(text).toSpliced(at, 0, '\n').join('');
+    const { lines: read, tail } = decodeFile(bytes(withEmpty), crc32);
+    expect(read.filter(({ kind }) => kind === 'event')).toHaveLength(60);
+    expect(tail).toBe(0);
+  }
+});
+
 test('a carriage return before the newline, from a checkout, is ignored', () => {
   const { lines: read, tail } = decodeFile(bytes(text(file).replaceAll('\n', '\r\n')), crc32);
   expect(read).toEqual(events.map((event) => ({ kind: 'event', event })));

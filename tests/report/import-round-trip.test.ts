@@ -57,6 +57,19 @@ describe('a history that went out as sets and came back', () => {
     );
   });
 
+  it('comes back the same whatever order its rows were brought into', () => {
+    const { past } = madeCut();
+    const [head = '', ...rows] = setsCsv(past, 'kg').trimEnd().split('\r\n');
+    const turned = [head, ...rows.toReversed()].join('\r\n');
+    const sorted = [head, ...rows.toSorted()].join('\r\n');
+    const whole = folded([head, ...rows].join('\r\n'));
+    const bySession = (text: string) =>
+      folded(text).toSorted((a, b) => a.done.session.localeCompare(b.done.session));
+    const same = whole.toSorted((a, b) => a.done.session.localeCompare(b.done.session));
+    expect(bySession(turned)).toEqual(same);
+    expect(bySession(sorted)).toEqual(same);
+  });
+
   it('keeps what was cut short, added, painful or light', () => {
     const odd = [
       inPairAndFailed(

@@ -133,6 +133,22 @@ describe('a plot in the terminal', () => {
     );
   });
 
+  it('says each label in whole, with a blank between two and a tick for each', () => {
+    const span = fc.integer({ min: 3, max: 300 });
+    const width = fc.integer({ min: 16, max: 120 });
+    fc.assert(
+      fc.property(span, width, (to, columns) => {
+        const points = [0, to].map((x) => [x, x] as const);
+        const every = Array.from({ length: to + 1 }, (_, at) => ({ at, label: `d${at}` }));
+        const plot: Plot = { lines: [{ as: 'dots', points }], bands: [], xTicks: () => every };
+        const lines = drawPlot(plot, { width: columns, height: 6, glyphs: 'braille' });
+        const said = (lines.at(-1) ?? '').trim().split(/ +/);
+        expect(every.map(({ label }) => label)).toEqual(expect.arrayContaining(said));
+        expect([...(lines.at(-2) ?? '')].filter((sign) => sign === '┬')).toHaveLength(said.length);
+      }),
+    );
+  });
+
   it('keeps to the asked size, and to plain ASCII where that is asked, whatever the data', () => {
     const value = fc.double({ min: -1e6, max: 1e6, noNaN: true });
     const points = fc.array(fc.tuple(fc.integer({ min: 0, max: 40_000 }), value), {

@@ -143,6 +143,16 @@ describe('on the spot', () => {
     expect(played.refusal({ do: 'part-pair', exercise: 1 })).toContain('no other');
   });
 
+  test('who is left alone by it alternates with no other any more', () => {
+    const { pair: _, ...alone } = press;
+    const raise = straight({ name: 'Calf raise', track: 'calf', kind: 'isolation', pair: 'b' });
+    const played = day(alone, { ...curl, pair: 'b' }, raise);
+    expect(played.state().pairs).toEqual([[1, 2]]);
+    played.send({ do: 'pair', exercise: 1 });
+    expect(played.state().pairs).toEqual([[0, 1]]);
+    expect(played.refusal({ do: 'part-pair', exercise: 2 })).toContain('no other');
+  });
+
   test('the one that was chosen goes first, then they alternate', () => {
     const played = day(press, row).send({ do: 'choose-exercise', exercise: 1 });
     const order = [nextOf(played)];

@@ -41,6 +41,15 @@ test('a rest is made longer and shorter, never below nothing, and the next one i
   expect(session.refusal({ do: 'change-rest', by: 0 })).toContain('whole seconds');
 });
 
+test('a rest is shortened to nothing, and then no further', () => {
+  const session = resting().send({ do: 'change-rest', by: -179 });
+  expect(session.stage()).toMatchObject({ running: { rest: { from: 1 } } });
+  expect(session.send({ do: 'change-rest', by: -30 }).stage()).toMatchObject({
+    running: { rest: { from: 0 } },
+  });
+  expect(session.refusal({ do: 'change-rest', by: -1 })).toContain('as short as it can be');
+});
+
 describe('a pause', () => {
   test('stands outside the rest, and every clock stands still in it', () => {
     const session = resting().wait(60).send('pause').wait(600);

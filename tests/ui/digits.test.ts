@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { NARROW, WIDE } from '../../src/ui/digit-shapes.ts';
+import { NARROW, SIGNS, WIDE } from '../../src/ui/digit-shapes.ts';
 import { blockDigits, dotsOf } from '../../src/ui/digits.ts';
 
 const FONTS = [
@@ -15,6 +15,14 @@ describe.each(FONTS)('%s digits', (_, shapes, tall) => {
   it('are all of one size', () => {
     const sizes = [...'0123456789'].map((digit) => dots(digit).length);
     expect(new Set(sizes).size).toBe(1);
+  });
+
+  it('are as high as their size, and so are the signs between them', () => {
+    const all = Object.entries({ ...shapes, ...SIGNS });
+    for (const [letter, shape] of all) {
+      const rows = shape.reduce((sum, [, low, high]) => sum + (tall ? high : low), 0);
+      expect(rows, letter).toBe(tall ? 14 : 10);
+    }
   });
 
   it('differ clearly in every pair: by a tenth of their dots at least', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LEAN_SPRING } from './lean-spring.ts';
+import { keysLeadTo } from './led-to.ts';
 import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
 
 const SIZES = [
@@ -61,10 +62,12 @@ const SCENES: Readonly<Record<string, (player: Player) => Player>> = {
   summary: (player) => player.atFirstSet().keys('  ').wait(190).keys(' 5 f<down> '),
 };
 
-it.each(Object.entries(SCENES))('%s by finger and by ear', async (scene, play) => {
+it.each(Object.entries(SCENES))('%s by finger, by ear and by key', async (scene, play) => {
   const finger = play(new Player(PHONE, { settings: { taps: true } })).screen();
-  const said = play(new Player()).spoken().join('\n');
-  await expect(`${finger}\n\n${said}\n`).toMatchFileSnapshot(`frames/told/${scene}.txt`);
+  const player = play(new Player());
+  const said = player.spoken().join('\n');
+  const keys = keysLeadTo(player).join('\n');
+  await expect(`${finger}\n\n${said}\n\n${keys}\n`).toMatchFileSnapshot(`frames/told/${scene}.txt`);
 });
 
 describe.each(SIZES)('at %s', (name, size) => {

@@ -1,6 +1,6 @@
 import { chmodSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { LEAN_SPRING } from './lean-spring.ts';
 import { Player, WIDE } from './player.ts';
 import { demoScene, GEAR, type Scene, scene } from './scene.ts';
@@ -167,6 +167,25 @@ describe.each([
     expect(at.left).toEqual([]);
   });
 });
+
+test.each([
+  ['as it was', (text: string) => text],
+  ['unreadable', () => 'name: ['],
+  ['without the day', (text: string) => text.replace('- name: A', '- name: Other')],
+  ['without its lifts', (text: string) => text.replace(/lift: back-squat/g, 'lift: front-squat')],
+])(
+  'what comes next time is said of every lift of a session, its program file by then %s',
+  (_, made) => {
+    const over = scene();
+    const at = player(over).keys('   ');
+    writeFileSync(over.program, made(LEAN_SPRING));
+    at.keys('f<down> ');
+    const { next } = over.coach.review();
+    const lifts = over.session().exercises.map(({ prescribed }) => prescribed.name);
+    expect(next.map(({ name }) => name)).toEqual(lifts);
+    for (const { plan, why } of next) expect([plan, why]).not.toContain('');
+  },
+);
 
 describe('the program screen', () => {
   it('takes changes back, one after the other', () => {

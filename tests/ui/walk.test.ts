@@ -1,4 +1,5 @@
 import { beforeAll, expect, it, vi } from 'vitest';
+import { keysLeadTo } from './led-to.ts';
 import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
 import { demoScene, type Scene } from './scene.ts';
 
@@ -6,7 +7,7 @@ vi.setConfig({ testTimeout: 60_000 });
 
 /**
  * Every screen over twelve lived weeks, kept as text in `frames/walk/`: at three sizes, with boxes for
- * taps, and as a screen reader says it. From the preview by keys; what is typed is not taken.
+ * taps, as a screen reader says it, and what each of its keys leads to. From the preview by keys; what is typed is not taken.
  */
 const WALKS: Readonly<Record<string, string>> = {
   preview: '',
@@ -86,6 +87,8 @@ it.each(Object.entries(WALKS))('%s', async (name, keys) => {
     ? [demoScene(), demoScene({ settings: { taps: true } })]
     : [over, byFinger];
   const at = new Player(LAPTOP, { over: own }).keys(keys);
+  // Before it is drawn at other sizes: a key moves by what is seen.
+  const leadTo = keysLeadTo(at);
   const pictures = SIZES.map(([size, { columns, rows }]) => {
     at.store.resize({ columns, rows });
     return `At ${size}\n\n${at.screen()}`;
@@ -95,6 +98,7 @@ it.each(Object.entries(WALKS))('%s', async (name, keys) => {
     ...pictures,
     `By taps at 34 × 16\n\n${finger.screen()}`,
     `Said\n\n${at.spoken().join('\n')}`,
+    `What its keys lead to\n\n${leadTo.join('\n')}`,
   ];
   await expect(`${told.join('\n\n')}\n`).toMatchFileSnapshot(`frames/walk/${name}.txt`);
 });

@@ -15,8 +15,8 @@ export interface MuscleFigures {
   readonly directDays: number;
 }
 
-export interface DayFigures {
-  readonly name: string;
+/** A day of the program, and what it comes to. */
+export interface DayFigures extends Day {
   readonly minutes: number;
   /** Work sets, the mini-sets of clusters among them. */
   readonly sets: number;
@@ -65,7 +65,7 @@ function dayFigures(day: Day, { restBetween }: Program): DayFigures {
   const clocked = clockedDay(day);
   const seconds = sessionSeconds(clocked, 1, (restBetween.from + restBetween.to) / 2);
   return {
-    name: day.name,
+    ...day,
     minutes: Math.round(seconds / 60),
     sets: clocked.reduce((sum, { sets }) => sum + sets.length, 0),
   };

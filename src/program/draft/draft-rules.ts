@@ -1,5 +1,5 @@
 import { durationRangeText } from '../../text/durations.ts';
-import { keyWords, setsText } from '../../text/words.ts';
+import { howMany, keyWords } from '../../text/words.ts';
 import { type Mass, massText } from '../../training/mass.ts';
 import type { Facts, Reason, Rule, Standing } from '../../training/rule.ts';
 
@@ -51,7 +51,7 @@ export const DRAFT_RULES: readonly Rule[] = [
   ours(
     'draft-focus',
     ({ muscle, sets, days }) =>
-      `${title(muscle)}, to bring up: ${setsText(Number(sets))} a week on ${days} days.`,
+      `${title(muscle)}, to bring up: ${howMany(Number(sets), 'set')} a week on ${days} days.`,
   ),
   ours(
     'draft-clusters',

@@ -3,6 +3,7 @@ import { isCluster, openSets, plannedSets } from '../../session/next-set.ts';
 import { setsCountedIn } from '../../session/results.ts';
 import type { ExerciseState, SessionState } from '../../session/state.ts';
 import { rangeText } from '../../text/durations.ts';
+import { howMany } from '../../text/words.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
 import type { Model } from '../model.ts';
@@ -57,7 +58,7 @@ function allDone(session: SessionState, { now, size }: Model): Headline {
     title: 'Every set is done',
     // The sets that are confirmed by the next key have to be in sight.
     digits: size.rows < 24 && openSets(session).length > 0 ? '' : String(done),
-    caption: [`${done} ${done === 1 ? 'set' : 'sets'} in ${minutes} min`],
+    caption: [`${howMany(done, 'set')} in ${minutes} min`],
   };
 }
 

@@ -27,9 +27,9 @@ function all({ screen, coach }: Seen<DraftedScreen>, columns: number): Line[] {
   return [
     spread([span(program.name, 'strong')], [span(`${longest} of ${answers.minutes} min`)], columns),
     ...volumeLines(drafted, columns),
-    ...program.days.flatMap(({ name, exercises }, index) => [
+    ...figures.days.flatMap(({ name, exercises, minutes }) => [
       BLANK,
-      spread([span(name, 'strong')], [span(`${figures.days[index]?.minutes ?? 0} min`)], columns),
+      spread([span(name, 'strong')], [span(`${minutes} min`)], columns),
       ...exercises.map((exercise) => indented(doneLine(exercise, columns - 2), 2)),
     ]),
     ...told('Given up, and why', givenUp),

@@ -1,5 +1,6 @@
 import { openWords } from '../../lifter/run-session.ts';
 import type { SessionCommand } from '../../session/command.ts';
+import { howMany } from '../../text/words.ts';
 import { asPlannedTexts, confirming } from '../as-planned.ts';
 import { setsPutDown } from '../entry.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
@@ -50,7 +51,7 @@ function discardList({ model: { session }, screen }: Seen<Discard>): ChoiceList 
     words:
       sets === 0
         ? 'Nothing was done in it yet.'
-        : `${sets} ${sets === 1 ? 'set' : 'sets'} would not count, and no key brings them back.`,
+        : `${howMany(sets, 'set')} would not count, and no key brings them back.`,
     choices: [
       { label: 'Keep it', effects: [], to: screen.back },
       {

@@ -2,6 +2,7 @@ import type { PastSession } from '../../lifter/look-back.ts';
 import { countsText, e1rmPlot, loadsText, plotSays } from '../../report/history-text.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { safeText } from '../../text/safe-text.ts';
+import { howMany } from '../../text/words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import { BLANK, type Line, line, textOf } from '../line.ts';
 import { type Choice, type ChoiceList, listLines, listScreen, paging } from '../list.ts';
@@ -44,7 +45,7 @@ function liftList({ screen, coach }: Seen<LiftsScreen>): ChoiceList {
     title: query === '' ? 'History' : `History: ${safeText(query)}`,
     words: lifts.length > 0 ? null : NOTHING[query === '' ? 'yet' : 'found'],
     choices: lifts.map(({ name, sessions, last, best }): Choice => {
-      const count = `${sessions} ${sessions === 1 ? 'session' : 'sessions'}`;
+      const count = howMany(sessions, 'session');
       // So that what stands behind the names can be read down the list.
       const blank = ' '.repeat(wide - name.length);
       const facts = joined([count, `last ${shortDayWords(last.toString())}`, bestText(best, unit)]);

@@ -3,7 +3,7 @@ import type { Today } from '../../lifter/prepare.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import { inTurnWords } from '../../session/pairs.ts';
 import { shortDayWords } from '../../text/day-words.ts';
-import { andText } from '../../text/words.ts';
+import { andText, howMany } from '../../text/words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { markedTexts, moving } from '../list.ts';
@@ -88,7 +88,7 @@ function findingsText({ editor }: Coach, columns: number): string | null {
   const open = editor.findings().filter(({ accepted }) => accepted === null);
   const errors = open.filter(({ severity }) => severity === 'error').length;
   if (open.length === 0) return null;
-  const count = open.length === 1 ? '1 finding' : `${open.length} findings`;
+  const count = howMany(open.length, 'finding');
   if (columns < NARROW) return errors > 0 ? `${count}, ${errors} stop it: f` : `${count}: f`;
   return errors > 0
     ? `The check has ${count}, ${errors} of them an error that stops the session: f shows them.`

@@ -4,6 +4,7 @@ import { setsCountedIn } from '../../session/results.ts';
 import { stageNow } from '../../session/stage-now.ts';
 import type { ExerciseState, SessionState } from '../../session/state.ts';
 import { columnsOf } from '../../text/columns.ts';
+import { howMany } from '../../text/words.ts';
 import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
@@ -64,7 +65,7 @@ function topLine({ session, now }: Model, phase: Phase, columns: number): Line {
   if (!session) return [];
   const { prescription } = session;
   const left = setsLeft(session);
-  const facts = `${left} ${left === 1 ? 'set' : 'sets'} left · ${minutesText(elapsedMs(session.openedAt, now))} in`;
+  const facts = `${howMany(left, 'set')} left · ${minutesText(elapsedMs(session.openedAt, now))} in`;
   const name =
     columns >= 60 ? `${prescription.program} · ${prescription.day}  ` : `${prescription.day}  `;
   const marks = sessionLine(

@@ -2,7 +2,7 @@ import type { Sheet } from '../../lifter/change-program.ts';
 import { doneShortText, doneText } from '../../program/done-text.ts';
 import type { Exercise } from '../../program/program.ts';
 import { safeText } from '../../text/safe-text.ts';
-import { keyWords } from '../../text/words.ts';
+import { howMany, keyWords } from '../../text/words.ts';
 import { BLANK, type Line, line, paragraph, span, spread, widthOf } from '../line.ts';
 import type { SheetScreen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
@@ -26,12 +26,12 @@ export function sheetLines({ sheet, chosen }: SheetScreen, columns: number, rows
 
 function headLines(sheet: Sheet, columns: number): Line[] {
   const open = sheet.findings.filter(({ accepted }) => accepted === null).length;
-  const found = open === 1 ? '1 finding' : `${open} findings`;
+  const found = howMany(open, 'finding');
   const state = sheet.text === sheet.before ? found : `${found} · not saved`;
   return [spread([span(safeText(sheet.program.name), 'strong')], [span(state)], columns), BLANK];
 }
 
-function dayLines({ program, figures }: Sheet, chosen: number, columns: number) {
+function dayLines({ figures }: Sheet, chosen: number, columns: number) {
   const lines: Line[] = [];
   let at = 0;
   let row = 0;
@@ -40,9 +40,8 @@ function dayLines({ program, figures }: Sheet, chosen: number, columns: number) 
     lines.push(one(row === chosen ? '▸ ' : '  '));
     row += 1;
   };
-  for (const [index, { name, exercises }] of program.days.entries()) {
-    if (index > 0) lines.push(BLANK);
-    const { minutes = 0 } = figures.days[index] ?? {};
+  for (const { name, exercises, minutes } of figures.days) {
+    if (lines.length > 0) lines.push(BLANK);
     push((mark) =>
       spread(
         [span(mark, 'drawn'), span(safeText(name), 'strong')],

@@ -1,4 +1,4 @@
-import { andText, keyWords, setsText } from '../../../text/words.ts';
+import { andText, howMany, keyWords } from '../../../text/words.ts';
 import type { Muscle } from '../../../training/lift.ts';
 import { CHECK_LIMITS } from '../check-limits.ts';
 import type { Checked, CheckRule, Found } from '../check-rule.ts';
@@ -49,7 +49,7 @@ export const VOLUME_RULES = [
     standing: 'printed',
     source: 'at least two days: Schoenfeld 2016; ACSM 2026',
     sentence: ({ muscle, days }) =>
-      `Work for the ${keyWords(String(muscle))} comes on ${days} ${days === 1 ? 'day' : 'days'} a week; on two days the same work does more.`,
+      `Work for the ${keyWords(String(muscle))} comes on ${howMany(Number(days), 'day')} a week; on two days the same work does more.`,
     find: (checked) =>
       muscles(checked, ({ days, directDays }) => directDays > 0 && days < CHECK_LIMITS.fewDays).map(
         (figures) => ({
@@ -149,7 +149,7 @@ export const VOLUME_RULES = [
   },
 ] as const satisfies readonly CheckRule[];
 
-const hardSets = (count: unknown): string => `${count} hard ${count === 1 ? 'set' : 'sets'}`;
+const hardSets = (count: unknown): string => howMany(Number(count), 'hard set');
 
 const EXAMPLES: Readonly<Partial<Record<Muscle, string>>> = {
   'side-delts': 'dumbbell-side-raise',
@@ -204,8 +204,8 @@ function addSets(checked: Checked, { muscle, hardSets }: MuscleFigures): string 
     ({ exercise }) => exercise.style === 'straight' && exercise.lift.trains[muscle] === 1,
   );
   return straight
-    ? `Add ${setsText(missing)}, to ${straight.exercise.lift.name} on day ${straight.day} or of another lift for the ${keyWords(muscle)}.`
-    : `Add ${setsText(missing)} of a lift that trains the ${keyWords(muscle)} directly.`;
+    ? `Add ${howMany(missing, 'set')}, to ${straight.exercise.lift.name} on day ${straight.day} or of another lift for the ${keyWords(muscle)}.`
+    : `Add ${howMany(missing, 'set')} of a lift that trains the ${keyWords(muscle)} directly.`;
 }
 
 function takeSets(checked: Checked, { muscle, hardSets }: MuscleFigures): string {
@@ -215,5 +215,5 @@ function takeSets(checked: Checked, { muscle, hardSets }: MuscleFigures): string
     .filter(({ exercise }) => exercise.lift.trains[muscle] === 1)
     .map(({ exercise }) => exercise.lift.name);
   const from = [...new Set(names)].slice(0, 3).join(', ');
-  return `Take ${setsText(spare)} off${from ? `, from ${from}` : ''}.`;
+  return `Take ${howMany(spare, 'set')} off${from ? `, from ${from}` : ''}.`;
 }

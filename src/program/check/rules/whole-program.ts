@@ -53,9 +53,9 @@ export const WHOLE_PROGRAM_RULES = [
     find: ({ figures, program }) =>
       figures.days
         .filter(({ minutes }) => minutes > CHECK_LIMITS.longSession[program.aim])
-        .map(({ name, minutes }) => ({
+        .map(({ name, minutes, place }) => ({
           severity: 'advice',
-          place: program.days.find((day) => day.name === name)?.place ?? null,
+          place,
           facts: { day: name, minutes },
           fix: 'Move an exercise to another day, or do isolation as clusters.',
         })),
