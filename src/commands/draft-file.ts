@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
-import { programFileName } from '../lifter/new-program.ts';
+import { programFileName } from '../lifter/drafting.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { programsFolder } from '../lifter/program-choice.ts';
 import type { Before } from '../program/draft/wishes.ts';

@@ -1,6 +1,5 @@
-import { adviceOn, recentBests } from '../lifter/drafting.ts';
+import { adviceOn, DRAFT_NAMES, recentBests, writeNewProgram } from '../lifter/drafting.ts';
 import { keepGear } from '../lifter/gear.ts';
-import { DRAFT_NAMES, writeNewProgram } from '../lifter/new-program.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { toRemember } from '../lifter/program-choice.ts';
 import { reasonWords } from '../lifter/rules.ts';

@@ -1,5 +1,5 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { copyFileSync, existsSync, mkdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import type { Temporal } from 'temporal-polyfill';
 import { pauseOn } from '../cut/aim-in-force.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
@@ -7,11 +7,12 @@ import { type ProgramFigures, programFigures } from '../program/check/figures.ts
 import { type Draft, draftProgram } from '../program/draft/draft-program.ts';
 import type { Best, Wishes } from '../program/draft/wishes.ts';
 import type { Program } from '../program/program.ts';
+import { writeWholeFile } from '../program/write-file.ts';
 import type { Past } from '../progression/past.ts';
 import type { Answers } from '../settings/answers-schema.ts';
+import { diskSentence } from '../text/disk-words.ts';
 import { lastOf } from '../text/once.ts';
-import type { Problem } from '../text/problem.ts';
-import { orProblem } from '../text/problem.ts';
+import { orProblem, type Problem, Refusal } from '../text/problem.ts';
 import { keyWords } from '../text/words.ts';
 import { countedReserve } from '../training/effort.ts';
 import type { Gear } from '../training/gear.ts';
@@ -21,9 +22,8 @@ import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { CURVE, oneRepMax } from '../training/strength.ts';
 import { keepGear } from './gear.ts';
-import { DRAFT_NAMES, programFileName, writeNewProgram } from './new-program.ts';
 import type { Lifter } from './open-lifter.ts';
-import type { SettingsKeeper } from './ports.ts';
+import type { Ports, SettingsKeeper } from './ports.ts';
 import { programsFolder, toRemember } from './program-choice.ts';
 import { type FindingWords, findingsOf, reasonWords } from './rules.ts';
 
@@ -224,4 +224,49 @@ export function recentBests(
     }
   }
   return [...bests.values()].map(({ best }) => best);
+}
+
+const SCHEMA = 'program.schema.json';
+
+/** What a drafted program is called where its lifter names it nothing else. */
+export const DRAFT_NAMES: Readonly<Record<Wishes['days'], string>> = {
+  2: 'My two days',
+  3: 'My three days',
+  4: 'My four days',
+};
+
+/** The file that a program of this name lies in, without its folder: `my-three-days.yaml`. */
+export const programFileName = (name: string): string =>
+  `${
+    name
+      .toLowerCase()
+      .normalize('NFKD')
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, '') || 'program'
+  }.yaml`;
+
+/**
+ * Writes a program, and beside it the schema by which editors complete it.
+ * @throws Refusal when it cannot be written; then what lay there is as it was.
+ */
+export function writeNewProgram(
+  path: string,
+  text: string,
+  { clock, shippedPrograms }: Pick<Ports, 'clock' | 'shippedPrograms'>,
+): void {
+  const folder = dirname(path);
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    const schema = join(folder, SCHEMA);
+    const shipped = join(shippedPrograms, SCHEMA);
+    if (!existsSync(schema) && existsSync(shipped)) copyFileSync(shipped, schema);
+  } catch (error) {
+    throw new Refusal({
+      what: `${folder} cannot be written to.`,
+      why: diskSentence(error),
+      fix: 'Mend that, or name another place: "holdfast draft --out FILE".',
+    });
+  }
+  const problem = writeWholeFile(path, text, clock.read().wall.toString(36));
+  if (problem) throw new Refusal(problem);
 }

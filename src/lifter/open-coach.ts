@@ -21,15 +21,13 @@ import { openProgramEditor } from './change-program.ts';
 import type { Choices, Coach } from './coach.ts';
 import { openDrafting } from './drafting.ts';
 import { equipmentAfter, madeUp, nearLoads } from './gear.ts';
-import { programInForce } from './in-force.ts';
 import { openLookBack } from './look-back.ts';
 import type { Lifter } from './open-lifter.ts';
 import type { KeepSettings } from './ports.ts';
-import { todayOf } from './prepare.ts';
+import { programInForce, todayOf } from './prepare.ts';
 import { reasonWords } from './rules.ts';
-import { type LiveSession, openWriter, runSession } from './run-session.ts';
+import { type LiveSession, minutesLeft, openWriter, runSession, shortenTo } from './run-session.ts';
 import { sessionReview } from './session-review.ts';
-import { minutesLeft, shortenTo } from './shorten.ts';
 
 const NONE: SessionState['loaded'] = [];
 

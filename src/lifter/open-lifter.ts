@@ -1,10 +1,16 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
+import type { Temporal } from 'temporal-polyfill';
+import { nodeDevice } from '../journal/disk/device.ts';
+import type { Journal } from '../journal/disk/journal.ts';
+import { openJournal } from '../journal/disk/open-journal.ts';
 import type { History } from '../journal/history.ts';
 import { fileProblemText } from '../program/file-problem.ts';
 import type { Program } from '../program/program.ts';
 import { readProgramFile } from '../program/read-file.ts';
 import type { Circumstances } from '../progression/past.ts';
+import { type Folders, foldersFor } from '../settings/folders.ts';
+import { readSettings, type SettingsRead } from '../settings/read-settings.ts';
 import { lastOf, once } from '../text/once.ts';
 import { type Problem, Refusal } from '../text/problem.ts';
 import { defaultGear } from '../training/default-gear.ts';
@@ -12,8 +18,7 @@ import type { Gear } from '../training/gear.ts';
 import type { Unit } from '../training/mass.ts';
 import { keptProgram } from './kept-program.ts';
 import { kitNamed, kitNow, kitsOf } from './kits.ts';
-import { type LifterFiles, openLifterFiles } from './lifter-files.ts';
-import type { Ports } from './ports.ts';
+import { localDay, type Ports } from './ports.ts';
 import {
   chooseProgram,
   latestOwn,
@@ -30,8 +35,20 @@ export interface AskedFor {
   readonly kit?: string | null;
 }
 
+/** What is kept of the lifter beside the program. */
+interface Kept {
+  readonly ports: Ports;
+  readonly folders: Folders;
+  readonly settings: () => SettingsRead;
+  readonly journal: () => Journal;
+  /** As last set on any device, else as this machine knows it; null where it never was. */
+  readonly knownGear: () => Gear | null;
+  /** The local day; after a journey west over midnight still that of what was done already. */
+  readonly today: () => Temporal.PlainDate;
+}
+
 /** Everything of the lifter's that the program works with, each opened when it is first asked for. */
-export interface Lifter extends LifterFiles {
+export interface Lifter extends Kept {
   /** Path of the program in use. */
   readonly programPath: () => string;
   /** Was a program ever trained by here, or one asked for or taken? */
@@ -63,7 +80,7 @@ export interface Lifter extends LifterFiles {
 }
 
 export function openLifter(ports: Ports, wishes: AskedFor): Lifter {
-  const files = openLifterFiles(ports, wishes);
+  const files = openKept(ports, wishes);
   const { folders, settings, knownGear, today } = files;
   /** Taken in this run: it beats what was asked for at its start. */
   let taken: string | null = null;
@@ -210,4 +227,49 @@ function readOrRefuse(path: string, parse: ReturnType<typeof keptProgram>): Prog
   const read = readProgramFile(path, undefined, parse);
   if (read.ok) return read.program;
   throw new Refusal(...read.problems.map((problem) => ({ what: fileProblemText(problem) })));
+}
+
+/** Those of a day that is among the latest, out of what is in order of time; years before are not looked at. */
+function onDay<T extends { readonly date: Temporal.PlainDate }>(
+  all: readonly T[],
+  day: Temporal.PlainDate,
+): readonly T[] {
+  const before = all.findLastIndex(({ date }) => date.until(day).sign > 0);
+  return all.slice(before + 1).filter(({ date }) => date.equals(day));
+}
+
+/** Opens what is kept. `data` is the folder asked for on the command line. */
+function openKept(ports: Ports, { data }: { readonly data: string | null }): Kept {
+  const folders = foldersFor({ ...ports, dataOption: data });
+  const settings = once(() => readSettings(folders.config));
+  const journal = once(() =>
+    openJournal({
+      dataDir: folders.data,
+      stateDir: folders.state,
+      configDir: folders.config,
+      cacheDir: folders.cache,
+      files: ports.files,
+      clock: ports.clock,
+      device: nodeDevice(ports.machineName),
+    }),
+  );
+  return {
+    ports,
+    folders,
+    settings,
+    journal,
+    knownGear: () => journal().history().gear ?? settings().settings.gear,
+    today: () => {
+      const day = localDay(ports.clock);
+      const { lately, weighIns } = journal().history();
+      const { wall } = ports.clock.read();
+      const tomorrow = day.add({ days: 1 });
+      // Further west it may be the day before still; what was recorded under a clock that was ahead
+      // lies in the future, and is not followed.
+      const isAhead =
+        onDay(lately.sessions, tomorrow).some(({ start }) => start <= wall) ||
+        onDay(weighIns, tomorrow).some(({ at }) => at <= wall);
+      return isAhead ? tomorrow : day;
+    },
+  };
 }

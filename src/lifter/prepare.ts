@@ -1,3 +1,6 @@
+import { aimInForce, pauseOn } from '../cut/aim-in-force.ts';
+import { reviewReason } from '../cut/cut-rules.ts';
+import { aboutPause } from '../cut/judge-in-force.ts';
 import { relaidWeek } from '../cut/relaid-week.ts';
 import { weekLack } from '../cut/week-lack.ts';
 import { type History, type OpenSession, openSessionOf } from '../journal/history.ts';
@@ -14,7 +17,6 @@ import { nearestKey } from '../text/nearest.ts';
 import { problemText, Refusal } from '../text/problem.ts';
 import type { Reason } from '../training/rule.ts';
 import { ownPace } from '../training/set-clock.ts';
-import { aboutAim, programInForce } from './in-force.ts';
 import type { Lifter } from './open-lifter.ts';
 
 /**
@@ -159,3 +161,33 @@ export interface Today {
   /** What is wrong with the program's place, one sentence each; none where all is well. */
   readonly troubles: readonly string[];
 }
+
+type Of = Pick<Lifter, 'program' | 'settings' | 'journal' | 'today'>;
+
+/**
+ * The program as it is trained by today: a cut that is paused, or that the lifter must not be led
+ * through, is maintained.
+ * @throws Refusal with everything that is wrong with the file.
+ */
+export function programInForce(lifter: Of): Program {
+  const program = lifter.program();
+  return { ...program, aim: aimInForce(questionOf(lifter, program)) };
+}
+
+/** Why a cut is not trained as one, where the lifter should know; empty otherwise. */
+export function aboutAim(lifter: Of): Reason[] {
+  const program = lifter.program();
+  if (program.aim !== 'cut') return [];
+  const { weightAdvice } = lifter.settings().settings;
+  if (weightAdvice === 'ask') return [reviewReason('cut-not-answered')];
+  const { decisions, today } = questionOf(lifter, program);
+  const pause = weightAdvice === 'yes' ? pauseOn(decisions, today) : null;
+  return pause ? [aboutPause(pause)] : [];
+}
+
+const questionOf = (lifter: Of, program: Program) => ({
+  program,
+  weightAdvice: lifter.settings().settings.weightAdvice === 'yes',
+  decisions: lifter.journal().history().decisions,
+  today: lifter.today(),
+});

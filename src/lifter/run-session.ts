@@ -1,15 +1,25 @@
+import { weekLack } from '../cut/week-lack.ts';
 import type { SessionWriter } from '../journal/disk/journal.ts';
-import { openSessionOf } from '../journal/history.ts';
+import { type History, openSessionOf } from '../journal/history.ts';
+import type { Program } from '../program/program.ts';
+import type { Circumstances } from '../progression/past.ts';
+import { plannedSeconds } from '../progression/planned-seconds.ts';
+import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import { shortDay } from '../progression/short-day.ts';
+import { apply } from '../session/apply.ts';
 import type { SessionCommand } from '../session/command.ts';
 import { decide } from '../session/decide.ts';
+import { isCluster, isOver, plannedSets, setsAskedOf } from '../session/next-set.ts';
+import { pairedIn } from '../session/pairs.ts';
 import { dateOf, setsAsked, setsCountedIn } from '../session/results.ts';
-import type { SessionState } from '../session/state.ts';
+import { stageNow } from '../session/stage-now.ts';
+import type { ExerciseState, SessionState } from '../session/state.ts';
 import { shortDayWords } from '../text/day-words.ts';
 import { orProblem, type Problem, Refusal } from '../text/problem.ts';
 import { elapsedMs, type Reading } from '../training/reading.ts';
 import type { Lifter } from './open-lifter.ts';
 import type { KeepSettings } from './ports.ts';
-import { todayOf } from './prepare.ts';
+import { paceOf, todayOf } from './prepare.ts';
 import { rememberedProgram, toRemember } from './program-choice.ts';
 import { findingsOf } from './rules.ts';
 
@@ -108,3 +118,141 @@ function refuseDoctorFirst(lifter: Lifter): void {
     fix: 'y says that a doctor knows.',
   });
 }
+
+type Shorten = Extract<SessionCommand, { do: 'shorten' }>;
+
+/** What is behind a session that runs, as far as its time is worked out from it. */
+export interface ShortenSources {
+  readonly history: History;
+  /** Null where its file cannot be read: then nothing of the week is known to lack. */
+  readonly program: Program | null;
+  readonly circumstances: Circumstances;
+  readonly now: Reading;
+}
+
+/** Minutes that what is left of a session takes at the lifter's own pace. */
+export const minutesLeft = (session: SessionState, sources: ShortenSources): number =>
+  Math.round(secondsLeft(session, sources) / 60);
+
+/** The rest that runs becomes another at most so often, one for each lift of a pair. */
+const MOST_TRIES = 3;
+
+/**
+ * What is left of a session cut to so many minutes, the way a short day is; to be sent to the session.
+ * The rest that runs may become another by the cut, whose set it was before being left out: then it
+ * is cut once more, by what is over.
+ */
+export function shortenTo(
+  session: SessionState,
+  minutes: number,
+  sources: ShortenSources,
+): Shorten {
+  const { zone } = session;
+  let seconds = minutes * 60;
+  let cut = cutBy(session, minutes, seconds, sources);
+  for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+    const { do: _, ...plan } = cut;
+    const event = { type: 'day-shortened', ...plan, id: '', at: sources.now, zone } as const;
+    const over = secondsLeft(apply(session, event), sources) - minutes * 60;
+    if (over <= 0) break;
+    seconds -= over;
+    cut = cutBy(session, minutes, seconds, sources);
+  }
+  return cut;
+}
+
+function cutBy(
+  session: SessionState,
+  minutes: number,
+  seconds: number,
+  sources: ShortenSources,
+): Shorten {
+  const { history, program, circumstances } = sources;
+  const { gear, today } = circumstances;
+  const lacks = program ? weekLack(program, history.lately, today) : new Map();
+  const pace = paceOf(history);
+  const left = leftOf(session);
+  const bound = secondsLeft(session, sources) - plannedSeconds(left, pace);
+  const begun = new Map(
+    session.exercises.flatMap((each, at) =>
+      isBegun(each) ? [[String(at), each.done.length + each.skipped] as const] : [],
+    ),
+  );
+  const cut = shortDay(left, { minutes: (seconds - bound) / 60, pace, gear, lacks, begun });
+  const kept = new Map(cut.exercises.map((each) => [each.track, each]));
+  return {
+    do: 'shorten',
+    minutes,
+    restBetween: cut.restBetween,
+    pairs: pairedIn(cut.exercises)
+      .map((pair) => pair.map((at) => Number(cut.exercises[at]?.track)))
+      .filter((pair) => !session.pairs.some((before) => isEqual(before, pair))),
+    exercises: left.exercises.map(({ track }) => {
+      const exercise = Number(track);
+      const work = session.exercises[exercise];
+      const found = kept.get(track);
+      return {
+        exercise,
+        sets: (work?.done.length ?? 0) + (work?.skipped ?? 0) + (found?.sets.length ?? 0),
+        rest: found?.rest ?? work?.prescribed.rest ?? cut.restBetween,
+      };
+    }),
+    cut: cut.short?.cut ?? [],
+  };
+}
+
+/** Seconds that what is left takes: the rest that runs, then the cluster under way, then all else. */
+function secondsLeft(session: SessionState, { history, now }: ShortenSources): number {
+  const left = leftOf(session);
+  const exercises = [...session.exercises.flatMap(clusterUnderWay), ...left.exercises];
+  const stage = stageNow(session, now);
+  const resting = stage.kind === 'resting' ? (stage.toEarlyMs + stage.toLateMs) / 2000 : 0;
+  return plannedSeconds({ ...left, exercises }, paceOf(history)) + resting;
+}
+
+/** What is left to do and can be cut, as a day of its own; each exercise goes by its position. */
+const leftOf = (session: SessionState): Prescription => ({
+  ...session.prescription,
+  exercises: session.exercises.flatMap((each, at) =>
+    isOver(each) || isUnderWay(each) ? [] : [remaining(each, at, session.pairs)],
+  ),
+});
+
+/** A cluster that was begun runs to its end. */
+const isUnderWay = (each: ExerciseState): boolean => isCluster(each) && each.done.length > 0;
+
+function clusterUnderWay(each: ExerciseState): readonly PrescribedExercise[] {
+  const { prescribed } = each;
+  if (isOver(each) || !isUnderWay(each) || !prescribed.minis) return [];
+  const minis = { ...prescribed.minis, mostSets: 1 + plannedSets(each) - each.done.length };
+  return [{ ...prescribed, sets: [], minis, warmUp: [], warmsUp: false }];
+}
+
+function remaining(
+  each: ExerciseState,
+  at: number,
+  pairs: SessionState['pairs'],
+): PrescribedExercise {
+  const { pair: _, ...prescribed } = each.prescribed;
+  const pair = pairs.findIndex((some) => some.includes(at));
+  const behind = each.done.length + each.skipped;
+  const last = prescribed.sets.at(-1);
+  return {
+    ...prescribed,
+    track: String(at),
+    ...(pair >= 0 && { pair: String(pair) }),
+    sets: last
+      ? Array.from(
+          { length: setsAskedOf(each) - behind },
+          (_, index) => prescribed.sets[behind + index] ?? last,
+        )
+      : [],
+    ...((isBegun(each) || each.warmUpsSkipped) && { warmUp: [], warmsUp: false }),
+  };
+}
+
+const isBegun = ({ done, skipped, warmUpsDone }: ExerciseState): boolean =>
+  done.length + skipped + warmUpsDone > 0;
+
+const isEqual = (a: readonly number[], b: readonly number[]): boolean =>
+  a.length === b.length && a.every((one) => b.includes(one));

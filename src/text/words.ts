@@ -1,8 +1,8 @@
 /** `side-delts` as it reads in a sentence. */
 export const keyWords = (key: string): string => key.replaceAll('-', ' ');
 
-/** `1 set`, `3 sets`, `8.5 sets`: `one` is what one is called. */
-export const howMany = (count: number, one: string): string =>
+/** `1 set`, `3 sets`, `8.5 sets`: `one` is what one is called; the count of a fact may be anything. */
+export const howMany = (count: unknown, one: string): string =>
   `${count} ${one}${count === 1 ? '' : 's'}`;
 
 /** `a`, `a and b`, `a, b and c`. */

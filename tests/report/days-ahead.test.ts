@@ -52,6 +52,33 @@ describe('the days ahead', () => {
   });
 });
 
+describe('a habit', () => {
+  const weekdays = (...sessions: readonly ReturnType<typeof madeSession>[]) =>
+    daysAhead({ ...program, daysPerWeek: 1 }, sessions, 'A', day('2026-11-25'), 1).map(
+      ({ date }) => date.dayOfWeek,
+    );
+  const NONE = [1];
+
+  it.each([
+    ['of today', '2026-11-25', [3]],
+    ['of four weeks ago to the day', '2026-10-28', [3]],
+    ['of a day longer ago', '2026-10-27', NONE],
+    ['of tomorrow, by a clock that was wrong', '2026-11-26', NONE],
+  ])('is a session %s', (_, on, wanted) => {
+    expect(weekdays(madeSession(on))).toEqual(wanted);
+  });
+
+  it('is no session without a set', () => {
+    expect(weekdays({ ...madeSession('2026-11-20'), setsDone: 0 })).toEqual(NONE);
+  });
+
+  it('is the weekday trained on most; of two as often the one sooner in the week', () => {
+    const [tuesday, friday] = [madeSession('2026-11-17'), madeSession('2026-11-20')];
+    expect(weekdays(friday, tuesday)).toEqual([2]);
+    expect(weekdays(friday, tuesday, madeSession('2026-11-13'))).toEqual([5]);
+  });
+});
+
 describe('the entries of the calendar', () => {
   it('say what was lifted, and what is planned', () => {
     const { past } = madeCut();

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { aimOf } from '../../src/session/aim.ts';
 import type { SessionCommand } from '../../src/session/command.ts';
 import { decide } from '../../src/session/decide.ts';
 import { stageNow } from '../../src/session/stage-now.ts';
@@ -8,7 +9,7 @@ import { cluster, lift, type Play, play, prescription, straight } from './a-sess
 
 /**
  * What each command is answered at each moment of a session: the facts that it leads to, or the
- * sentence why not; and what is next after it. Kept as text, so that no answer changes unseen.
+ * sentence why not; and what is next after it, and what that aims at. Kept as text, so that no answer changes unseen.
  */
 const warm = straight({ warmUp: [{ load: kilograms(40), reps: 5 }] });
 const curl = straight({ lift: 'curl', name: 'Curl', track: 'curl straight 5-8' });
@@ -115,7 +116,9 @@ test.each(Object.entries(MOMENTS))('%s', async (name, make) => {
     });
     session.send(command);
     const now = stageNow(session.state(), session.now());
-    return `${worded(command)}: ${facts.join('; ')} → ${JSON.stringify(now)}`;
+    const place = now.kind === 'lifting' ? now.set : 'next' in now ? now.next : null;
+    const aim = place && aimOf(session.state(), place);
+    return `${worded(command)}: ${facts.join('; ')} → ${JSON.stringify(now)}, aim ${JSON.stringify(aim)}`;
   });
   await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(
     `answers/${name.replaceAll(' ', '-')}.txt`,

@@ -51,7 +51,7 @@ export const DRAFT_RULES: readonly Rule[] = [
   ours(
     'draft-focus',
     ({ muscle, sets, days }) =>
-      `${title(muscle)}, to bring up: ${howMany(Number(sets), 'set')} a week on ${days} days.`,
+      `${title(muscle)}, to bring up: ${howMany(sets, 'set')} a week on ${days} days.`,
   ),
   ours(
     'draft-clusters',

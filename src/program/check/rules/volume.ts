@@ -49,7 +49,7 @@ export const VOLUME_RULES = [
     standing: 'printed',
     source: 'at least two days: Schoenfeld 2016; ACSM 2026',
     sentence: ({ muscle, days }) =>
-      `Work for the ${keyWords(String(muscle))} comes on ${howMany(Number(days), 'day')} a week; on two days the same work does more.`,
+      `Work for the ${keyWords(String(muscle))} comes on ${howMany(days, 'day')} a week; on two days the same work does more.`,
     find: (checked) =>
       muscles(checked, ({ days, directDays }) => directDays > 0 && days < CHECK_LIMITS.fewDays).map(
         (figures) => ({
@@ -149,7 +149,7 @@ export const VOLUME_RULES = [
   },
 ] as const satisfies readonly CheckRule[];
 
-const hardSets = (count: unknown): string => howMany(Number(count), 'hard set');
+const hardSets = (count: unknown): string => howMany(count, 'hard set');
 
 const EXAMPLES: Readonly<Partial<Record<Muscle, string>>> = {
   'side-delts': 'dumbbell-side-raise',
