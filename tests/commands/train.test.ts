@@ -14,6 +14,9 @@ beforeEach(() => {
 });
 afterEach(() => home.throwAway());
 
+// Each run watches for signals until its process ends, and here many run in one.
+process.setMaxListeners(50);
+
 /** The program at a terminal; it is left when the test ends. */
 class Opened extends Emulated {
   readonly end: Promise<number>;

@@ -113,7 +113,10 @@ export class Home {
       cwd: this.folder,
       ...size,
     });
-    await driver.connected;
+    const ended = terminal.end().then(() => {
+      throw new Error(`The driven program ended at once:\n${terminal.screen()}`);
+    });
+    await Promise.race([driver.connected, ended]);
     return { terminal, driver };
   }
 
