@@ -22,6 +22,7 @@ import { goalFigures } from '../report/review-figures.ts';
 import { findingWords } from '../report/review-text.ts';
 import type { Settings } from '../settings/settings.ts';
 import { dayWords } from '../text/day-words.ts';
+import { once } from '../text/once.ts';
 import { orProblem, type Problem } from '../text/problem.ts';
 import { lengthText, tapeOf } from '../training/length.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
@@ -41,13 +42,11 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
   const history = () => lifter.journal().history();
   const changePast = pastChanger(lifter, settings, unit);
   const pastSessions = (rows: readonly LiftSession[]): PastSession[] => {
-    const { closed } = history();
-    const sessions = new Map(closed().map((state) => [state.session, state]));
-    const notesOf = sessionNotes({ closed });
+    const sessions = new Map(history().sessions.map((done) => [done.session, done]));
     return rows.map((row) => {
       const { session } = row.result;
-      const own = sessions.get(session)?.prescription.unit ?? unit();
-      return { session, row, unit: own, notes: notesOf(session) };
+      const done = sessions.get(session);
+      return { session, row, unit: done?.unit ?? unit(), notes: done?.notes ?? [] };
     });
   };
   const found = (query: string) => searchHistory(history().results, query, sessionNotes(history()));
@@ -242,16 +241,10 @@ export function reviewOf(
 
 /** Gives the notes of a session, by its id. */
 export function sessionNotes({
-  closed,
-}: Pick<History, 'closed'>): (session: string) => readonly string[] {
-  let notes: ReadonlyMap<string, readonly string[]> | null = null;
-  return (session) => {
-    notes ??= new Map(
-      closed().map((state) => [
-        state.session,
-        [...state.notes, ...state.exercises.flatMap((exercise) => exercise.notes)],
-      ]),
-    );
-    return notes.get(session) ?? [];
-  };
+  sessions,
+}: Pick<History, 'sessions'>): (session: string) => readonly string[] {
+  const noted = once(
+    () => new Map(sessions.flatMap(({ session, notes }) => (notes ? [[session, notes]] : []))),
+  );
+  return (session) => noted().get(session) ?? [];
 }

@@ -1,7 +1,7 @@
 import type { Temporal } from 'temporal-polyfill';
 import type { Aim } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
-import type { Mass } from '../training/mass.ts';
+import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { PrescribedExercise } from './prescription.ts';
 
@@ -62,6 +62,10 @@ export interface SessionDone {
   /** Work sets; a cluster counts as one when its lead is done. */
   readonly setsDone: number;
   readonly how: 'closed' | 'abandoned';
+  /** In which its loads were told. */
+  readonly unit: Unit;
+  /** Of the session and of its exercises; absent where there are none. */
+  readonly notes?: readonly string[];
   /** Holds something that this version does not understand: it moves no load. */
   readonly foreign: boolean;
 }

@@ -75,6 +75,7 @@ function isFinished(work: LiftWork): boolean {
 export function sessionDoneOf(state: SessionState): SessionDone {
   const { session, prescription, openedAt, lastDown, stage } = state;
   const { at: endedAt } = lastDown ?? { at: openedAt };
+  const notes = [...state.notes, ...state.exercises.flatMap((exercise) => exercise.notes)];
   const finished = stage.kind === 'closed' && stage.how === 'finished';
   return {
     session,
@@ -88,6 +89,8 @@ export function sessionDoneOf(state: SessionState): SessionDone {
     setsPlanned: setsAsked(prescription.exercises),
     setsDone: setsCountedIn(state),
     how: finished ? 'closed' : 'abandoned',
+    unit: prescription.unit,
+    ...(notes.length > 0 && { notes }),
     foreign: false,
   };
 }

@@ -161,6 +161,7 @@ export const madeSession = (on: string, more: Partial<SessionDone> = {}): Sessio
   setsPlanned: 6,
   setsDone: 6,
   how: 'closed',
+  unit: 'kg',
   foreign: false,
   ...more,
 });

@@ -152,6 +152,7 @@ function play(kind: string, course: Course, seed: number, takesTests: boolean): 
       setsPlanned: 9,
       setsDone: 9,
       how: 'closed',
+      unit: 'kg',
       foreign: false,
     });
     const evidence = evidenceOf({ program, past: past(), weighIns: [], today, weightAdvice: true });

@@ -22,6 +22,7 @@ const five = (how: SessionDone['how'], times: number): History['latest'] =>
       setsPlanned: 3,
       setsDone: 3,
       how,
+      unit: 'kg',
       foreign: false,
     },
   }));

@@ -77,6 +77,7 @@ export function aSession(result: Result, changes: Partial<SessionDone> = {}): Se
     setsPlanned: result.exercise.sets.length,
     setsDone: result.sets.length,
     how: 'closed',
+    unit: 'kg',
     foreign: false,
     ...changes,
   };

@@ -27,6 +27,7 @@ function session(day: string, daysAgo: number, done = 10, planned = 10): Session
     setsPlanned: planned,
     setsDone: done,
     how: 'closed',
+    unit: 'kg',
     foreign: false,
   };
 }
