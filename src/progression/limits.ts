@@ -41,10 +41,10 @@ export const LIMITS = {
   newRangeTo: 0.95,
   /**
    * A loss over this share, with these odds, is slipping: asked some fifty times in a cut, odds of
-   * 0.9 alone cried wolf to a tenth of lifters who held through good and bad weeks. Ours.
+   * 0.9 alone cried wolf to one in twelve lifters who held through good and bad weeks. Ours.
    */
   slip: 0.02,
-  slipOdds: 0.97,
+  slipOdds: 0.93,
   slipDays: 56,
   slipSessions: 4,
   /** Of two lifts one alone would make the mean. Ours. */

@@ -51,6 +51,14 @@ interface Step {
   readonly toldMore: SessionValue | null;
 }
 
+/** Something that may have come since the last session: a disturbance of a quantity, and its odds. */
+interface Event {
+  readonly place: number;
+  /** Standard deviation. */
+  readonly spread: number;
+  readonly odds: number;
+}
+
 /** What of each setting does not change: variances. */
 interface Variances {
   readonly shared: Float64Array;
@@ -62,23 +70,26 @@ interface Variances {
 
 /**
  * Filters the sessions of a lifter's lifts together, under every setting of the model side by side.
- * Sessions are taken in order of day. Settings that the results have made a hundred times less
- * likely than the best are not carried on: they only cost time.
+ * Sessions are taken in order of day. On a day that is off, the likeliest go on in three ways: as
+ * they were, as if all lifts had made a step, and as if form had; a lift that is far off by itself may
+ * have made one of its own (multi-process models of class II: West &
+ * Harrison 1997, ch. 12); what comes after tells which it was. Those that the results have
+ * made a hundred times less likely than the best are not carried on: they only cost time.
  */
 export class LiftsFilter {
   private readonly states: GaussianStates;
   private readonly lifts: readonly string[];
   private readonly tracks: ReadonlyMap<string, number>;
   private readonly steps: readonly Step[];
-  private readonly begun = new Set<number>();
+  /** Of each lift begun, the day of its latest session. */
+  private readonly begun = new Map<number, number>();
   private readonly baseDay: number;
   private variances: Variances;
   private logLikelihood: Float64Array;
-  /** Of each lift and setting: so many of its sessions running were far from what was expected; negative: under it. */
-  private astray: Int8Array;
   private noise: Float64Array;
   private baseStands = false;
   private taken = 0;
+  private lastTrained = Number.NEGATIVE_INFINITY;
   private day: number;
   /** Where the bases begin. */
   private readonly bases: number;
@@ -92,7 +103,6 @@ export class LiftsFilter {
     this.variances = variancesOf(settings);
     this.noise = new Float64Array(settings.length);
     this.logLikelihood = new Float64Array(settings.length);
-    this.astray = new Int8Array(this.lifts.length * settings.length);
     this.bases = ownOf(this.lifts.length) + tracks.size;
     this.states = new GaussianStates(this.bases + this.lifts.length, settings.length);
     this.day = sessions[0]?.day ?? 0;
@@ -107,9 +117,9 @@ export class LiftsFilter {
   /** What the sessions up to the day `until` say of it. Days are asked for in their order. */
   at(until: number): Filtered {
     for (let next = this.steps[this.taken]; next && next.day <= until; ) {
+      if (next.day > this.lastTrained) this.meetDay(next.day);
       this.take(next);
       this.taken += 1;
-      if (this.taken % SESSIONS_BETWEEN_SIEVES === 0) this.sieve();
       next = this.steps[this.taken];
     }
     this.goTo(until);
@@ -142,9 +152,66 @@ export class LiftsFilter {
     };
   }
 
+  private meetDay(day: number): void {
+    if (this.states.variants > VARIANTS_WITHOUT_SIEVE) this.sieve();
+    this.goTo(day);
+    const weeks = weeksOfChance(this.lastTrained, day);
+    this.lastTrained = day;
+    if (this.farOff(this.today(day)) < STRENGTH_MODEL.off) return;
+    const { jump, jumpsAWeek, dip, dipsAWeek } = STRENGTH_MODEL;
+    this.split([
+      { place: SHARED, spread: jump, odds: jumpsAWeek * weeks },
+      { place: FORM, spread: dip, odds: dipsAWeek * weeks },
+    ]);
+  }
+
+  /** The sessions of this day whose lifts are known. */
+  private today(day: number): Step[] {
+    const today: Step[] = [];
+    for (let at = this.taken; this.steps[at]?.day === day; at += 1) {
+      const step = this.steps[at];
+      if (step && this.begun.has(step.lift)) today.push(step);
+    }
+    return today;
+  }
+
+  /** How far the mean of these sessions is off what is expected of it, squared, in variances; 0 of none. */
+  private farOff(sessions: readonly Step[]): number {
+    const share = 1 / sessions.length;
+    const expected = this.states.along(
+      sessions.flatMap(({ row }) => row.map(([place, factor]) => [place, factor * share] as const)),
+    );
+    const value = sessions.reduce((sum, session) => sum + share * session.value, 0);
+    const told = sessions.reduce((sum, { variance }) => sum + share ** 2 * variance, 0);
+    return weightsOf(this.logLikelihood).reduce((far, weight, v) => {
+      const own = told + share * (this.variances.luck[v] ?? 0);
+      const away = value - (expected.mean[v] ?? 0);
+      return far + (weight * away ** 2) / ((expected.variance[v] ?? 0) + own);
+    }, 0);
+  }
+
+  /** The likeliest go on as they were, and once more as if each of these had come. */
+  private split(events: readonly Event[]): void {
+    const { variants } = this.states;
+    const likeliest = this.byLikelihood().slice(0, VARIANTS_SPLIT);
+    this.goOnWith([...this.logLikelihood.keys(), ...events.flatMap(() => likeliest)]);
+    events.forEach(({ place, spread, odds }, at) => {
+      const from = variants + at * likeliest.length;
+      const to = from + likeliest.length;
+      this.states.disturb(place, place, this.alike(0).fill(spread ** 2, from, to));
+      this.count(this.alike(0).fill(Math.log(odds), from, to));
+    });
+  }
+
   private take(step: Step): void {
-    this.goTo(step.day);
-    this.begin(step.lift, step.value);
+    const before = this.begun.get(step.lift);
+    this.begun.set(step.lift, step.day);
+    if (before === undefined) this.begin(step.lift, step.value);
+    else if (this.farOff([step]) > STRENGTH_MODEL.offAlone) {
+      const { jumpOfOne, jumpsAWeek } = STRENGTH_MODEL;
+      const odds = jumpsAWeek * weeksOfChance(before, step.day);
+      this.split([{ place: ownOf(step.lift), spread: jumpOfOne, odds }]);
+    }
     this.trust(step);
     this.count(this.states.learn(step.value, this.noise));
     const more = step.toldMore;
@@ -158,43 +225,35 @@ export class LiftsFilter {
       this.logLikelihood[v] = (this.logLikelihood[v] ?? 0) + (density[v] ?? 0);
   }
 
-  /**
-   * How far a session is trusted: a day far from what was expected has its luck widened (a step of
-   * a Student filter). Three running are no bad days any more: the lift itself has made a step.
-   */
-  private trust({ lift, row, value, variance }: Step): void {
-    const { tails, astray, astrayRunning, step } = STRENGTH_MODEL;
+  /** How far a session is trusted: a lift far from what was expected has its luck widened (a step of a Student filter). */
+  private trust({ row, value, variance }: Step): void {
+    const { tails } = STRENGTH_MODEL;
     const { states, noise, variances } = this;
-    const { variants } = states;
     const expected = states.along(row);
-    let steps: Float64Array | null = null;
-    for (let v = 0; v < variants; v += 1) {
+    for (let v = 0; v < states.variants; v += 1) {
       const own = variance + (variances.luck[v] ?? 0);
       const away = value - (expected.mean[v] ?? 0);
       const far = away ** 2 / ((expected.variance[v] ?? 0) + own);
-      const side = far > astray ? Math.sign(away) : 0;
-      const running = this.astray[lift * variants + v] ?? 0;
-      const now = side * running > 0 ? running + side : side;
-      this.astray[lift * variants + v] = now;
-      if (Math.abs(now) < astrayRunning) {
-        noise[v] = own / Math.min(1, (tails + 1) / (tails + far));
-      } else {
-        noise[v] = own;
-        steps ??= new Float64Array(variants);
-        steps[v] = step ** 2;
-      }
+      noise[v] = own / Math.min(1, (tails + 1) / (tails + far));
     }
-    if (!steps) return;
-    states.disturb(ownOf(lift), ownOf(lift), steps);
-    states.along(row);
   }
 
   private begin(lift: number, value: number): void {
-    if (this.begun.has(lift)) return;
-    this.begun.add(lift);
     this.states.reset(ownOf(lift), value, this.alike(STRENGTH_MODEL.levelSpread ** 2));
     this.states.add(ownOf(lift), SHARED, -1);
     if (this.baseStands) this.setBase(lift);
+    const late = this.day - this.baseDay;
+    if (late > 0 && late <= STRENGTH_MODEL.baseReach) this.followBack(lift, late / 7);
+  }
+
+  /** A lift seen soon after the base day had its base on that day, so many weeks ago, not now. */
+  private followBack(lift: number, weeks: number): void {
+    const { states, variances, bases } = this;
+    states.add(bases + lift, SLOPE, -weeks);
+    const wandered = variances.shared.map(
+      (shared, v) => weeks * (shared + (variances.own[v] ?? 0)),
+    );
+    states.disturb(bases + lift, bases + lift, wandered);
   }
 
   private setBase(lift: number): void {
@@ -205,7 +264,7 @@ export class LiftsFilter {
   private goTo(day: number): void {
     if (!this.baseStands && day >= this.baseDay) {
       this.advance(this.baseDay - this.day);
-      for (const lift of this.begun) this.setBase(lift);
+      for (const lift of this.begun.keys()) this.setBase(lift);
       this.baseStands = true;
       this.day = Math.max(this.day, this.baseDay);
     }
@@ -228,7 +287,7 @@ export class LiftsFilter {
     states.disturb(SHARED, SLOPE, times(variances.slope, weeks ** 2 / 2));
     states.disturb(SLOPE, SLOPE, times(variances.slope, weeks));
     const own = times(variances.own, weeks);
-    for (const lift of this.begun) states.disturb(ownOf(lift), ownOf(lift), own);
+    for (const lift of this.begun.keys()) states.disturb(ownOf(lift), ownOf(lift), own);
     states.disturb(TOLD, TOLD, this.alike(STRENGTH_MODEL.toldBiasAWeek ** 2 * weeks));
     const left = Math.exp(-days / STRENGTH_MODEL.formDays);
     states.scale(FORM, left);
@@ -236,12 +295,20 @@ export class LiftsFilter {
   }
 
   private sieve(): void {
-    const { variants } = this.states;
     const least = Math.max(...this.logLikelihood) - Math.log(100);
-    const kept = Array.from({ length: variants }, (_, v) => v).filter(
-      (v) => (this.logLikelihood[v] ?? 0) > least,
-    );
-    if (kept.length === variants) return;
+    const kept = this.byLikelihood()
+      .slice(0, MOST_VARIANTS)
+      .filter((v) => (this.logLikelihood[v] ?? 0) > least);
+    if (kept.length < this.states.variants) this.goOnWith(kept);
+  }
+
+  private byLikelihood(): number[] {
+    const { logLikelihood } = this;
+    const of = (v: number) => logLikelihood[v] ?? 0;
+    return [...logLikelihood.keys()].sort((a, b) => of(b) - of(a));
+  }
+
+  private goOnWith(kept: readonly number[]): void {
     const of = (list: Float64Array) => Float64Array.from(kept, (v) => list[v] ?? 0);
     this.states.keep(kept);
     this.logLikelihood = of(this.logLikelihood);
@@ -254,9 +321,6 @@ export class LiftsFilter {
       form: of(form),
       luck: of(luck),
     };
-    this.astray = Int8Array.from(
-      this.lifts.flatMap((_, lift) => kept.map((v) => this.astray[lift * variants + v] ?? 0)),
-    );
   }
 
   private alike(variance: number): Float64Array {
@@ -264,7 +328,14 @@ export class LiftsFilter {
   }
 }
 
-const SESSIONS_BETWEEN_SIEVES = 12;
+/** What is carried on costs time: enough that none of these numbers changes what is told. */
+const VARIANTS_WITHOUT_SIEVE = 8;
+const VARIANTS_SPLIT = 2;
+const MOST_VARIANTS = 24;
+
+/** After a long time away much may have come; three weeks of it are enough to say so. */
+const weeksOfChance = (from: number, to: number): number =>
+  Math.max(1, Math.min(21, to - from)) / 7;
 
 function stepOf(
   { day, lift, track, value, variance, perToldRep, toldMore }: Observed,

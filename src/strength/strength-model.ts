@@ -10,15 +10,30 @@ export const STRENGTH_MODEL = {
    * all lifts together and of one by itself; of a week's change of the weekly slope; of the form of
    * these days; and of one lift's day (2–3 % within a week; 4.2 % between tests, Grgic 2020).
    */
-  shared: [0.004, 0.012],
-  own: [0.003, 0.01],
+  shared: [0.003],
+  own: [0.004, 0.01],
   slope: [0.0004],
   form: [0.003, 0.014],
-  luck: [0.022, 0.034],
+  luck: [0.025, 0.04],
   /** Good and bad form lasts so many days. */
   formDays: 7,
   /** Before anything is known of a lift's course: the slope a week. */
-  slopeSpread: 0.0045,
+  slopeSpread: 0.0035,
+  /**
+   * Strength of all lifts, or of one, can make a step that stays (a diet begun in earnest, a month in
+   * bed, a new way to squat), and form one that passes (an illness, bad nights): so often in a week,
+   * and by about so much. A step that is taken for a slope would go on where it did not.
+   */
+  jump: 0.06,
+  jumpOfOne: 0.1,
+  jumpsAWeek: 0.03,
+  dip: 0.05,
+  dipsAWeek: 0.08,
+  /** A day whose lifts together are so far off, in variances, may be either; a lift by itself so far. */
+  off: 3,
+  offAlone: 9,
+  /** A lift first seen so many days after the day that strength is compared with, or fewer, is followed back to it. */
+  baseReach: 10,
   /** Before anything is known of a lift's strength. */
   levelSpread: 0.3,
   /** Each set is so much weaker than the one before, after two to five minutes. */
@@ -43,14 +58,9 @@ export const STRENGTH_MODEL = {
   perToldRep: 0.027,
   toldBiasAWeek: 0.06,
   /** What is wrong in the same way each time is no noise: added to the error of a change. */
-  repeating: 0.007,
+  repeating: 0.005,
   /** The same, of all lifts together. */
-  repeatingTogether: 0.006,
-  /** So far off, in variances squared, is beyond a bad day. */
-  astray: 9,
-  astrayRunning: 3,
-  /** A lift that was far off so many times running has made a step of about this. */
-  step: 0.05,
+  repeatingTogether: 0.004,
   /** Degrees of freedom of the tails: a bad day is no evidence. */
   tails: 4,
 } as const;

@@ -142,7 +142,7 @@ export class GaussianStates {
     return outlook;
   }
 
-  /** Goes on with these variants alone. */
+  /** Goes on with these variants alone; one that is named twice goes on as two. */
   keep(kept: readonly number[]): void {
     const of = (list: Float64Array, length: number) => {
       const left = new Float64Array(length * kept.length);

@@ -119,7 +119,7 @@ describe('slipping, by the aim', () => {
     expect(next.rules).toEqual(expect.arrayContaining(['slipping-cut', 'one-set-fewer']));
     expect(next.rules).not.toContain('holding-wins');
     expect(next.words.join(' ')).toMatch(
-      /(Likely|Very likely|Almost surely).* more than 2 % of strength were lost in eight weeks, about \d %/i,
+      /(Likely|Very likely|Almost surely).* more than 2 % of strength were lost in eight weeks, about \d+ %/i,
     );
   });
 

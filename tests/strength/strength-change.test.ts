@@ -48,6 +48,38 @@ describe('a change of strength', () => {
     }
   });
 
+  it('does not go on after a step that all lifts made at once', () => {
+    const keys = ['squat', 'bench', 'row', 'press'];
+    const stepped = (after: number) => steady.map((_, at) => (at < 24 - after ? 1 : 0.93));
+    const keptOf = (after: number) => {
+      const lifts = new Map(keys.map((key) => [key, sessions(stepped(after), key)]));
+      return sharesOf(estimateStrength(lifts, 0, 84).together(keys) ?? { mean: 9, error: 9 }).share;
+    };
+    for (const after of [5, 8, 12, 16]) {
+      expect(keptOf(after)).toBeGreaterThan(0.925);
+      expect(keptOf(after)).toBeLessThan(0.945);
+    }
+  });
+
+  it('is a step of one lift by itself once it has come out low four times', () => {
+    const fallen = sessions(steady.map((_, at) => (at < 20 ? 1 : 0.8)));
+    const held = ['bench', 'row'].map((key) => [key, sessions(steady, key)] as const);
+    const { lifts } = estimateStrength(new Map([['squat', fallen], ...held]), 0, 84);
+    expect(sharesOf(lifts.get('squat')?.change ?? { mean: 9, error: 9 }).share).toBeLessThan(0.83);
+    expect(oddsOfLoss(lifts.get('bench')?.change ?? { mean: -9, error: 9 }, 0.02)).toBeLessThan(
+      0.5,
+    );
+  });
+
+  it('is counted from the base day, where the first session tells of a slope a week after it', () => {
+    const keys = ['squat', 'bench', 'row', 'press'];
+    const slow = sessions(steady.map((_, at) => 1 - 0.12 * (at / 23)));
+    const changeSince = (base: number) =>
+      estimateStrength(new Map(keys.map((key) => [key, slow])), base, 84).together(keys)?.mean ?? 0;
+    expect(changeSince(-7)).toBeLessThan(changeSince(0) - 0.005);
+    expect(changeSince(-60)).toBeCloseTo(changeSince(0), 2);
+  });
+
   it('is hardly moved by one bad day, and by two at the end more than twice as much', () => {
     const bad = (n: number) => changeOf(sessions(steady.map((_, at) => (at >= 24 - n ? 0.9 : 1))));
     expect(bad(1).mean).toBeGreaterThan(-0.03);
@@ -142,10 +174,13 @@ describe('a change of strength', () => {
       0,
       84,
     );
-    const shareOf = (lift: string) => sharesOf(lifts.get(lift)?.change ?? { mean: 9, error: 9 });
-    expect(shareOf('squat').low).toBeLessThan(0.88);
-    expect(shareOf('squat').high).toBeLessThan(0.95);
-    for (const key of ['bench', 'row', 'press']) expect(shareOf(key).low).toBeGreaterThan(0.95);
+    const changeOfLift = (lift: string) => lifts.get(lift)?.change ?? { mean: 9, error: 9 };
+    expect(sharesOf(changeOfLift('squat')).low).toBeLessThan(0.88);
+    expect(oddsOfLoss(changeOfLift('squat'), 0.02)).toBeGreaterThan(0.99);
+    for (const key of ['bench', 'row', 'press']) {
+      expect(sharesOf(changeOfLift(key)).low).toBeGreaterThan(0.95);
+      expect(oddsOfLoss(changeOfLift(key), 0.02)).toBeLessThan(0.5);
+    }
   });
 
   it('gives a passing dip of all lifts to the form of those days', () => {
