@@ -1,9 +1,12 @@
-import { deviation, mean } from 'd3-array';
+import { deviation, mean, sum } from 'd3-array';
 import { Temporal } from 'temporal-polyfill';
+import { TREND_DAYS } from '../journal/history.ts';
 import type { Program } from '../program/program.ts';
 import type { Past } from '../progression/past.ts';
+import { dayNumber } from '../training/day-number.ts';
 import { leastSquares } from '../training/least-squares.ts';
 import type { Mass } from '../training/mass.ts';
+import { judgedReadings } from '../training/mass-trend.ts';
 import { pauseBefore, pauseOn } from './aim-in-force.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { daysBetween } from './cut-start.ts';
@@ -52,7 +55,8 @@ export interface RateQuestion {
  * The slope of the last 21 days of weigh-ins (28 with a monthly cycle) by least squares, one
  * reading a day, without the first 7 days of a cut; as a share of the trend today. Not known
  * under 7 days with a reading or 10 days from the first to the last of them. With a monthly cycle,
- * once there are days enough, each day is compared with that of four weeks before.
+ * once there are days enough, each day is compared with that of four weeks before. A reading that
+ * the trend hardly believes counts here no more than it does there.
  */
 export function rateOfLoss(question: RateQuestion): RateOfLoss {
   return (question.monthlyCycle ? acrossCycle(question) : null) ?? slopeOfWindow(question);
@@ -71,18 +75,22 @@ function acrossCycle({ weighIns, today, cutFrom, bodyMassOn }: RateQuestion): Ra
   const trend = bodyMassOn(today);
   const start = cutFrom?.add({ days: CUT_LIMITS.waterDays }) ?? null;
   const byDay = new Map(
-    dailyMasses(weighIns)
+    believed(weighIns, today)
       .filter(({ date }) => start === null || Temporal.PlainDate.compare(date, start) >= 0)
-      .map(({ date, mass }) => [daysBetween(date, today), mass]),
+      .map((reading) => [daysBetween(reading.date, today), reading]),
   );
-  const weeks = new Map<number, number[]>();
-  for (const [ago, mass] of byDay) {
+  const weeks = new Map<number, { readonly lost: number; readonly weight: number }[]>();
+  for (const [ago, { mass, trust }] of byDay) {
     const like = [0, 1, -1].flatMap((off) => byDay.get(ago + days + off) ?? [])[0];
     if (ago < 0 || ago >= days || like === undefined) continue;
     const week = Math.floor(ago / 7);
-    weeks.set(week, [...(weeks.get(week) ?? []), like - mass]);
+    // The variances of two readings add up.
+    const weight = 2 / (1 / trust + 1 / like.trust);
+    weeks.set(week, [...(weeks.get(week) ?? []), { lost: like.mass - mass, weight }]);
   }
-  const lost = [...weeks.values()].filter(({ length }) => length >= 2).map((of) => mean(of) ?? 0);
+  const lost = [...weeks.values()]
+    .filter(({ length }) => length >= 2)
+    .map((of) => sum(of, (each) => each.weight * each.lost) / sum(of, (each) => each.weight));
   if (trend === null || lost.length < CUT_LIMITS.fewestCycleWeeks) return null;
   const percent = (mass: number) => ((mass / (days / 7)) * 100) / trend;
   const few = FEW_WEEKS[lost.length - CUT_LIMITS.fewestCycleWeeks] ?? 1;
@@ -101,12 +109,8 @@ function acrossCycle({ weighIns, today, cutFrom, bodyMassOn }: RateQuestion): Ra
 function slopeOfWindow(question: RateQuestion): RateOfLoss {
   const { today, cutFrom, bodyMassOn } = question;
   const first = windowStart(question);
-  const readings = dailyMasses(
-    question.weighIns.filter(
-      ({ date }) =>
-        Temporal.PlainDate.compare(date, first) >= 0 &&
-        Temporal.PlainDate.compare(date, today) <= 0,
-    ),
+  const readings = believed(question.weighIns, today).filter(
+    ({ date }) => Temporal.PlainDate.compare(date, first) >= 0,
   );
   const [from, to] = [readings[0]?.date, readings.at(-1)?.date];
   const days = from && to ? daysBetween(from, to) + 1 : 0;
@@ -121,7 +125,9 @@ function slopeOfWindow(question: RateQuestion): RateOfLoss {
       earliest: later(today, counted.add({ days: CUT_LIMITS.fewestDays - 1 })),
     };
   }
-  const line = leastSquares(readings.map(({ date, mass }) => [daysBetween(from, date), mass]));
+  const line = leastSquares(
+    readings.map(({ date, mass, trust }) => [daysBetween(from, date), mass, trust]),
+  );
   const percent = (perDay: number) => ((perDay * 7) / trend) * 100;
   return {
     kind: 'known',
@@ -132,6 +138,20 @@ function slopeOfWindow(question: RateQuestion): RateOfLoss {
     from,
     to,
   };
+}
+
+/** One reading a day until a day, each with how far the trend of that day believes it. */
+function believed(weighIns: readonly DatedMass[], today: Temporal.PlainDate) {
+  const days = dailyMasses(
+    weighIns.filter(({ date }) => {
+      const ago = daysBetween(date, today);
+      return ago >= 0 && ago < TREND_DAYS;
+    }),
+  );
+  const judged = judgedReadings(
+    days.map(({ date, mass }) => ({ day: dayNumber(date), value: mass })),
+  );
+  return days.map((reading, at) => ({ ...reading, trust: judged[at]?.trust ?? 1 }));
 }
 
 function windowStart({ today, cutFrom, monthlyCycle }: RateQuestion): Temporal.PlainDate {

@@ -60,8 +60,8 @@ describe('the rate of loss', () => {
     expect(rate.kind === 'known' && rate.standardError).toBeCloseTo(0, 6);
   });
 
-  it('is the slope that a reference library finds in the same 21 days', () => {
-    const noise = fc.array(fc.double({ min: -1, max: 1, noNaN: true }), {
+  it('is the slope that a reference library finds in the same 21 days of readings that are all believed', () => {
+    const noise = fc.array(fc.double({ min: -0.3, max: 0.3, noNaN: true }), {
       minLength: 40,
       maxLength: 40,
     });
@@ -74,6 +74,30 @@ describe('the rate of loss', () => {
       }),
       { numRuns: 50 },
     );
+  });
+
+  it.each([75, 30])(
+    'hardly moves, like the trend, for one reading of %d kg where 85 were due',
+    (slip) => {
+      const rateWith = (last: number) => {
+        const fall = readings(55, (at) => 90 * 0.992 ** (at / 7) + (at % 3) * 0.2 - 0.2);
+        const rate = rateOfLoss(
+          asked([...fall, { date: CUT.add({ days: 55 }), mass: kilograms(last) }], 55),
+        );
+        return rate.kind === 'known' ? rate : null;
+      };
+      const [believed, doubted] = [rateWith(84.6), rateWith(slip)];
+      expect(believed?.percentAWeek).toBeCloseTo(0.8, 1);
+      expect(Math.abs(doubted!.percentAWeek - believed!.percentAWeek)).toBeLessThan(0.1);
+      // But it makes the rate less sure.
+      expect(doubted!.standardError).toBeGreaterThan(believed!.standardError);
+    },
+  );
+
+  it('believes a new weight once it stays: 3 kg back at once, then held for three weeks', () => {
+    const back = readings(70, (at) => (at < 42 ? 90 - 0.1 * at : 89));
+    const rate = rateOfLoss(asked(back, 69));
+    expect(rate.kind === 'known' && rate.percentAWeek).toBeCloseTo(0, 6);
   });
 
   it('leaves the water of the first week out: 90 kg, 2 kg in five days, then 0.6 kg a week', () => {
@@ -205,6 +229,13 @@ describe('a monthly cycle', () => {
     expect([...verdicts(0.75, true).keys()]).toEqual(['within']);
     // Without the word about it some are.
     expect(verdicts(0.75, false).size).toBeGreaterThan(1);
+  });
+
+  it('leaves the rate as it is where one reading is far off', () => {
+    const steady = readings(80, (at) => 70 * 0.993 ** (at / 7));
+    const slip = steady.map((each, at) => (at === 79 ? { ...each, mass: kilograms(55) } : each));
+    const rate = rateOfLoss(asked(slip, 79, { monthlyCycle: true }));
+    expect(rate.kind === 'known' && rate.percentAWeek).toBeCloseTo(0.7, 1);
   });
 
   it('is known to no less than it says: the true rate lies in the 90 % interval in nine of ten', () => {

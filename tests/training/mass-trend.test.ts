@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { massTrend } from '../../src/training/mass-trend.ts';
+import { judgedReadings, massTrend } from '../../src/training/mass-trend.ts';
 import { plainWeights, trendErrors, waywardWeights } from '../figures/made-weights.ts';
 
 const daily = (...values: number[]) => values.map((value, day) => ({ day, value }));
@@ -28,6 +28,15 @@ describe('the trend', () => {
     const salty = [...readings.slice(0, 29), { day: 29, value: readings[29]!.value + 3 }];
     expect(massTrend(salty).at(-1)! - massTrend(readings).at(-1)!).toBeLessThan(0.35);
     expect(massTrend(salty).at(-1)! - massTrend(readings).at(-1)!).toBeGreaterThan(0);
+  });
+
+  test('believes what was due as it is, and the less the farther a reading is off', () => {
+    const trustOf = (kg: number) =>
+      judgedReadings([...losing(29), { day: 29, value: kg }]).at(-1)!.trust;
+    expect(trustOf(80)).toBe(1);
+    expect(trustOf(83)).toBeLessThan(0.7);
+    expect(trustOf(75)).toBeLessThan(0.15);
+    expect(trustOf(30)).toBeLessThan(0.001);
   });
 
   test('believes the readings after a long gap', () => {

@@ -50,6 +50,26 @@ test('the errors of slope and intercept are those of a line worked out by hand',
   expect(line.interceptError).toBeCloseTo(Math.sqrt((1 / 6) * (1 / 3 + 1 / 2)), 12);
 });
 
+test('a point of half the weight counts as one that was seen half as often', () => {
+  const doubled = leastSquares([
+    [0, 0],
+    [1, 4],
+    [1, 4],
+    [2, 1],
+    [2, 1],
+  ]);
+  const weighted = leastSquares([
+    [0, 0, 0.5],
+    [1, 4],
+    [2, 1],
+  ]);
+  expect(weighted.slope).toBeCloseTo(doubled.slope, 12);
+  expect(weighted.intercept).toBeCloseTo(doubled.intercept, 12);
+  expect(weighted.r2).toBeCloseTo(doubled.r2, 12);
+  // The squares are half as many, and so is the spread; but one degree of freedom is left, not three.
+  expect(weighted.slopeError).toBeCloseTo(doubled.slopeError * Math.sqrt(3), 12);
+});
+
 test('masses in micrograms keep their digits', () => {
   const line = leastSquares(Array.from({ length: 21 }, (_, day) => [day, 80e9 - day * 70e6]));
   expect(line.slope).toBeCloseTo(-70e6, 3);
