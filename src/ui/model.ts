@@ -8,6 +8,13 @@ export interface Size {
   readonly rows: number;
 }
 
+export interface Answered {
+  /** Track of the lift that it was asked of. */
+  readonly track: string;
+  /** Id of the event: an answer that is taken back is none. */
+  readonly by: string;
+}
+
 export interface UiState {
   readonly screen: Screen;
   /** The keys of here, laid over the screen. */
@@ -16,8 +23,8 @@ export interface UiState {
   readonly message: string | null;
   /** The key pressed last, to tell a key that is held or bounces from one that is meant. */
   readonly lastKey: { readonly name: string; readonly at: Reading } | null;
-  /** Exercises whose pain of last time was asked about in this run. */
-  readonly painAsked: readonly number[];
+  /** What was asked before the first set of a lift, and the events that answered it in this run. */
+  readonly answered: readonly Answered[];
 }
 
 /** All that a frame is drawn from. */
@@ -36,5 +43,5 @@ export const atStart = (screen: Screen): UiState => ({
   help: null,
   message: null,
   lastKey: null,
-  painAsked: [],
+  answered: [],
 });

@@ -19,8 +19,16 @@ export type Effect =
       readonly within: number | null;
       readonly exercise: number | null;
     }
-  /** Sends commands in order, stops at the first problem, and shows `to` when there was none. */
-  | { readonly do: 'send'; readonly commands: readonly SessionCommand[]; readonly to?: Screen }
+  /**
+   * Sends commands in order, stops at the first problem, and shows `to` when there was none; the last
+   * may answer what was asked before the first set on a track.
+   */
+  | {
+      readonly do: 'send';
+      readonly commands: readonly SessionCommand[];
+      readonly to?: Screen;
+      readonly answers?: string;
+    }
   /** Keeps what the lifter says to last time's pain: progression reads it, today and next time. */
   | { readonly do: 'answer-pain'; readonly track: string; readonly answer: PainAnswer }
   /** Keeps the choices and shows `to`. */

@@ -107,7 +107,7 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
         return problem && problemText(problem);
       }
       case 'send':
-        return sendAll(effect.commands, effect.to);
+        return sendAll(effect.commands, effect.to, effect.answers);
       case 'keep': {
         const problem = coach.keep(effect.choices);
         if (problem) return problemText(problem);
@@ -153,7 +153,11 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
     set({ ...model, ui: { ...model.ui, screen: beforeTraining(coach), message } });
     return null;
   };
-  const sendAll = (commands: readonly SessionCommand[], to?: Screen): string | null => {
+  const sendAll = (
+    commands: readonly SessionCommand[],
+    to?: Screen,
+    answers?: string,
+  ): string | null => {
     const live = coach.live();
     if (!live) return 'No session is open.';
     const before = live.state();
@@ -166,6 +170,11 @@ export function createStore(start: Screen, size: Size, ports: StorePorts): Store
     }
     const said = saidOf(commands, before);
     if (said !== null) model = { ...model, ui: { ...model.ui, message: said } };
+    const by = live.state().events.at(-1)?.id;
+    if (answers !== undefined && by !== undefined) {
+      const answered = [...model.ui.answered, { track: answers, by }];
+      model = { ...model, ui: { ...model.ui, answered } };
+    }
     refresh(to);
     return null;
   };

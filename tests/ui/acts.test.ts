@@ -87,6 +87,53 @@ describe('every act is an event, and undone by one key', () => {
   });
 });
 
+describe('pain', () => {
+  it('after the last set of a lift is that lift’s, until a set of the next is begun', () => {
+    const player = new Player(WIDE).atFirstSet().keys('  ').wait(200).keys('  ').wait(200);
+    player.keys('  ');
+    expect(player.screen()).toContain('Back squat, set 3 of 3');
+    player.keys('m');
+    expect(player.screen()).toContain('Pain: Back squat');
+    expect(player.screen()).toContain('▸ Mark it');
+    expect(player.screen()).not.toContain('Leave the rest');
+    player.keys(' ');
+    expect(player.screen()).toContain('Pain is marked at Back squat. u takes it back.');
+    expect(player.scene.session().exercises.map(({ pain }) => pain)).toEqual([
+      true,
+      false,
+      false,
+      false,
+    ]);
+    // Every set of it was done: nothing is called left out.
+    expect(player.keys('x').screen()).toMatch(/Back squat +82\.5 kg · done 7, 6, 6 · pain/);
+    expect(player.keys('<esc>m').screen()).toContain('Pain: Pull-up');
+    player.keys('<esc>').wait(300).keys(' m');
+    expect(player.screen()).toContain('Pain: Pull-up');
+  });
+
+  it('after the last set of all can be marked, too', () => {
+    const player = new Player(WIDE).keys(' x<down><down><down> ').keys('  ');
+    player.keys('xd<down>d<down>d<esc>');
+    expect(player.screen()).toContain('DONE');
+    player.keys('m');
+    expect(player.screen()).toContain('Pain: Plank');
+  });
+
+  it('of a pair is that of the lift that was put down, not of the one that is due', () => {
+    const player = new Player(WIDE).atFirstSet().keys('  x<down>p<esc>');
+    expect(player.screen()).toMatch(/REST.*Pull-up/);
+    player.keys('m');
+    expect(player.screen()).toContain('Pain: Back squat');
+  });
+
+  it('of any other lift is marked in the list of all', () => {
+    const player = new Player(WIDE).atFirstSet().keys('  x<down>m');
+    expect(player.screen()).toContain('Pain: Pull-up');
+    player.keys(' ');
+    expect(player.scene.session().exercises[1]).toMatchObject({ pain: true, leftOut: true });
+  });
+});
+
 describe('what was closed', () => {
   it('is taken up again by undo from the summary', () => {
     const player = new Player().atFirstSet().keys('  f<down> ');

@@ -73,6 +73,28 @@ describe('other gear for a day', () => {
     expect(later.session().exercises[0]?.prescribed.lift).toBe(others[0]?.lift);
   });
 
+  it('never begins a lift that it cannot load with a load that is made up', () => {
+    const over = scene();
+    atKit(over, 'dumbbells and a bench').keys(' ');
+    const later = over.again();
+    const at = player(later).keys(' ');
+    const said = 'Your gear makes no load for Back squat: space asks for another lift.';
+    expect(at.screen()).toContain(said);
+    for (const key of ['8', 'c']) {
+      at.keys(key);
+      expect(at.screen()).toContain('READY');
+      expect(at.screen()).not.toContain('choose a load');
+    }
+    // Left without an answer, or the answer taken back: it is asked again.
+    expect(at.keys(' <esc> ').screen()).toContain('Another lift');
+    expect(at.keys(' u').screen()).toContain(said);
+    expect(at.keys(' ').screen()).toContain('Another lift');
+    at.keys('<up>');
+    expect(at.screen()).toContain('▸ Leave it out today');
+    at.keys(' ');
+    expect(later.session().exercises[0]).toMatchObject({ leftOut: true, done: [] });
+  });
+
   it('may be kept under a name, on every device that reads the journal', () => {
     const over = scene({
       before: ({ journal, gear }) => {

@@ -90,6 +90,25 @@ describe('what hurts', () => {
     expect(decisions(later)).toEqual(['hurts-today yes knee']);
   });
 
+  it('asks again once its answer is taken back, and where it was left without one', () => {
+    const over = made();
+    player(over).keys('m<down><down><down><down><down> q');
+    const later = over.again();
+    const asks = 'What shall it be today?';
+    const at = player(later).keys('  <esc>');
+    expect(at.screen()).not.toContain(asks);
+    expect(at.keys(' ').screen()).toContain(asks);
+    // Leave it out today, and take that back.
+    at.keys(' u');
+    expect(at.screen()).toContain('Back squat');
+    expect(at.screen()).not.toContain(asks);
+    expect(at.keys(' ').screen()).toContain(asks);
+    // Go on as planned: that stands, also over what is taken back after it.
+    at.keys('<up>  ru ');
+    expect(at.screen()).not.toContain(asks);
+    expect(at.keys('uuuu ').screen()).toContain(asks);
+  });
+
   it('is to be looked at once it lasts two weeks', () => {
     const over = scene({
       program: PROGRAM,

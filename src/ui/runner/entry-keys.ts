@@ -14,6 +14,7 @@ import {
 import { loadWanted, type Phase } from '../phase.ts';
 import { type KeyRow, typing } from '../screen.ts';
 import type { Typing } from '../ui-state.ts';
+import { gearLackText, lacksGear } from './conditions.ts';
 
 interface Entering {
   readonly session: SessionState;
@@ -54,6 +55,8 @@ const typeNumber: Act = (acting) => {
   if (wanted === null || wanted === undefined || wanted === false) return typeReps(acting);
   // In the rest before it the number may belong to the set that was just put down.
   if (phase?.kind === 'resting' || phase?.kind === 'over') return typeReps(acting);
+  const state = model.session?.exercises[wanted];
+  if (state && lacksGear(state)) return tell(acting, gearLackText(state.prescribed.name));
   return show(acting, { kind: 'load', exercise: wanted, purpose: 'first-session', typed: name });
 };
 

@@ -10,6 +10,7 @@ import type { Model } from '../model.ts';
 import type { Phase } from '../phase.ts';
 import { isTestSet, type PlannedSet, plannedSet } from '../set-plan.ts';
 import { countdownText, countText, loadDigits, loadText, placeText } from '../words.ts';
+import { gearLackText, lacksGear } from './conditions.ts';
 
 /** What the runner says largest. */
 export interface Headline {
@@ -75,7 +76,8 @@ function restOrLift(
   place: SetPlace,
 ): Headline {
   const plan = plannedSet(session, place);
-  const exercise = session.exercises[place.exercise]?.prescribed;
+  const state = session.exercises[place.exercise];
+  const exercise = state?.prescribed;
   if (!plan || !exercise) return nothing('READY');
   const name = {
     title: exercise.perSide ? `${exercise.name}, each side` : exercise.name,
@@ -102,7 +104,11 @@ function restOrLift(
       ...name,
       word: 'READY',
       digits: '',
-      caption: ['No load is known yet: type it, or space asks.'],
+      caption: [
+        lacksGear(state)
+          ? gearLackText(exercise.name)
+          : 'No load is known yet: type it, or space asks.',
+      ],
     };
   }
   const caption = [setCaption(session, exercise, plan, place, lastOne)];

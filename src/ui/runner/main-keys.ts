@@ -1,6 +1,8 @@
 import { presentLoad } from '../../session/aim.ts';
 import type { SessionCommand } from '../../session/command.ts';
 import type { SetPlace } from '../../session/events.ts';
+import { inForce } from '../../session/in-force.ts';
+import type { ExerciseState } from '../../session/state.ts';
 import { confirming } from '../as-planned.ts';
 import { draftNumbers, typedCommands } from '../entry.ts';
 import {
@@ -17,7 +19,7 @@ import {
 } from '../outcome.ts';
 import type { Phase } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
-import { NO_EXERCISE } from './conditions.ts';
+import { lacksGear, NO_EXERCISE } from './conditions.ts';
 
 const unitOf = ({ model }: Seen) => model.session?.prescription.unit ?? 'kg';
 
@@ -44,25 +46,28 @@ const main: Act = (acting) => {
   return send(acting, [...typed, putDown], RUNNER);
 };
 
-/** What has to be known before the first set of an exercise: is there pain, which load. */
+/** What has to be known before the first set of an exercise: is there pain, which load, or which other lift. */
 function asked(acting: Acting, { exercise }: SetPlace): Outcome | null {
-  const { session, ui } = acting.model;
-  const state = session?.exercises[exercise];
-  if (!session || !state || state.done.length > 0) return null;
+  const state = acting.model.session?.exercises[exercise];
+  if (!state || state.done.length > 0) return null;
   const { askPain, hurts } = state.prescribed;
-  if ((askPain || hurts) && !ui.painAsked.includes(exercise)) {
+  if ((askPain || hurts) && !isAnswered(acting, state)) {
     const moment = askPain ? 'last-time' : 'joint';
-    const screen = { kind: 'pain', exercise, moment, chosen: 0 } as const;
-    const outcome = show(acting, screen);
-    return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
+    return show(acting, { kind: 'pain', exercise, moment, chosen: 0 });
   }
   if (presentLoad(state) !== null) return null;
-  const isMissing = state.prescribed.why.some(({ rule }) => rule === 'gear-missing');
-  if (isMissing && !ui.painAsked.includes(exercise)) {
-    const outcome = swapScreen(acting, exercise);
-    return { ...outcome, ui: { ...outcome.ui, painAsked: [...ui.painAsked, exercise] } };
-  }
-  return show(acting, { kind: 'load', exercise, purpose: 'first-session', typed: '' });
+  return lacksGear(state)
+    ? swapScreen(acting, exercise)
+    : show(acting, { kind: 'load', exercise, purpose: 'first-session', typed: '' });
+}
+
+/** Was the question answered in this run, and does the answer stand? */
+function isAnswered(
+  { model: { session, ui } }: Acting,
+  { prescribed: { track } }: ExerciseState,
+): boolean {
+  const standing = new Set(inForce(session?.events ?? []).map(({ id }) => id));
+  return ui.answered.some((one) => one.track === track && standing.has(one.by));
 }
 
 /** The lifts that may stand in for an exercise. */

@@ -8,6 +8,7 @@ import { type Line, line, paragraph } from '../line.ts';
 import { type Phase, placeOf } from '../phase.ts';
 import { plannedSet } from '../set-plan.ts';
 import { countdownText, countText, loadText } from '../words.ts';
+import { lacksGear } from './conditions.ts';
 
 /** Of a pair the lifts that wait: which set is due next of each, and when its own rest is over. */
 export function waitingLines(
@@ -41,8 +42,10 @@ export function nextLines(session: SessionState, phase: Phase, columns: number):
   const place = placeOf(phase);
   if (phase.kind !== 'resting' || !place) return [];
   const plan = plannedSet(session, place);
-  const exercise = session.exercises[place.exercise]?.prescribed;
-  if (!plan || !exercise || place.role === 'mini') return [];
+  const state = session.exercises[place.exercise];
+  if (!plan || !state || place.role === 'mini') return [];
+  const { prescribed: exercise } = state;
+  if (lacksGear(state)) return paragraph('next: another lift to choose, space asks', columns);
   if (plan.load === null) return paragraph('next: a load to choose, c asks for it', columns);
   const load = `${loadText(plan.load, exercise, session.prescription.unit)} × `;
   const words = `next ${load}${countText(plan.count, exercise)}`;

@@ -2,16 +2,25 @@ import { type Acting, type Outcome, RUNNER, type Seen, show, tell } from '../out
 import { placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
 import { askLessTime } from '../screens/less-time.ts';
-import { accepts, NO_EXERCISE } from './conditions.ts';
+import { accepts, gearLackText, lacksGear, NO_EXERCISE } from './conditions.ts';
 
 const hereOf = ({ phase, model }: Seen): number | null =>
   (phase && placeOf(phase)?.exercise) ?? model.session?.current ?? null;
 
+/** What hurts is what was just lifted: until a set of the next lift is begun, that is the one before. */
+const liftedOf = (seen: Seen): number | null => {
+  const { phase, model } = seen;
+  if (phase?.kind === 'lifting') return phase.set.exercise;
+  const { current = null, exercises = [] } = model.session ?? {};
+  const state = current === null ? null : exercises[current];
+  return state && !(state.pain && state.leftOut) ? current : hereOf(seen);
+};
+
 const onExercise =
-  (act: (exercise: number, acting: Acting) => Outcome) =>
+  (act: (exercise: number, acting: Acting) => Outcome, whichOf = hereOf) =>
   (acting: Acting): Outcome => {
-    const here = hereOf(acting);
-    return here === null ? tell(acting, NO_EXERCISE) : act(here, acting);
+    const which = whichOf(acting);
+    return which === null ? tell(acting, NO_EXERCISE) : act(which, acting);
   };
 
 const inSession = ({ model }: Seen): true | string =>
@@ -39,8 +48,10 @@ export const EXERCISE_KEYS: readonly KeyRow[] = [
     label: 'change the load',
     when: (seen) => {
       const place = seen.phase && placeOf(seen.phase);
-      const by = place && seen.model.session?.exercises[place.exercise]?.prescribed;
-      if (!by) return NO_EXERCISE;
+      const state = place && seen.model.session?.exercises[place.exercise];
+      if (!state) return NO_EXERCISE;
+      const { prescribed: by } = state;
+      if (lacksGear(state)) return gearLackText(by.name);
       const { exercise } = place;
       return accepts(seen, { do: 'replace', exercise, by, because: 'other-load' });
     },
@@ -52,10 +63,11 @@ export const EXERCISE_KEYS: readonly KeyRow[] = [
   {
     keys: ['m'],
     label: 'mark pain',
-    when: ({ phase }) => (phase && placeOf(phase) ? true : NO_EXERCISE),
+    when: (seen) => (liftedOf(seen) === null ? NO_EXERCISE : true),
     footer: 9,
-    press: onExercise((exercise, acting) =>
-      show(acting, { kind: 'pain', exercise, moment: 'now', chosen: 0 }),
+    press: onExercise(
+      (exercise, acting) => show(acting, { kind: 'pain', exercise, moment: 'now', chosen: 0 }),
+      liftedOf,
     ),
   },
   {

@@ -1,10 +1,11 @@
 import type { PainAnswer } from '../../lifter/coach.ts';
 import type { SessionCommand } from '../../session/command.ts';
-import type { SessionState } from '../../session/state.ts';
+import { isOver } from '../../session/next-set.ts';
+import type { ExerciseState, SessionState } from '../../session/state.ts';
 import { andText } from '../../text/words.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import { type Act, type Effect, RUNNER, type Seen, send, show } from '../outcome.ts';
-import { accepts } from '../runner/conditions.ts';
+import { accepts, lacksGear } from '../runner/conditions.ts';
 import { RUNNER_KEYS } from '../runner/keys.ts';
 import { swapScreen } from '../runner/main-keys.ts';
 import { takenBack } from '../runner/undo-keys.ts';
@@ -17,9 +18,10 @@ type Acts = Extract<Screen, { kind: 'acts' }>;
 type Swap = Extract<Screen, { kind: 'swap' }>;
 type Pain = Extract<Screen, { kind: 'pain' }>;
 
-const sent = (commands: readonly SessionCommand[]): readonly Effect[] => [
-  { do: 'send', commands, to: RUNNER },
-];
+const sent = (
+  commands: readonly SessionCommand[],
+  answers: Pick<Extract<Effect, { do: 'send' }>, 'answers'> = {},
+): readonly Effect[] => [{ do: 'send', commands, to: RUNNER, ...answers }];
 
 function exerciseList({ model: { session } }: Seen<Exercises>): ChoiceList {
   const rows = (session?.exercises ?? []).map((exercise, index): Choice => {
@@ -27,9 +29,11 @@ function exerciseList({ model: { session } }: Seen<Exercises>): ChoiceList {
     const unit = session?.prescription.unit ?? 'kg';
     const sets = done.map(({ count }) => count).join(', ');
     const load = prescribed.load === null ? '' : loadText(prescribed.load, prescribed, unit);
-    const detail = exercise.leftOut
-      ? `left out${sets && ` after ${sets}`}`
-      : [load, sets && `done ${sets}`].filter(Boolean).join(' · ');
+    const pain = exercise.pain ? 'pain' : '';
+    const detail =
+      exercise.leftOut && !isDone(exercise)
+        ? [`left out${sets && ` after ${sets}`}`, pain].filter(Boolean).join(' · ')
+        : [load, sets && `done ${sets}`, pain].filter(Boolean).join(' · ');
     return {
       label: prescribed.name,
       detail,
@@ -38,6 +42,9 @@ function exerciseList({ model: { session } }: Seen<Exercises>): ChoiceList {
   });
   return { title: 'Exercises', words: 'Space goes on with the chosen one.', choices: rows };
 }
+
+/** Is every set of it done, so that nothing can be left out or taken up again? */
+const isDone = (exercise: ExerciseState): boolean => isOver({ ...exercise, leftOut: false });
 
 const isPaired = (session: SessionState | null, exercise: number): boolean =>
   session?.pairs.some((pair) => pair.includes(exercise)) ?? false;
@@ -70,6 +77,15 @@ export const EXERCISES_SCREEN = listScreen<Exercises>({
         const exercise = screen.chosen;
         const paired = isPaired(model.session, exercise);
         return send(acting, [{ do: paired ? 'part-pair' : 'pair', exercise }], screen);
+      },
+    },
+    {
+      keys: ['m'],
+      label: 'mark pain',
+      footer: 5,
+      press: (acting) => {
+        const { chosen: exercise } = acting.screen;
+        return show(acting, { kind: 'pain', exercise, moment: 'now', chosen: 0 });
       },
     },
   ],
@@ -123,15 +139,11 @@ export const ACTS_SCREEN = listScreen<Acts>({
 function swapList({ screen, model: { session } }: Seen<Swap>): ChoiceList {
   const { exercise, lifts, back } = screen;
   const unit = session?.prescription.unit ?? 'kg';
-  const track = session?.exercises[exercise]?.prescribed.track ?? '';
+  const state = session?.exercises[exercise];
+  const track = state?.prescribed.track ?? '';
   const pain = back.kind === 'pain' ? back.moment : null;
-  return {
-    title: 'Another lift',
-    words:
-      lifts.length > 0
-        ? 'For the same muscles, the most alike first.'
-        : 'The catalogue has no other lift like this one.',
-    choices: lifts.map((by) => ({
+  const instead = lifts.map(
+    (by): Choice => ({
       label: by.name,
       detail: by.load === null ? 'asks for a load' : loadText(by.load, by, unit),
       effects: [
@@ -143,7 +155,20 @@ function swapList({ screen, model: { session } }: Seen<Swap>): ChoiceList {
           { do: 'replace', exercise, by, because: 'other-lift' },
         ]),
       ],
-    })),
+    }),
+  );
+  const out: Choice = {
+    label: 'Leave it out today',
+    effects: sent([{ do: 'skip-exercise', exercise }]),
+  };
+  return {
+    title: 'Another lift',
+    words:
+      lifts.length > 0
+        ? 'For the same muscles, the most alike first.'
+        : 'The catalogue has no other lift like this one.',
+    // It cannot begin as it is, so that there has to be a way past it.
+    choices: state && lacksGear(state) ? [...instead, out] : instead,
   };
 }
 
@@ -155,6 +180,15 @@ function painList({ screen, model, coach }: Seen<Pain>): ChoiceList {
   const state = session?.exercises[exercise];
   if (!state || !session) return { title: 'Pain', words: null, choices: [] };
   const { prescribed } = state;
+  const title = `Pain: ${prescribed.name}`;
+  if (moment === 'now' && isDone(state)) {
+    const mark = { label: 'Mark it', detail: 'you are asked before it next time' };
+    return {
+      title,
+      words: WARNING,
+      choices: [{ ...mark, effects: sent([{ do: 'mark-pain', exercise }]) }],
+    };
+  }
   const lighter = coach.lighter(prescribed);
   const { unit } = session.prescription;
   const now = moment === 'now';
@@ -164,7 +198,7 @@ function painList({ screen, model, coach }: Seen<Pain>): ChoiceList {
     ...(moment === 'last-time'
       ? [{ do: 'answer-pain', track: prescribed.track, answer } as const]
       : []),
-    ...sent([...marked, ...commands]),
+    ...sent([...marked, ...commands], now ? {} : { answers: prescribed.track }),
   ];
   const rows: Choice[] = [
     {
@@ -201,11 +235,13 @@ function painList({ screen, model, coach }: Seen<Pain>): ChoiceList {
     ),
   });
   const words = {
-    now: 'Pain is not effort. A sharp or spreading pain: stop, and get help.',
+    now: WARNING,
     joint: `${prescribed.name} loads the ${andText(prescribed.hurts ?? [])} hard, and you said that hurts. What shall it be today?`,
     'last-time': `Pain was marked at ${prescribed.name} last time. What shall it be today?`,
   };
-  return { title: `Pain: ${prescribed.name}`, words: words[moment], choices: rows };
+  return { title, words: words[moment], choices: rows };
 }
+
+const WARNING = 'Pain is not effort. A sharp or spreading pain: stop, and get help.';
 
 export const PAIN_SCREEN = listScreen<Pain>({ list: painList, last: [TO_RUNNER] });
