@@ -54,7 +54,6 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
   const laidBeside = (known: readonly KnownSet[]) =>
     ownSessions(table.sets, {
       known,
-      program,
       label: args[0] === '-' ? 'table' : basename(args[0] ?? 'table'),
       unit: table.unit,
       zone: (wall) => ports.clock.zone(wall),
@@ -131,7 +130,7 @@ async function mayTake(call: Call, question: string): Promise<boolean> {
   return isAttended(call) && askYesNo(call, question, 'no');
 }
 
-/** Null where it cannot be read: then the table gives the ranges itself. */
+/** Null where it cannot be read: then its own lifts are not known. */
 function programOf(lifter: Lifter): Program | null {
   try {
     return lifter.program();

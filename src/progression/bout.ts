@@ -3,7 +3,9 @@ import { Temporal } from 'temporal-polyfill';
 import { reserveOf } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
 import { isInOwnPlace } from './in-program.ts';
+import { isFromTable } from './own-table.ts';
 import type { Past, Result, SetResult } from './past.ts';
+import { rangeOfTrack } from './track.ts';
 
 /** One past session of a track, read the way the rules judge it. */
 export interface Bout {
@@ -72,16 +74,44 @@ export function boutsSince(bouts: readonly Bout[], date: Temporal.PlainDate): re
 
 /** Of the same results the same groups: years of them are asked for one track after the other. */
 const byTrack = ofTheSame((results: Past['results']) =>
-  group(results, ({ exercise }) => exercise.track),
+  group(
+    results.filter(({ exercise }) => !isFromTable(exercise)),
+    ({ exercise }) => exercise.track,
+  ),
+);
+
+const tablesByLift = ofTheSame((results: Past['results']) =>
+  group(
+    results.filter(({ exercise }) => isFromTable(exercise)),
+    ({ exercise }) => exercise.lift,
+  ),
 );
 
 const byLift = ofTheSame((results: Past['results']) =>
   group(results, ({ exercise }) => exercise.lift),
 );
 
-/** Results of a track, oldest first, those without a set too. */
-export const resultsOfTrack = ({ results }: Pick<Past, 'results'>, track: string) =>
-  byTrack(results).get(track) ?? [];
+/**
+ * Results of a track, oldest first, those without a set too. Those of a table of the lifter's own
+ * are among them where they fit it, whatever program there was when they came in.
+ */
+export function resultsOfTrack({ results }: Pick<Past, 'results'>, track: string) {
+  const own = byTrack(results).get(track) ?? [];
+  const of = rangeOfTrack(track);
+  const told = of ? (tablesByLift(results).get(of.lift) ?? []) : [];
+  const fitting = told.filter((result) => fitsTrack(result, track));
+  return fitting.length === 0
+    ? own
+    : [...own, ...fitting].sort((one, other) => one.start - other.start);
+}
+
+/** Sets of a table fit a track whose range holds the first of them. */
+export function fitsTrack(result: Result, track: string): boolean {
+  const of = rangeOfTrack(track);
+  const count = boutOf(result)?.sets[0]?.count;
+  if (!of || count === undefined || of.lift !== result.exercise.lift) return false;
+  return of.range[0] <= count && count <= of.range[1];
+}
 
 /** Results of a lift in any of its tracks, oldest first. */
 export const resultsOfLift = ({ results }: Pick<Past, 'results'>, lift: string) =>

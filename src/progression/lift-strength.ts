@@ -11,7 +11,7 @@ import {
 import { dayNumber } from '../training/day-number.ts';
 import { reserveOf } from '../training/effort.ts';
 import { systemLoad } from '../training/strength.ts';
-import { foreignSessions } from './bout.ts';
+import { fitsTrack, foreignSessions } from './bout.ts';
 import { LIMITS } from './limits.ts';
 import { isFromTable } from './own-table.ts';
 import type { Past, Result } from './past.ts';
@@ -165,16 +165,18 @@ function sessionsSeen(past: Past, from: number, to: number): Map<string, Session
     const day = dayNumber(result.date);
     const isIn = day <= to && day >= from && tells(result) && !foreign.has(result.session);
     const sets = isIn ? setsSeen(result, past.bodyMassOn) : [];
-    return sets.length === 0 ? [] : [{ exercise: result.exercise, day, sets }];
+    return sets.length === 0 ? [] : [{ result, exercise: result.exercise, day, sets }];
   });
-  // A table has a range for every day of it: where nobody trains by it, it is none of the lifter's.
+  // Nobody prescribed a table: its sets are of the track that they fit, if any is trained.
   const ranges = new Set(
     telling.flatMap(({ exercise }) => (isFromTable(exercise) ? [] : [exercise.track])),
   );
   const lifts = new Map<string, SessionSeen[]>();
-  for (const { exercise, day, sets } of telling) {
+  for (const { result, exercise, day, sets } of telling) {
     const { lift, track } = exercise;
-    const own = isFromTable(exercise) && !ranges.has(track) ? `${lift} by no plan` : track;
+    const own = isFromTable(exercise)
+      ? ([...ranges].find((each) => fitsTrack(result, each)) ?? `${lift} by no plan`)
+      : track;
     const session = { day, track: own, sets };
     const of = lifts.get(lift);
     if (of) of.push(session);

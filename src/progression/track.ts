@@ -14,6 +14,14 @@ export function trackOf(exercise: Exercise): string {
   return kin + (track ?? `${range[0]}-${range[1]}`);
 }
 
+/** Lift and range of a track of straight sets; null for clusters, and where the program names the track. */
+export function rangeOfTrack(
+  track: string,
+): { readonly lift: string; readonly range: Range } | null {
+  const [, lift, low, high] = /^(\S+) straight (\d+)-(\d+)$/.exec(track) ?? [];
+  return lift ? { lift, range: [Number(low), Number(high)] } : null;
+}
+
 /**
  * Reps in reserve to stop at. A barbell bench press or squat keeps at least one, whatever the
  * program says, unless safeties catch the bar.

@@ -32,6 +32,19 @@ const YEARS = [
   '',
 ].join('\r\n');
 
+const OWN_PROGRAM = `
+name: Mine
+unit: kg
+aim: maintain
+days_per_week: 2
+days:
+  - name: A
+    exercises:
+      - { lift: dumbbell-curl, sets: 2, reps: 8-12, rest: 2 min, reserve: 0-1 }
+      - { lift: dip, sets: 2, reps: 5-8, rest: 3 min, reserve: 0-1 }
+      - { lift: bench-press, sets: 2, reps: 6-10, rest: 3 min, reserve: 1-2 }
+`;
+
 const setsOf = async () => {
   const { results } = (await home.json('export', '--as', 'json')) as { results?: unknown[] };
   return results;
@@ -226,6 +239,35 @@ describe('a table of the lifter’s own', () => {
     expect(one.out).toContain('1 unlikely weigh-in was left out: 88 kg on 2026-11-02');
     const two = await home.run('import', readings('2026-11-03,79.5', '2026-11-04,79'), '--take');
     expect(two.out).not.toContain('unlikely');
+  });
+
+  test('goes on in the program the same, whether it or the program came first', async () => {
+    const program = join(home.folder, 'mine.yaml');
+    writeFileSync(program, OWN_PROGRAM);
+    const text =
+      'date,exercise,kg,reps\n2026-11-23,dumbbell curl,9,12\n2026-11-23,dumbbell curl,9,12\n2026-11-23,dip,10,8\n2026-11-23,dip,10,8\n2026-11-23,bench press,90,3\n';
+    const later = new AHome();
+    try {
+      await home.run('weigh', '80');
+      await later.run('weigh', '80');
+      await home.run('import', table(text), '--take');
+      await later.run('import', table(text), '--take', '--program', program);
+      const [first, second] = [
+        (await home.run('today', '--program', program)).out,
+        (await later.run('today', '--program', program)).out,
+      ];
+      expect(first).toBe(second);
+      // 12 and 12 lie in 8-12, 8 and 8 in 5-8: both tops are reached, and the load goes up.
+      expect(first).toContain('Every set reached 12 at 9 kg a hand, so 9.5 kg');
+      expect(first).toContain(
+        'Every set reached 8 at body weight + 10 kg, so body weight + 11.25 kg',
+      );
+      // Three reps lie in no range of 6 to 10: they tell a load, and no more.
+      expect(first).toContain('Known from another range: 3 reps at 90 kg point to 67.5 kg here');
+      expect(first).not.toContain('90 kg × 3');
+    } finally {
+      later.throwAway();
+    }
   });
 
   test('goes on in the program from the range that the program has', async () => {

@@ -2,11 +2,11 @@ import { groups, rollup } from 'd3-array';
 import { crc32 } from '../../journal/disk/crc32.ts';
 import type { History } from '../../journal/history.ts';
 import type { JournalEvent } from '../../journal/records.ts';
-import type { Program, Range } from '../../program/program.ts';
+import type { Range } from '../../program/program.ts';
 import { ANY_RESERVE } from '../../progression/own-table.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import type { SessionFact } from '../../session/events.ts';
-import { BASIS, type Lift } from '../../training/lift.ts';
+import { BASIS } from '../../training/lift.ts';
 import type { Unit } from '../../training/mass.ts';
 import { type ImportedSession, NOT_TOLD } from '../import-json.ts';
 import type { OwnSet } from './read-own-table.ts';
@@ -15,8 +15,6 @@ import type { OwnSet } from './read-own-table.ts';
 export interface OwnPast {
   /** Sets that are there, those of tables as they came in: what was corrected since is no new set. */
   readonly known: readonly KnownSet[];
-  /** Gives its ranges to lifts that it has, so that it goes on from them; null without one. */
-  readonly program: Program | null;
   /** What the table is called in the history. */
   readonly label: string;
   readonly unit: Unit;
@@ -91,7 +89,7 @@ function sessionOf(date: string, sets: readonly OwnSet[], past: OwnPast): Import
     aim: 'maintain',
     lighter: false,
     restBetween: { from: 0, to: 0 },
-    exercises: byLift.map((of) => exerciseOf(of, past.program)),
+    exercises: byLift.map((of) => exerciseOf(of)),
     warnings: [],
   };
   const facts: SessionFact[] = [
@@ -115,9 +113,9 @@ function sessionOf(date: string, sets: readonly OwnSet[], past: OwnPast): Import
   return { session, start: utc - zone * 60_000, end: null, zone, facts };
 }
 
-function exerciseOf(sets: readonly OwnSet[], program: Program | null): PrescribedExercise {
+function exerciseOf(sets: readonly OwnSet[]): PrescribedExercise {
   const { lift, load } = sets[0]!;
-  const range = rangeOf(lift, program) ?? rangeDone(sets);
+  const range = rangeDone(sets);
   const { key, joints: _joints, needs: _needs, ...shown } = lift;
   return {
     ...shown,
@@ -134,14 +132,6 @@ function exerciseOf(sets: readonly OwnSet[], program: Program | null): Prescribe
     move: 'start',
     ...NOT_TOLD,
   };
-}
-
-/** As the program does the lift in straight sets. */
-function rangeOf({ key }: Lift, program: Program | null): Range | null {
-  const found = program?.days
-    .flatMap(({ exercises }) => exercises)
-    .find(({ lift, style }) => lift.key === key && style === 'straight');
-  return found?.range ?? null;
 }
 
 function rangeDone(sets: readonly OwnSet[]): Range {
