@@ -31,8 +31,8 @@ type Makers = {
 
 /**
  * Gives what carries changes of the past out, each by new events, and says in a sentence what it
- * came to. It remembers the last one of this run, which can be taken back; an answer to advice
- * cannot, for the program file would not follow.
+ * came to. It remembers the last one of this run, which can be taken back; an answer that changed the
+ * program file cannot, for the file would not follow.
  * @throws Refusal when nothing was changed.
  */
 export function pastChanger(
@@ -42,14 +42,17 @@ export function pastChanger(
 ): (change: RecordChange) => string {
   const history = () => lifter.journal().history();
   let last: readonly string[] = [];
+  let why: Problem = NOTHING;
   const record = (...fact: Parameters<ReturnType<Lifter['journal']>['record']>) => {
     last = [lifter.journal().record(...fact).id];
+    why = NOTHING;
   };
   const makers: Makers = {
     weigh: ({ mass, instead }) => {
       const on = instead?.date ?? lifter.today();
       const kept = keepWeighIn(lifter.journal(), mass, on, instead ? [instead] : []);
       last = kept.ids;
+      why = NOTHING;
       const words = trendWords(history(), on, unit(), rateAsked(lifter, on, settings.now()));
       return [
         `Saved: ${massText(mass, unit())}.`,
@@ -94,11 +97,15 @@ export function pastChanger(
       const takes = answer === 'yes';
       const path = takes && edit ? writeProgram(lifter, settings, edit) : null;
       record({ type: 'decided', rule: reason.rule, answer, subject });
-      last = [];
-      if (path !== null) return `Written to ${path}.`;
-      return takes
+      if (path !== null) {
+        last = [];
+        why = IN_THE_FILE;
+        return `Written to ${path}.`;
+      }
+      const said = takes
         ? (TAKEN[reason.rule] ?? 'Kept.')
         : (REFUSED[reason.rule] ?? 'Put aside for three weeks.');
+      return `${said} u takes it back.`;
     },
     'weight-advice': ({ answer }) => {
       settings.keep({ weightAdvice: answer });
@@ -122,9 +129,10 @@ export function pastChanger(
       return `Deleted: ${recordWords(found, unit()).what}. u takes it back.`;
     },
     'take-back': () => {
-      if (last.length === 0) throw new Refusal({ what: 'There is nothing to take back.' });
+      if (last.length === 0) throw new Refusal(why);
       for (const of of last.toReversed()) lifter.journal().record({ type: 'undone', of });
       last = [];
+      why = NOTHING;
       return 'Taken back.';
     },
   };
@@ -132,6 +140,13 @@ export function pastChanger(
 }
 
 const GONE: Problem = { what: 'That is not there any more.' };
+
+const NOTHING: Problem = { what: 'There is nothing to take back.' };
+
+const IN_THE_FILE: Problem = {
+  what: 'The change stands in the program file, which no key takes back.',
+  fix: 'e on the preview changes the program.',
+};
 
 const PAUSED = 'The cut is paused from today on, for two weeks at maintenance.';
 const RESTS = 'Trained as maintenance from now on; the review takes the cut up again.';

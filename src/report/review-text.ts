@@ -4,7 +4,7 @@ import type { LiftKept } from '../cut/kept.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
-import { cutTo, wrapped } from '../text/columns.ts';
+import { columnsOf, cutTo, wrapped } from '../text/columns.ts';
 import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
@@ -94,12 +94,21 @@ export function reviewSections(
 }
 
 function figureLines(review: Review, unit: Unit, width: number): string[] {
+  const figures = reviewFigures(review, unit);
+  const widest = (of: 'name' | 'value') => Math.max(...figures.map((each) => columnsOf(each[of])));
+  // Side by side where every value has room beside every name; else one below the other.
+  if (widest('name') + 2 + widest('value') > width) {
+    return figures.flatMap(({ name, value, about }) => [
+      ...wrapped(`${name}: ${value}`, width, '  '),
+      ...wrapped(about, width - 2).map((text) => `  ${text}`),
+    ]);
+  }
   const columns: readonly Column[] = [
     { heading: 'figure', align: 'left' },
     { heading: '', align: 'right' },
     { heading: '', align: 'left', dropFirst: 1 },
   ];
-  const rows = reviewFigures(review, unit).map(({ name, value, about }) => [name, value, about]);
+  const rows = figures.map(({ name, value, about }) => [name, value, about]);
   return textTable(columns, rows, width).slice(1);
 }
 

@@ -87,7 +87,7 @@ describe('every act is an event, and undone by one key', () => {
   });
 });
 
-describe('pain', () => {
+describe('which lift pain is marked at', () => {
   it('after the last set of a lift is that lift’s, until a set of the next is begun', () => {
     const player = new Player(WIDE).atFirstSet().keys('  ').wait(200).keys('  ').wait(200);
     player.keys('  ');

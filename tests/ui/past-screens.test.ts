@@ -38,6 +38,21 @@ describe('the weekly review', () => {
     expect(at.keys('q').store.model().ui.screen.kind).toBe('preview');
   });
 
+  it('names every figure at every width', () => {
+    const at = player().keys('t');
+    for (let { columns } = LEAST; columns <= 120; columns += 1) {
+      at.store.resize({ columns, rows: 200 });
+      const text = at.screen();
+      for (const name of ['Strength kept', 'Body weight', 'Rate of loss', 'Sessions']) {
+        expect(
+          text.match(new RegExp(`^ *${name}[: ] *\\d`, 'gm')),
+          `${name}, ${columns}`,
+        ).toHaveLength(1);
+      }
+      expect(text).not.toContain('figure');
+    }
+  });
+
   /** Goes on until the chosen advice changes the program file. */
   function atAdvice(): Player {
     const at = player(WIDE).keys('t');
@@ -77,6 +92,7 @@ describe('the weekly review', () => {
     expect(differing[0]).toContain(String(change.from));
     expect(readFileSync(shipped, 'utf8')).toBe(before);
     expect(decisions()).toMatchObject([{ answer: 'yes' }]);
+    expect(at.keys('u').screen()).toContain('The change stands in the program file');
     // The review is made of the changed program from now on.
     const { exercises } = lifter.program().days.find(({ name }) => name === change.day) ?? {};
     const exercise = exercises?.[change.index];
@@ -134,6 +150,19 @@ describe('what is said to the review', () => {
       { rule: 'pause-wanted', answer: 'yes' },
       { rule: 'pause-in-force', answer: 'no' },
     ]);
+  });
+
+  it('one key takes the end of a cut back, as every answer that changed no file', () => {
+    const at = player(WIDE).keys('te');
+    expect(aim()).toBe('maintain');
+    expect(at.screen()).toContain('from now on. u takes it back.');
+    expect(at.keys('u').screen()).toContain('Taken back.');
+    expect(aim()).toBe('cut');
+    expect(decisions()).toEqual([]);
+    expect(at.keys('u').screen()).toContain('There is nothing to take back.');
+    expect(at.keys('n').screen()).toContain('Put aside for three weeks. u takes it back.');
+    at.keys('u');
+    expect(decisions()).toEqual([]);
   });
 
   it('a lighter week is asked for once in four weeks', () => {
