@@ -196,7 +196,7 @@ function programName(program: () => Program): string | null {
 function programUnit(program: () => Program, path: () => string): Unit | null {
   // Nearly every program says it in a line of its own, and reading the whole of it is slow.
   const line = /^\ufeff?["']?unit["']?[ \t]*:[ \t]*["']?(kg|lb)\b/m.exec(textAt(path) ?? '');
-  if (line?.[1] === 'kg' || line?.[1] === 'lb') return line[1];
+  if (line) return line[1] === 'lb' ? 'lb' : 'kg';
   try {
     return program().unit;
   } catch (error) {

@@ -23,8 +23,8 @@ import { type Mutant, mutantsOf, withProbes } from './mutants-of.ts';
  *
  * First every test runs once, unchanged, and notes which of the drawn places it works out and how
  * long it takes; then each mutant is given to the tests that meet it, those of its file and room and
- * the quick ones first, for a minute of tests in all: what none of those notices counts as a survivor. Tests that fail already
- * are left out and named.
+ * the quick ones first, for two minutes of tests in all: what none of those notices, and the types neither,
+ * counts as a survivor. Tests that fail already are left out and named.
  *
  * A survivor is a test that is missing, or a change that makes no difference: those are listed in
  * `equivalent.txt`, a line each, and not drawn. Of the files in `data.txt` no numbers are drawn. All
@@ -33,7 +33,7 @@ import { type Mutant, mutantsOf, withProbes } from './mutants-of.ts';
 const HOME = fileURLToPath(new URL('../../', import.meta.url));
 /** So many mutants at a time, a copy of the project for each. */
 const AT_ONCE = 2;
-const MOST_TEST_MS = 60_000;
+const MOST_TEST_MS = 120_000;
 /** A mutant that loops for ever is noticed, too: after so many times what its tests take, and the start of them. */
 const MOST_TIMES = 4;
 const START_MS = 30_000;
@@ -85,9 +85,9 @@ await Promise.all(
   COPIES.map(async (copy) => {
     for (let next = waiting.shift(); next; next = waiting.shift()) {
       const tests = met.get(next.id) ?? [];
-      const noticed = await isNoticed(next, tests, copy);
-      if (!noticed) survivors.add(next.change);
-      const said = noticed ? 'noticed ' : tests.length > 0 ? 'SURVIVED' : 'NOT MET ';
+      const by = await noticedBy(next, tests, copy);
+      if (by === null) survivors.add(next.change);
+      const said = by ?? (tests.length > 0 ? 'SURVIVED' : 'NOT MET ');
       done += 1;
       console.log(`${done}/${all.length} ${said} line ${next.line}, ${next.change}`);
     }
@@ -195,38 +195,54 @@ async function testsThatMeet(
   return new Map(mutants.map((mutant) => [mutant.id, testsOf(mutant)]));
 }
 
-async function isNoticed(
+/** What `npm test` notices a mutant by: a test, or the types, which many a guard is there for; null: nothing. */
+async function noticedBy(
   { path, before, after }: Mutant,
   tests: readonly TestFile[],
   copy: string,
-): Promise<boolean> {
-  if (tests.length === 0) return false;
-  const list = `${copy}-tests.json`;
-  const paths = tests.map(({ path: test }) => test);
-  const ms = tests.reduce((sum, test) => sum + test.ms, 0);
-  writeFileSync(list, JSON.stringify(paths));
+): Promise<'noticed ' | 'by types' | null> {
   writeFileSync(join(copy, path), after);
   try {
-    const args = [...paths, '--maxWorkers=1', '--bail=1', '--silent'];
-    const status = await vitest(copy, args, { HOLDFAST_TESTS: list }, START_MS + MOST_TIMES * ms);
-    return status !== 0;
+    if (tests.length > 0 && (await isNoticed(tests, copy))) return 'noticed ';
+    const tsc = ['node_modules/typescript/bin/tsc', '-p', '.', '--tsBuildInfoFile', `${copy}.json`];
+    return (await node(copy, tsc)) === 0 ? null : 'by types';
   } finally {
     writeFileSync(join(copy, path), before);
   }
 }
 
-/** @returns the exit code, or null when it took too long */
+async function isNoticed(tests: readonly TestFile[], copy: string): Promise<boolean> {
+  const list = `${copy}-tests.json`;
+  const paths = tests.map(({ path: test }) => test);
+  const ms = tests.reduce((sum, test) => sum + test.ms, 0);
+  writeFileSync(list, JSON.stringify(paths));
+  const args = [...paths, '--maxWorkers=1', '--bail=1', '--silent'];
+  const status = await vitest(copy, args, { HOLDFAST_TESTS: list }, START_MS + MOST_TIMES * ms);
+  return status !== 0;
+}
+
 function vitest(
   cwd: string,
   args: readonly string[],
   env: Readonly<Record<string, string>>,
   mostMs: number | null = null,
 ): Promise<number | null> {
-  const child = spawn(
-    process.execPath,
-    ['node_modules/vitest/vitest.mjs', 'run', '--config=tests/mutants/vitest.config.ts', ...args],
-    { cwd, stdio: 'ignore', env: { ...process.env, ...env } },
-  );
+  const run = ['node_modules/vitest/vitest.mjs', 'run', '--config=tests/mutants/vitest.config.ts'];
+  return node(cwd, [...run, ...args], env, mostMs);
+}
+
+/** @returns the exit code, or null when it took too long */
+function node(
+  cwd: string,
+  args: readonly string[],
+  env: Readonly<Record<string, string>> = {},
+  mostMs: number | null = null,
+): Promise<number | null> {
+  const child = spawn(process.execPath, [...args], {
+    cwd,
+    stdio: 'ignore',
+    env: { ...process.env, ...env },
+  });
   running.add(child);
   const limit = mostMs === null ? undefined : setTimeout(() => child.kill('SIGKILL'), mostMs);
   return new Promise((resolve) => {

@@ -80,6 +80,11 @@ describe('a habit', () => {
 });
 
 describe('the entries of the calendar', () => {
+  it('have no session without a set', () => {
+    const empty = { ...madeSession('2026-11-20'), setsDone: 0 };
+    expect(calendarEntries([empty], [], [], 'Lean spring', 'kg')).toEqual([]);
+  });
+
   it('say what was lifted, and what is planned', () => {
     const { past } = madeCut();
     const ahead = [{ date: day('2026-11-25'), day: 'B' }];

@@ -1,6 +1,7 @@
-import { expect, test } from 'vitest';
+import { cpSync } from 'node:fs';
+import { afterAll, expect, test } from 'vitest';
 import { aHome, type DrivenSession, drivenSession, WALL } from './a-session.ts';
-import type { Home } from './home.ts';
+import { Home } from './home.ts';
 import { shows } from './shows.ts';
 import { USUAL_PROGRAM } from './usual-program.ts';
 
@@ -8,8 +9,23 @@ const SECOND = 1000;
 const HOUR = 3_600_000;
 const DOWN = '\u001b[B';
 
+/** As it was left, for every test to go on from. */
+let left: Home | null = null;
+afterAll(() => left?.throwAway());
+
 /** Two sets of three were done; the rest after the second has run for half a minute when `q` leaves. */
-async function leftInARest(): Promise<DrivenSession> {
+async function leftInARest(): Promise<{ readonly home: Home }> {
+  if (!left) {
+    const { home } = await leaveInARest();
+    left = new Home();
+    cpSync(home.folder, left.folder, { recursive: true });
+  }
+  const home = aHome();
+  cpSync(left.folder, home.folder, { recursive: true });
+  return { home };
+}
+
+async function leaveInARest(): Promise<DrivenSession> {
   const session = await drivenSession({ program: USUAL_PROGRAM });
   const { terminal, pass } = session;
   await terminal.press(' ', 'set 1 of 3');
@@ -153,20 +169,4 @@ test('it goes on and closes from its own copy when the program file is broken or
   await terminal.press(DOWN, '▸ Close it');
   await terminal.press(' ', 'Next time');
   expect(home.of('session-closed')).toHaveLength(1);
-});
-
-test('--day opens the day that was named', async () => {
-  const home = aHome();
-  const { terminal } = await drivenSession({ home, program: USUAL_PROGRAM, args: ['--day', 'b'] });
-  await terminal.until('Usual · B');
-  await terminal.press(' ', 'set 1 of 2');
-  expect(home.of('session-opened')).toMatchObject([{ prescription: { day: 'B' } }]);
-});
-
-test('train --day does the same', async () => {
-  const { terminal } = await drivenSession({
-    program: USUAL_PROGRAM,
-    args: ['train', '--day', 'B'],
-  });
-  await terminal.until('Usual · B');
 });

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import stringWidth from 'string-width';
-import { describe, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { aHome, type DrivenSession, drivenSession } from './a-session.ts';
 import { SIZES, type Size } from './home.ts';
 import type { Terminal } from './terminal.ts';
@@ -108,27 +108,21 @@ function expectUnclipped(screen: string, { columns, rows }: Size): void {
   }
 }
 
-describe.each(Object.entries(SIZES))('on a screen that is %s', (_, size) => {
-  test.each(Object.entries(SCENES))('%s', async (name, { play, says, unread = false }) => {
-    const session = await open(size, unread);
-    const { terminal } = session;
-    await terminal.until(unread ? 'Before the first session' : 'begin');
-    await play(session);
+/** Turned and resized, a screen is drawn anew, in the same step. */
+test.each(Object.entries(SCENES))('%s looks so at every size', async (name, scene) => {
+  const { play, says, unread = false } = scene;
+  const session = await open(SIZES.usual, unread);
+  const { terminal } = session;
+  await terminal.until(unread ? 'Before the first session' : 'begin');
+  await play(session);
+  for (const size of [SIZES.upright, SIZES.wide, SIZES.usual]) {
+    terminal.resize(size.columns, size.rows);
     await expectFrame(terminal, `${size.columns}x${size.rows}/${name}`);
     const screen = terminal.screen();
     expectUnclipped(screen, size);
     // A narrow screen breaks a sentence where it has to.
     const said = screen.replace(/\s+/g, ' ');
     for (const words of says) expect(said).toContain(words);
-  });
-});
-
-test('a screen that is turned or resized is drawn anew, in the same step', async () => {
-  const { terminal } = await open(SIZES.usual);
-  await terminal.press(' ', 'set 1 of 3');
-  for (const size of [SIZES.upright, SIZES.wide, SIZES.upright, SIZES.usual]) {
-    terminal.resize(size.columns, size.rows);
-    await expectFrame(terminal, `${size.columns}x${size.rows}/ready`);
   }
 });
 

@@ -24,8 +24,8 @@ const WALKS: Readonly<Record<string, string>> = {
   'weigh-in': 'i',
   'weigh-in-typed': 'i82.4',
   'weigh-in-doubted': 'i28.4<enter>',
-  waist: 'iw',
-  'waist-typed': 'iw86',
+  waist: 'i<tab>',
+  'waist-typed': 'i<tab>86',
   readings: 'ih',
   'reading-corrected': 'ih<down>c',
   history: 'h',
@@ -49,6 +49,11 @@ const WALKS: Readonly<Record<string, string>> = {
   questions: 'n',
   draft: 'ne',
   'draft-best': 'ne<left>',
+  'best-asked': 'ne<left><down><enter>',
+  'best-typed': 'ne<left><down><enter>100<tab>5',
+  'whole-session': 'h<enter><enter><up><enter>',
+  advice: 'to',
+  'findings-found': 'e<down>+f',
   'other-days': 'v',
   hurts: 'm',
   'hurts-marked': 'm<down><enter>',
@@ -82,7 +87,7 @@ beforeAll(() => {
 
 it.each(Object.entries(WALKS))('%s', async (name, keys) => {
   // What keeps something has a lifter of its own.
-  const keeps = keys.startsWith(' ') || name === 'hurts-marked';
+  const keeps = keys.startsWith(' ') || keys.startsWith('n') || name === 'hurts-marked';
   const [own, tapped] = keeps
     ? [demoScene(), demoScene({ settings: { taps: true } })]
     : [over, byFinger];

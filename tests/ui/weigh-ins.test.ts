@@ -118,7 +118,7 @@ describe('the waist', () => {
 
   it('is measured on the same screen, with where the tape lies, and taken back', () => {
     const over = made();
-    const at = player(over).keys('iw');
+    const at = player(over).keys('i<tab>');
     expect(at.screen().replace(/\s+/g, ' ')).toContain('Midway between the lowest rib');
     at.keys('86.5<enter>');
     expect(at.screen()).toContain('Saved: waist 86.5 cm.');
@@ -129,9 +129,9 @@ describe('the waist', () => {
 
   it('that nobody has is not kept; the last one can be deleted there', () => {
     const over = made();
-    const at = player(over).keys('iw8<enter>');
+    const at = player(over).keys('i<tab>8<enter>');
     expect(at.screen()).toContain('A waist lies between 40 cm and 250 cm.');
-    at.keys('<backspace>90<enter>iw');
+    at.keys('<backspace>90<enter>i<tab>');
     expect(at.screen()).toContain('Last: 90 cm on');
     at.keys('d');
     expect(waists(over)).toEqual([]);

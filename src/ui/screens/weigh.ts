@@ -128,7 +128,7 @@ export const WEIGH_SCREEN: ScreenModule<Weigh> = {
     type,
     { keys: ['enter', 'space'], label: 'keep it', footer: 0, tap: { at: 0 }, press: keep },
     {
-      keys: ['w'],
+      keys: ['tab'],
       label: ({ screen }) => (screen.of === 'waist' ? 'the weight' : 'the waist'),
       when: ({ screen }) => (screen.weighing.instead ? 'A weigh-in is corrected here.' : true),
       footer: 1,
