@@ -4,8 +4,8 @@ import { vi } from 'vitest';
 import type { KeyStream } from '../../src/terminal/key-source.ts';
 
 /** How long a busy machine may take to draw what a test waits for. */
-const PATIENCE_MS = 15_000;
-vi.setConfig({ testTimeout: 2 * PATIENCE_MS });
+const PATIENCE_MS = 30_000;
+vi.setConfig({ testTimeout: 4 * PATIENCE_MS });
 
 /** One key as a terminal sends it: an escape sequence, or a character. */
 const KEY = /\u001b\[200~[\s\S]*?\u001b\[201~|\u001b\[[0-9;?<]*[A-Za-z~]|[\s\S]/gu;

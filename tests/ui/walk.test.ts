@@ -52,7 +52,6 @@ const WALKS: Readonly<Record<string, string>> = {
   'best-asked': 'ne<left><down><enter>',
   'best-typed': 'ne<left><down><enter>100<tab>5',
   'whole-session': 'h<enter><enter><up><enter>',
-  advice: 'to',
   'findings-found': 'e<down>+f',
   'other-days': 'v',
   hurts: 'm',
