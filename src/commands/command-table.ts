@@ -227,7 +227,7 @@ export const COMMANDS: readonly CommandRow[] = [
       { flags: '--edit', does: 'open the form' },
       {
         flags: '--kit <name>',
-        does: 'of another place, kept under a name: the other options change it, and not your own',
+        does: 'of another place, kept under a name: the other options say what it has, and do not change your own',
       },
       { flags: '--forget', does: 'with --kit: keep it no longer' },
       ...Object.values(GEAR_OPTIONS),

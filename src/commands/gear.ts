@@ -9,6 +9,7 @@ import { problemText, Refusal, WrongUse } from '../text/problem.ts';
 import { GEAR_CHANGES, type GearPart } from '../training/change-gear.ts';
 import { gearProblems, gearSurprises } from '../training/check-gear.ts';
 import { GEAR_LIMITS, type Gear } from '../training/gear.ts';
+import { nothingIn } from '../training/kits.ts';
 import { askYesNo, isAttended } from './ask-yes-no.ts';
 import type { Call, Run } from './call.ts';
 import type { GearJson } from './gear-json-schema.ts';
@@ -58,7 +59,7 @@ export const run: Run = async (call) => {
   return 0;
 };
 
-/** Shows a kit of another place, after the changes that the options ask for: of its own gear, else of the lifter's. */
+/** Shows a kit of another place, after the changes that the options ask for; a new one has what they name. */
 function aboutKit(call: Call, lifter: Lifter, named: string): number {
   const name = named.trim();
   if (name === '' || name.length > GEAR_LIMITS.name) {
@@ -79,8 +80,14 @@ function aboutKit(call: Call, lifter: Lifter, named: string): number {
     call.print(`Forgotten: the kit ${name}.`);
     return 0;
   }
-  const before = known?.gear ?? lifter.gear();
-  const changed = changedGear(before, call.options) ?? (known ? null : before);
+  const before = known?.gear ?? nothingIn(lifter.unit());
+  const changed = changedGear(before, call.options);
+  if (!known && !changed) {
+    throw new WrongUse({
+      what: `You keep no kit "${name}" yet.`,
+      fix: `Say what is there: --kit "${name}" --dumbbells "2kg..10kg by 2kg=2" --stations bench.`,
+    });
+  }
   if (changed) {
     const problems = gearProblems(changed);
     if (problems.length > 0) throw new Refusal(...problems);

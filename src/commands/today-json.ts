@@ -97,6 +97,7 @@ function exerciseJson(
     last: last && {
       date: last.date,
       load: inUnit(last.load, unit),
+      loads: (last.loads ?? last.counts.map(() => last.load)).map((load) => inUnit(load, unit)),
       reps: [...last.counts],
       reserve: [...last.reserves],
     },

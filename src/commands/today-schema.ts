@@ -83,7 +83,8 @@ export const todaySchema = z.object({
       last: z
         .object({
           date: z.iso.date(),
-          load: z.number(),
+          load: z.number().meta({ description: 'of the first set' }),
+          loads: z.array(z.number()).meta({ description: 'of each set' }),
           reps: z.array(z.int()),
           reserve: z.array(z.number().nullable()),
         })

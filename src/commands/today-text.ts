@@ -1,7 +1,7 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { Today } from '../lifter/prepare.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
-import { countsWords, loadWords, setsWords } from '../progression/set-words.ts';
+import { countsWords, lastLoads, loadWords, setsWords } from '../progression/set-words.ts';
 import { inTurnWords } from '../session/pairs.ts';
 import { dayWords } from '../text/day-words.ts';
 import { durationRangeText, rangeText } from '../text/durations.ts';
@@ -49,7 +49,7 @@ function exerciseLines(
       : []),
     ...(last
       ? [
-          `  last time, ${dayWords(last.date)}: ${words(last.load)} × ${countsWords(last.counts, exercise.style)}`,
+          `  last time, ${dayWords(last.date)}: ${lastLoads(last, words)} × ${countsWords(last.counts, exercise.style)}`,
         ]
       : []),
     ...exercise.why.map((reason, at) => {

@@ -150,7 +150,8 @@ export function openCoach(
     sessionReview(session, {
       history: past,
       program: readable(),
-      circumstances: behindIt().circumstances,
+      // Gear of another place is there for a day.
+      circumstances: { ...behindIt().circumstances, gear: lifter.gear() },
       sentence: (reason) => reasonWords(reason, unit()).text,
     }),
   );

@@ -47,7 +47,13 @@ export const withLift = (exercise: Exercise, lift: Lift): Exercise => ({
   track: null,
 });
 
-/** From 0 to 3: how much of the muscles' work is shared, then the same pattern, then the same kind and loading. */
+/** What is lifted with them can be as heavy as it has to be; a push-up cannot. */
+const WEIGHTS: ReadonlySet<Lift['loading']> = new Set(['barbell', 'dumbbell', 'stack', 'free']);
+
+/**
+ * From 0 to 3.25: how much of the muscles' work is shared, then the same pattern, then the same kind, and
+ * weights in the place of weights, best of the same sort.
+ */
 function likeness(a: Pick<Lift, 'trains' | 'pattern' | 'kind' | 'loading'>, b: Lift): number {
   let common = 0;
   let all = 0;
@@ -59,6 +65,7 @@ function likeness(a: Pick<Lift, 'trains' | 'pattern' | 'kind' | 'loading'>, b: L
   const shared = all === 0 ? 0 : common / all;
   const pattern = a.pattern === b.pattern ? 1 : 0;
   const kind = a.kind === b.kind ? 0.5 : 0;
+  const weights = WEIGHTS.has(a.loading) && WEIGHTS.has(b.loading) ? 0.5 : 0;
   const loading = a.loading === b.loading ? 0.25 : 0;
-  return shared + pattern + kind + loading;
+  return shared + pattern + kind + weights + loading;
 }

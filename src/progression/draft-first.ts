@@ -9,7 +9,7 @@ import { firstSetEvidence, loadFor, middle } from './estimate.ts';
 import type { Layoff } from './layoff.ts';
 import { LIMITS } from './limits.ts';
 import type { Circumstances, Past } from './past.ts';
-import { madeLoadable, type Rack, shareBelow } from './rack.ts';
+import { madeLoadable, type Rack, shareBelow, stepShare } from './rack.ts';
 import { layoffOf, painAnswer } from './read-case.ts';
 import { because } from './rules/progression-rules.ts';
 import { countedBouts } from './slipping.ts';
@@ -105,7 +105,7 @@ function firstLoad(
         : loadFor(rack, middle(exercise.range), middle(reserve), evidence);
     const lifted = rack.system(wish ?? evidence.load);
     const lower = lifted === null ? evidence.load : rack.setting(lifted * share);
-    const load = madeLoadable(rack, lower);
+    const load = madeNear(rack, lower, evidence.load, wish);
     const reps = wish === null ? null : evidence.reps;
     return {
       load,
@@ -125,6 +125,18 @@ function firstLoad(
   }
   const reps = exercise.range[1] + (exercise.lift.counts === 'seconds' ? 10 : 2);
   return { load: null, why: [because('start-ask', exerciseFacts(exercise, { reps }))] };
+}
+
+/**
+ * At or below what is wanted; where loads lie so far apart that this is much less, the load that was
+ * done, unless that is plainly more than the estimate gives.
+ */
+function madeNear(rack: Rack, lower: Mass, done: Mass, able: Mass | null): Mass {
+  const made = madeLoadable(rack, lower);
+  if (able === null || madeLoadable(rack, done) !== done) return made;
+  const [short, over] = [stepShare(rack, made, lower), stepShare(rack, able, done)];
+  const isFar = short !== null && short > LIMITS.largestJump;
+  return isFar && over !== null && over <= 1 - LIMITS.newRangeTo && done > made ? done : made;
 }
 
 /** The lift's newest session in any track; one that tells about strength where there is one. */

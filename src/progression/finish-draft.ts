@@ -83,11 +83,13 @@ function lastTime(past: Past, track: string): LastTime | null {
   const last =
     done.find(({ session, exercise }) => session === latest?.session && isInOwnPlace(exercise)) ??
     latest;
-  const load = last?.sets[0]?.load;
-  if (!last || load === undefined) return null;
+  const [first] = last?.sets ?? [];
+  if (!last || !first) return null;
+  const loads = last.sets.map(({ load }) => load);
   return {
     date: last.date.toString(),
-    load,
+    load: first.load,
+    ...(loads.some((load) => load !== first.load) && { loads }),
     counts: last.sets.map(({ count }) => count),
     reserves: last.sets.map(({ reserve }) => reserve),
   };

@@ -3,7 +3,7 @@ import { usualRatio } from '../program/draft/start-load.ts';
 import type { Exercise, Plan } from '../program/program.ts';
 import type { Equipment } from '../training/equipment.ts';
 import type { Lift } from '../training/lift.ts';
-import { micrograms } from '../training/mass.ts';
+import { micrograms, NO_MASS } from '../training/mass.ts';
 import { within } from './aims.ts';
 import { withLift } from './alternatives.ts';
 import { boutsOf } from './bout.ts';
@@ -12,7 +12,7 @@ import { firstSetEvidence, loadFor, middle, repsAt } from './estimate.ts';
 import type { Circumstances, Past, SetResult } from './past.ts';
 import { prescribeExercise } from './prescribe-exercise.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
-import { rackFor } from './rack.ts';
+import { madeLoadable, type Rack, rackFor } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
 import { withWarmUp } from './warm-up.ts';
 
@@ -74,10 +74,13 @@ function likeThis(
   past: Past,
   { today, gear }: Circumstances,
 ): PrescribedExercise {
+  const bodyMass = past.bodyMassOn(today);
+  const rack = rackFor(other, gear, bodyMass);
+  if (other.why.some(({ rule }) => rule === 'start-body'))
+    return assistedLike(other, exercise, rack);
   const ratio = usualRatio(other.lift, exercise.lift);
   const last = boutsOf(past, exercise.track).at(-1);
   if (other.load !== null || other.counts === 'seconds' || ratio === null || !last) return other;
-  const bodyMass = past.bodyMassOn(today);
   const evidence = firstSetEvidence(last);
   const able = loadFor(
     rackFor(exercise, gear, bodyMass),
@@ -86,11 +89,23 @@ function likeThis(
     evidence,
   );
   if (able === null) return other;
-  const rack = rackFor(other, gear, bodyMass);
   const wish = Math.floor(able * ratio * DRAFT_LIMITS.substituteShare);
   const load = rack.loads.atOrBelow(micrograms(wish)) ?? rack.loads.lightest;
   const facts = { load, basis: other.basis, from: exercise.name };
   return { ...other, load, system: rack.system(load), why: [because('start-like', facts)] };
+}
+
+/** Who needs help with one lift of the body needs as much with another like it. */
+function assistedLike(
+  other: PrescribedExercise,
+  { name, loading, load: help }: PrescribedExercise,
+  rack: Rack,
+): PrescribedExercise {
+  if (loading !== 'bodyweight' || help === null || help >= NO_MASS) return other;
+  const load = madeLoadable(rack, help);
+  if (load >= NO_MASS) return other;
+  const why = [because('start-helped', { load, basis: other.basis, from: name })];
+  return { ...other, load, system: rack.system(load), why };
 }
 
 /** The next time of an exercise that no program holds any more: of the session's own copy. */

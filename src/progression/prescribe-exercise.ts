@@ -4,6 +4,7 @@ import type { AskedChange } from './draft.ts';
 import { draftFirst } from './draft-first.ts';
 import { draftLater } from './draft-later.ts';
 import { finishDraft } from './finish-draft.ts';
+import { onLightGear, withoutLightGear } from './light-gear.ts';
 import { lighterWeekOf } from './lighter-week.ts';
 import type { Circumstances, Past } from './past.ts';
 import type { PrescribedExercise } from './prescription.ts';
@@ -25,18 +26,20 @@ export interface PrescribeOptions {
 export function prescribeExercise(
   program: Plan,
   exercise: Exercise,
-  past: Past,
+  whole: Past,
   circumstances: Circumstances,
   { change, dropped }: PrescribeOptions = {},
 ): PrescribedExercise {
   const { today, gear } = circumstances;
   const { bar, step } = exercise;
-  const rack = rackFor({ ...exercise.lift, bar, step }, gear, past.bodyMassOn(today));
+  const rack = rackFor({ ...exercise.lift, bar, step }, gear, whole.bodyMassOn(today));
+  const past = withoutLightGear(whole, trackOf(exercise), rack);
   const bouts = boutsOf(past, trackOf(exercise));
   const lighter = lighterWeekOf(past, today) !== null;
   const each = readCase(program, exercise, past, circumstances, rack, bouts, dropped);
-  const draft = each
+  const asked = each
     ? draftLater(each, { bouts, past, lighter, cutFrom: program.cutFrom, change: change ?? null })
     : draftFirst(exercise, past, circumstances, { program, rack, lighter, change: change ?? null });
+  const draft = onLightGear(exercise, asked, rack, bouts.at(-1));
   return finishDraft(exercise, draft, past, gear, rack);
 }

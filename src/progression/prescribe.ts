@@ -37,7 +37,7 @@ export function prescribe(
   const { gear } = circumstances;
   const unmade = new Map(
     day.exercises.flatMap((each) => {
-      const missing = missingToLoad(each, gear);
+      const missing = missingToLift(each, gear);
       return missing === null ? [] : [[each.lift.key, missing] as const];
     }),
   );
@@ -91,11 +91,10 @@ const NOT_LOADABLE: ReadonlySet<string> = new Set(['start-not-loadable', 'gear-c
 
 const OF_LOADS: ReadonlySet<string> = new Set([...NOT_LOADABLE, 'start-program', 'start-ask']);
 
-/** Without a bar or a pair to hold no load can be made; machines are often those of a gym. */
-function missingToLoad({ lift, step }: Exercise, gear: Gear): string | null {
-  if (lift.loading !== 'barbell' && lift.loading !== 'dumbbell') return null;
-  // A bench or a rack that is missing makes no load impossible; the check speaks of those.
-  return missingFor({ lift: { ...lift, needs: [] }, step }, gear);
+/** What is lifted, or done on or under, may be missing; machines and bands are often those of a gym. */
+function missingToLift({ lift, step }: Exercise, gear: Gear): string | null {
+  const isOwn = lift.loading === 'barbell' || lift.loading === 'dumbbell';
+  return missingFor({ lift: isOwn ? lift : { ...lift, loading: 'free' }, step }, gear);
 }
 
 /** The lifter is asked what is done in its place, and nothing is said of loads that the gear does not make. */

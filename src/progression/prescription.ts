@@ -21,7 +21,10 @@ export interface WarmUpSet {
 export interface LastTime {
   /** `2026-11-20`. */
   readonly date: string;
+  /** Of the first set. */
   readonly load: Mass;
+  /** Of each set, where they differ. */
+  readonly loads?: readonly Mass[];
   readonly counts: readonly number[];
   readonly reserves: readonly (number | null)[];
 }

@@ -1,6 +1,6 @@
 import type { Basis } from '../training/lift.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
-import type { PrescribedExercise } from './prescription.ts';
+import type { LastTime, PrescribedExercise } from './prescription.ts';
 
 /** A load as the lifter thinks of it: `80 kg`, `12 kg a hand`, `body weight + 10 kg`, `body weight − 20 kg`. */
 export function loadWords(load: Mass, basis: Basis, unit: Unit): string {
@@ -12,6 +12,12 @@ export function loadWords(load: Mass, basis: Basis, unit: Unit): string {
     ? `body weight + ${massText(load, unit)}`
     : `body weight − ${massText(-load as Mass, unit)}`;
 }
+
+/** The loads of last time, each once: `45 lb, 50 lb`. */
+export const lastLoads = (
+  { load, loads = [load] }: Pick<LastTime, 'load' | 'loads'>,
+  words: (load: Mass) => string,
+): string => [...new Set(loads)].map(words).join(', ');
 
 /**
  * Reps of the sets of an exercise in a row: `8, 7, 6`, and of a cluster its lead set before its

@@ -16,6 +16,14 @@ const DUMBBELLS: Readonly<Record<Unit, readonly number[]>> = {
 const NO_BAR = { bars: [], plates: [], dumbbells: [], handles: [], belt: false } as const;
 const NO_BANDS = { bands: [] } as const;
 
+/** Of a place of which nothing was said: the body. */
+export const nothingIn = (unit: Unit): Gear => ({
+  ...defaultGear(unit),
+  ...NO_BAR,
+  ...NO_BANDS,
+  stations: [],
+});
+
 const pairsIn = (unit: Unit): Gear['dumbbells'] =>
   DUMBBELLS[unit].map((amount) => ({ stamped: { amount, unit }, count: 2 }));
 

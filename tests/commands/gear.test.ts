@@ -264,16 +264,20 @@ describe('a kit of another place', () => {
       'gear',
       '--kit',
       'hotel',
-      '--bars',
-      'bar=0',
       '--dumbbells',
       '30kg=2',
+      '--stations',
+      'rack',
     );
     expect(made.err).toContain('Kept as the kit hotel');
     expect((await away.run('gear')).out).toBe(before);
     expect((await away.run('gear', '--kit', 'hotel')).out).toMatch(/dumbbell +30 kg/);
     const { out } = await away.run('today', '--kit', 'hotel');
     expect(out).toMatch(/needs a bar, and your gear has none/);
+    // It has what was named, and nothing of home.
+    expect((await away.run('gear', '--kit', 'hotel')).out).not.toMatch(/^(bar|plate) /m);
+    const unsaid = await away.run('gear', '--kit', 'gym');
+    expect([unsaid.status, unsaid.err]).toEqual([2, expect.stringContaining('Say what is there')]);
     expect((await away.run('today')).out).not.toMatch(/needs a bar/);
     const { status, err } = await away.run('today', '--kit', 'hotle');
     expect([status, err]).toEqual([2, expect.stringContaining('Did you mean "hotel"?')]);

@@ -51,6 +51,19 @@ describe('lifts in the place of a row', () => {
     expect(names(aGear({ stacks: [stack] }))).toContain('pulldown');
   });
 
+  it('are weights where one was, and nothing of the body that is no heavier for it', () => {
+    const pushed = aLift({ key: 'push-up-row', loading: 'bodyweight', bodyShare: 0.6 });
+    const held = aLift({
+      key: 'held-row',
+      loading: 'dumbbell',
+      trains: { ...row.trains, biceps: 1 },
+    });
+    const both = new Map([pushed, held].map((lift) => [lift.key, lift]));
+    const gear = aGear({ dumbbells: dumbbells(20) });
+    const [first] = alternativesFor({ ...row, lift: row.key }, both, gear);
+    expect(first?.key).toBe('held-row');
+  });
+
   it('take their load from their own results', () => {
     const exercise = straight({ lift: row });
     const seal = withLift(exercise, aLift({ key: 'seal-row' }));

@@ -208,12 +208,13 @@ describe('straight sets of 5–8', () => {
 });
 
 describe('what is told of last time', () => {
-  it('is the load of its first set, where loads differ, and of the newest session that lifted any', () => {
+  it('is the load of each set, where loads differ, and of the newest session that lifted any', () => {
     const { last } = nextTime(straight(), [
       { kg: 90, reps: [8, 8, 8], daysAgo: 9 },
       { kg: [100, 95, 92.5], reps: [5, 6, 7], rir: [1, null, 2], daysAgo: 3 },
     ]).prescribed;
     expect(last && inUnit(last.load, 'kg')).toBe(100);
     expect(last).toMatchObject({ counts: [5, 6, 7], reserves: [1, null, 2] });
+    expect(last?.loads?.map((load) => inUnit(load, 'kg'))).toEqual([100, 95, 92.5]);
   });
 });

@@ -48,6 +48,25 @@ describe('a track', () => {
     expect(next).toMatchObject({ move: 'start', kg: 65, rules: ['start-other-range'] });
   });
 
+  it('that is new keeps the load where the next below is far, and it was done', () => {
+    const raise = straight({ lift: aLift({ loading: 'dumbbell' }), range: [12, 15] });
+    const before = straight({ lift: raise.lift, range: [5, 15] });
+    const gear = aGear({ dumbbells: dumbbells(5, 10, 15) });
+    const start = (reps: number, kg = 10) =>
+      tellOf(
+        prescribeExercise(
+          aProgram([raise]),
+          raise,
+          aPast([aResult(before, { kg, reps: [reps, reps, reps], rir: 1, daysAgo: 3 })]),
+          { today: TODAY, gear },
+        ),
+      );
+    expect(start(15)).toMatchObject({ move: 'start', kg: 10 });
+    // 8 reps at 15 are the same as 14.6 kg for none of these: half is far, and so is the whole.
+    expect(start(8, 15)).toMatchObject({ kg: 10 });
+    expect(start(6)).toMatchObject({ kg: 5 });
+  });
+
   it('that is new starts from what was held in another, told without reps', () => {
     const [short, long] = [
       straight({ lift: plank, range: [20, 30], reserve: [1, 1] }),

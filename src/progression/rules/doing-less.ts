@@ -56,6 +56,12 @@ export const DOING_LESS_RULES = [
       `Your ${f.text('joint')} has hurt for ${f.number('days')} days: have it looked at by someone who is licensed. m takes it back.`,
   ),
   rule(
+    'start-helped',
+    'ours',
+    OURS,
+    (f) => `${f.load('load')}, as much help as in ${f.text('from')}.`,
+  ),
+  rule(
     'start-like',
     'common practice',
     '90 % of the usual ratio between the two lifts: common practice, from memory',

@@ -160,18 +160,25 @@ export const MOVING_RULES = [
       `${f.has('name') ? `${f.text('name')}: ` : ''}${f.load('wish')} cannot be made with your gear: ${f.load('load')} instead.`,
   ),
   rule(
+    'gear-light',
+    'ours',
+    'strength curve: Brzycki 1993, Epley 1985; when: ours',
+    (f) =>
+      `${f.load('wish')} cannot be made with today's gear: ${f.load('load')} for more ${f.text('counts') === 'seconds' ? 'seconds' : 'reps'}, and from ${f.load('wish')} on where that can be made.`,
+  ),
+  rule(
     'gear-missing',
     'ours',
     OURS,
     (f) =>
-      `${f.text('name')} needs ${f.text('missing')}, and your gear has none: no load can be made.`,
+      `${f.text('name')} needs ${f.text('missing')}, and your gear has none: it asks for another lift when it is due.`,
   ),
   rule(
     'gear-missing-many',
     'ours',
     OURS,
     (f) =>
-      `Your gear makes no load for ${f.text('names')}: each asks for another lift when it is due.`,
+      `Your gear does not allow ${f.text('names')}: each asks for another lift when it is due.`,
   ),
   rule('own-load', 'ours', OURS, (f) => `${f.load('load')}, as you chose.`),
   rule(

@@ -1,6 +1,7 @@
 import type { Coach } from '../../lifter/coach.ts';
 import type { Today } from '../../lifter/prepare.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
+import { lastLoads } from '../../progression/set-words.ts';
 import { inTurnWords } from '../../session/pairs.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import { andText, howMany } from '../../text/words.ts';
@@ -139,7 +140,7 @@ function lastText(exercise: PrescribedExercise, unit: Unit): string {
   const { last } = exercise;
   if (!last) return exercise.move === 'start' ? '' : 'not done in this way before';
   const sets = last.counts.map((count, at) => ({ count, reserve: last.reserves[at] ?? null }));
-  const load = loadText(last.load, exercise, unit);
+  const load = lastLoads(last, (each) => loadText(each, exercise, unit));
   return `${shortDayWords(last.date)}: ${load} · ${repsText(sets, exercise)}`;
 }
 
