@@ -19,14 +19,30 @@ export function expectedSets(
   exercise: Asked,
   on: Temporal.PlainDate,
 ): readonly SetExpected[] | null {
-  const { lift, track, loading, load, system, counts, reserve, sets } = exercise;
+  const { loading, load, system, counts, sets } = exercise;
+  if (counts === 'seconds') return null;
   const lifted = loading === 'bodyweight' ? system : load;
-  if (counts === 'seconds' || lifted === null || lifted <= 0) return null;
+  return setsExpected(past, { ...exercise, lifted, aims: sets.map(({ aim }) => aim) }, on);
+}
+
+interface SetsAsked extends Pick<PrescribedExercise, 'lift' | 'track' | 'reserve'> {
+  /** What is really lifted, in micrograms. */
+  readonly lifted: number | null;
+  readonly aims: readonly number[];
+}
+
+/** The same of sets with these aims, so much really lifted. */
+export function setsExpected(
+  past: Past,
+  { lift, track, reserve, lifted, aims }: SetsAsked,
+  on: Temporal.PlainDate,
+): readonly SetExpected[] | null {
+  if (lifted === null || lifted <= 0) return null;
   const strengths = recentStrength(past, on);
   const known = strengths.lifts.get(lift);
   const session = strengths.session(lift, track);
   if (!known || !session || known.sessions < LIMITS.slipSessions) return null;
-  return sets.map(({ aim }, place) =>
+  return aims.map((aim, place) =>
     setExpected(session, known.fall, { lifted, aim, reserve: reserve[0], place }),
   );
 }

@@ -19,6 +19,8 @@ export interface GateQuestion {
   readonly later: readonly SetEvidence[];
   /** A jump is at most this share, or one step where the step is larger; 0: one step. */
   readonly jump: number;
+  /** The odds that each set reaches the low end with a load; null where results are too few to say. */
+  readonly odds: (load: Mass) => readonly number[] | null;
   /** How often the next load was tried and given up: each asks for more reps first. */
   readonly failedTries: number;
 }
@@ -35,7 +37,13 @@ export type Gate = { readonly target: number } & (
       readonly far: boolean;
     }
   /** Set 1 is to reach `target` first; or the step is out of reach even there. */
-  | { readonly kind: 'closed'; readonly step: Mass; readonly inReach: boolean }
+  | {
+      readonly kind: 'closed';
+      readonly step: Mass;
+      readonly inReach: boolean;
+      /** The first set that is not likely to reach the low end there, from 0; null where none keeps it closed. */
+      readonly unlikely: number | null;
+    }
   /** The most reps are reached, and the next load is still out of reach. */
   | { readonly kind: 'far'; readonly step: Mass; readonly expected: number }
   /** There is no heavier load. */
@@ -43,20 +51,28 @@ export type Gate = { readonly target: number } & (
 );
 
 /**
- * Is there a later set that left less than the wanted reserve, and would not reach the low end at
- * the next load? It has to leave that reserve first. Ours.
+ * The first set that is not likely to reach the low end at the next load, from 0; null where all are.
+ * Where results are too few for odds: a later set that left less than the wanted reserve, and by what
+ * it told would not reach it. Ours.
  */
-const isSpent = ({ later, timed, rack, range, reserve }: GateQuestion, step: Mass): boolean =>
-  !timed &&
-  later.some((set) => {
-    const expected = repsAt(rack, step, reserve[0], set);
-    return set.reserve < reserve[0] && expected !== null && expected < range[0];
-  });
+function unlikelySet(question: GateQuestion, step: Mass): number | null {
+  const { first, later, timed, rack, range, reserve, odds } = question;
+  if (timed) return null;
+  const isSpent = (set: SetEvidence): boolean =>
+    set !== first &&
+    set.reserve < reserve[0] &&
+    (repsAt(rack, step, reserve[0], set) ?? range[0]) < range[0];
+  const known = odds(step);
+  const at = known
+    ? known.findIndex((each) => each < LIMITS.upOdds)
+    : [first, ...later].findIndex(isSpent);
+  return at < 0 ? null : at;
+}
 
 /**
  * The next load is the first loadable one at least 1 % above. The gate to it opens when the
- * estimate from set 1 gives the low end of the range there at the middle of the wanted reserve.
- * (Size of the step: ACSM 2009; the gate: ours.)
+ * estimate from set 1 gives the low end of the range there at the middle of the wanted reserve, and
+ * every set is likely to reach it. (Size of the step: ACSM 2009; the gate: ours.)
  */
 export function gateOf(question: GateQuestion): Gate {
   const { rack, range, reserve, timed, first, failedTries } = question;
@@ -71,10 +87,10 @@ export function gateOf(question: GateQuestion): Gate {
   let target = Math.min(most, range[1] + spare);
   while (target < most && !opens(target, reserve[0])) target += 1;
 
-  if (opens(first.reps, first.reserve) && isSpent(question, step)) {
-    return { kind: 'closed', step, target, inReach: true };
-  }
-  if (opens(first.reps, first.reserve)) {
+  const isOpen = opens(first.reps, first.reserve);
+  const unlikely = isOpen ? unlikelySet(question, step) : null;
+  if (unlikely !== null) return { kind: 'closed', step, target, inReach: true, unlikely };
+  if (isOpen) {
     return {
       kind: 'open',
       step,
@@ -88,7 +104,7 @@ export function gateOf(question: GateQuestion): Gate {
   if (first.reps < most) {
     const atTarget = { ...first, reps: target, reserve: reserve[0] };
     const inReach = opens(target, reserve[0]) || lands(atTarget);
-    return { kind: 'closed', step, target, inReach };
+    return { kind: 'closed', step, target, inReach, unlikely: null };
   }
   if (lands(first)) return { kind: 'open', step, to: step, far: true, target };
   const expected = repsAt(rack, step, middle(reserve), first) ?? 0;

@@ -98,7 +98,12 @@ function towardsNext(each: Case): readonly Reason[] {
       ? [because('hold-no-heavier', exerciseFacts(each.exercise, { load, target }))]
       : [];
   }
-  if (gate.kind !== 'closed' || target <= range[1]) return [];
+  if (gate.kind !== 'closed') return [];
+  if (gate.unlikely !== null && everyHigh(each)) {
+    const facts = { load, next: gate.step, set: gate.unlikely + 1, low: range[0] };
+    return [because('hold-unlikely', exerciseFacts(each.exercise, facts))];
+  }
+  if (target <= range[1]) return [];
   const tries = spareAfter(story.failedTries, timed);
   if (tries > 0 && firstCount(last) < range[1] + tries && story.failedLoad !== null) {
     return [

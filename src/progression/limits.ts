@@ -13,6 +13,8 @@ export const LIMITS = {
   tooEasyReserve: 4,
   /** Sets at most in which a first session goes up to the right load. Ours. */
   setsToFind: 8,
+  /** A load goes up where each set reaches the low end there with these odds. Ours. */
+  upOdds: 0.7,
   /** Where the next load is far away, set 1 aims on to this many reps at most. Ours. */
   mostReps: 20,
   mostRepsIsolation: 30,

@@ -3,6 +3,7 @@ import { type Exercise, type Plan, setsOf } from '../program/program.ts';
 import { type Bout, resultsOfLift } from './bout.ts';
 import type { Case } from './case.ts';
 import { firstSetEvidence, laterSetsEvidence } from './estimate.ts';
+import { setsExpected } from './expected-sets.ts';
 import { gateOf } from './gate.ts';
 import { type Layoff, layoffAfter } from './layoff.ts';
 import { lighterWeekProposal } from './lighter-week.ts';
@@ -72,6 +73,16 @@ export function readCase(
     first: firstSetEvidence(last),
     later: laterSetsEvidence(last),
     jump: largestJump(last, program),
+    odds: (load) => {
+      const asked = {
+        lift: exercise.lift.key,
+        track: trackOf(exercise),
+        reserve,
+        lifted: rack.system(load),
+        aims: last.sets.map(() => planned[0]),
+      };
+      return setsExpected(past, asked, today)?.map(({ odds }) => odds) ?? null;
+    },
     failedTries: story.failedTries,
   });
   return {

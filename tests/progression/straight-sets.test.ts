@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inUnit } from '../../src/training/mass.ts';
+import { aGear } from './a-gear.ts';
 import { straight } from './a-program.ts';
 import { nextTime, play } from './next-time.ts';
 
@@ -155,7 +156,8 @@ describe('straight sets of 5–8', () => {
     const told = play(
       row,
       100,
-      reps.map((each) => ({ reps: each })),
+      // With four left at 100 kg, every set is likely to reach 5 at 102.5 kg, whatever was missed there.
+      reps.map((each, at) => ({ reps: each, ...(at > 0 && each.includes(8) && { rir: 4 }) })),
       { program: { aim: 'maintain' } },
     );
     expect(told.map(({ move, kg }) => `${move} ${kg}`)).toEqual([
@@ -172,6 +174,19 @@ describe('straight sets of 5–8', () => {
     expect(told.at(-1)?.words).toContain(
       '102.5 kg was too heavy last time: first reach 11 reps in set 1 at 100 kg.',
     );
+  });
+
+  it('waits while a late set is not likely to reach the low end at the next load', () => {
+    const sessions = (rir: readonly number[]) =>
+      [15, 12, 9, 6, 3].map((daysAgo) => ({ kg: 80, reps: [8, 8, 8], rir, daysAgo }));
+    const gear = aGear({ plates: [{ stamped: { amount: 5, unit: 'kg' }, count: 16 }] });
+    // At 90 kg 8 with 3 left are 6.3 with 1.5 left by Brzycki's line, 8 with 1 left only 3.8.
+    const tired = nextTime(row, sessions([3, 1, 1]), { gear });
+    expect(tired).toMatchObject({ move: 'hold', kg: 80 });
+    expect(tired.words).toContain(
+      '90 kg is next, but set 2 is not likely to reach 5 reps there yet.',
+    );
+    expect(nextTime(row, sessions([3, 3, 3]), { gear })).toMatchObject({ move: 'up', kg: 90 });
   });
 
   it('counts a load that was reached once and given up within four sessions as a failed try', () => {

@@ -40,6 +40,13 @@ export const HOLDING_RULES = [
       `${f.load('next')}${f.has('share') ? `, ${f.percent('share')} more,` : ''} is out of reach even from ${f.count('target')} at ${f.load('load')}: smaller plates or a band would close the gap. Until then add reps.`,
   ),
   rule(
+    'hold-unlikely',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.load('next')} is next, but set ${f.number('set')} is not likely to reach ${f.count('low')} there yet.`,
+  ),
+  rule(
     'hold-after-try',
     'ours',
     OURS,
