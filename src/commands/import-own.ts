@@ -184,7 +184,18 @@ const SEPARATORS: Readonly<Record<string, string>> = {
   ',': 'commas',
 };
 
-/** Reasons and lines that are named; the others are counted. */
+/** Lines in order, those one after the other together: `2, 5–9`. */
+function linesText(lines: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const line of lines) {
+    const last = runs.at(-1);
+    if (last?.[1] === line - 1) last[1] = line;
+    else runs.push([line, line]);
+  }
+  return runs.map(([from, to]) => (from === to ? `${from}` : `${from}–${to}`)).join(', ');
+}
+
+/** Reasons and lifts that are named. */
 const MOST_NAMED = 6;
 
 function shownTable(table: OwnTable, isUnitGuessed: boolean, width: number): string[] {
@@ -246,18 +257,18 @@ function shownTable(table: OwnTable, isUnitGuessed: boolean, width: number): str
   ];
 }
 
-/** Lines of one cause together. */
+/** Lines of one cause together; no line is lost without its number. */
 function unplacedText(unplaced: OwnTable['unplaced']): readonly string[] {
   if (unplaced.length === 0) return [];
   const causes = [...new Set(unplaced.map(({ why }) => why))];
-  const told = causes.slice(0, MOST_NAMED).map((cause) => {
-    const lines = unplaced.filter(({ why }) => why === cause).map(({ line }) => line);
-    const named = lines.slice(0, MOST_NAMED).join(', ');
-    const more = lines.length > MOST_NAMED ? ` and ${lines.length - MOST_NAMED} more` : '';
-    return `- ${safeText(cause)}: line ${named}${more}`;
-  });
+  const linesOf = (some: readonly string[]) =>
+    linesText(unplaced.filter(({ why }) => some.includes(why)).map(({ line }) => line));
+  const told = causes
+    .slice(0, MOST_NAMED)
+    .map((cause) => `- ${safeText(cause)}: line ${linesOf([cause])}`);
+  const rest = causes.slice(MOST_NAMED);
   const others =
-    causes.length > MOST_NAMED ? [`- and ${causes.length - MOST_NAMED} causes more`] : [];
+    rest.length > 0 ? [`- ${howMany(rest.length, 'other cause')}: line ${linesOf(rest)}`] : [];
   const count = unplaced.length === 1 ? '1 line finds' : `${unplaced.length} lines find`;
   return [`${count} no place and would be left out:`, ...told, ...others];
 }

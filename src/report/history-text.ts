@@ -1,5 +1,6 @@
 import { min, pairs } from 'd3-array';
 import type { StrengthOn } from '../progression/lift-strength.ts';
+import { isFromTable } from '../progression/own-table.ts';
 import type { Result } from '../progression/past.ts';
 import { countsWords, loadWords } from '../progression/set-words.ts';
 import { cutTo, wrapped } from '../text/columns.ts';
@@ -47,7 +48,8 @@ export function historyText(
     countsText(result),
     result.sets.map(({ reserve }) => reserve ?? '–').join(' '),
     best === null ? '' : massText(Math.round(best) as Mass, unit, 1),
-    result.exercise.move,
+    // Nobody moved a load in a table.
+    isFromTable(result.exercise) ? '–' : result.exercise.move,
     marksText(result),
   ]);
   const title = lifts.size === 1 ? safeText(rows[0]?.result.exercise.name ?? '') : '';

@@ -72,6 +72,78 @@ describe('a table of the lifter’s own', () => {
     expect((await home.run('history', 'back-squat')).out).toMatch(/100 kg, 1000 kg +5 1 +2 0/);
   });
 
+  test.each([
+    ['Warmup', 'yes'],
+    ['Warm-up?', 'x'],
+    ['Is warm-up', '1'],
+    ['Set Type', 'warmup'],
+    ['Set type', 'W'],
+    ['Typ', 'Aufwärmen'],
+  ])(
+    'leaves out what its column %s marks as warm-up by %s, and calls no column unread',
+    async (heading, mark) => {
+      const path = table(
+        `date,lift,load,reps,${heading}\n2026-01-02,Squats,60,5,${mark}\n2026-01-02,Squats,100,5,\n2026-01-02,Squats,100,4,no\n`,
+      );
+      const { out } = await home.run('import', path, '--take');
+      expect(out).toMatch(new RegExp(`warm-up +${heading.replace('?', '.')} +${mark}`));
+      expect(out).not.toContain('Not read');
+      expect(out).toContain('Left out as warm-ups: 1 line.');
+      expect((await home.run('history')).out).toMatch(/2026-01-02 +100 kg +5 4/);
+    },
+  );
+
+  test('reads what is held in seconds or minutes, body weight and what hangs from it, and reps at a rating', async () => {
+    const rows = [
+      'date,lift,load,reps',
+      '2026-01-02,plank,,45s',
+      '2026-01-02,plank,,1:00',
+      '2026-01-02,plank,0,50 sec',
+      '2026-01-02,plank,0,1 min',
+      '2026-01-05,pull up,BW+10,5',
+      '2026-01-05,pull up,bw - 20 kg,8',
+      '2026-01-06,squats,100,5 @ 8',
+      '2026-01-07,bench press,BW+10,5',
+      '2026-01-07,bench press,60,45s',
+    ];
+    const { out } = await home.run('import', table(rows.join('\n')), '--take');
+    expect(out).toContain('- "BW+10" is no load: line 9');
+    expect(out).toContain('- "45s" is no count of reps: line 10');
+    home.columns = 160;
+    const history = (await home.run('history')).out;
+    expect(history).toMatch(/2026-01-02 +Plank +body weight +45 s 60 s 50 s 60 s/);
+    expect(history).toMatch(/2026-01-05 +Pull-up +body weight \+ 10 kg, body weight − 20 kg +5 8/);
+    // Zourdos 2016: 8 is two in reserve.
+    expect(history).toMatch(/2026-01-06 +Back squat +100 kg +5 +2/);
+    // Nobody moved a load there.
+    expect(history).not.toContain('start');
+  });
+
+  test('reads a date with its day of the week before it or a time behind it', async () => {
+    const days = [
+      'Mon 2 Nov 2026',
+      'Tuesday, Nov 3, 2026',
+      '4 November 2026 10:30',
+      'Do 5.11.2026',
+      '6.11.2026 7:15',
+    ];
+    const rows = days.map((day) => `${day};Squats;100;5`).join('\n');
+    await home.run('import', table(`date;lift;load;reps\n${rows}\n`), '--take');
+    const { out } = await home.run('history');
+    for (const day of [2, 3, 4, 5, 6]) expect(out).toContain(`2026-11-0${day}`);
+  });
+
+  test('names every line that it leaves out', async () => {
+    const rows = ['date,lift,load,reps'];
+    for (let at = 0; at < 20; at += 1) rows.push('2026-01-02,Squats,100,0');
+    rows.push('2026-01-02,Squats,100,5');
+    for (let at = 0; at < 8; at += 1) rows.push(`2026-01-02,Squats,much ${at},5`);
+    const { out } = await home.run('import', table(rows.join('\n')), '--dry-run');
+    expect(out).toContain('28 lines find no place');
+    expect(out).toContain('- "0" is no count of reps: line 2–21');
+    expect(out).toContain('- 3 other causes: line 28–30');
+  });
+
   test('adds nothing anew that was corrected, deleted or taken back, and says how it comes back', async () => {
     const path = table('date,lift,load,reps\n2026-01-02,Squats,100,5\n2026-01-02,Squats,100,4\n');
     const { out } = await home.run('import', path, '--take');

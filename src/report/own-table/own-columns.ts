@@ -13,6 +13,7 @@ export const MEANINGS = [
   'reserve',
   'unit',
   'body-weight',
+  'warm-up',
 ] as const;
 export type Meaning = (typeof MEANINGS)[number];
 
@@ -26,7 +27,21 @@ const HEADINGS: Readonly<Record<Meaning, RegExp>> = {
   reserve: /^(rir|rpe|reserve|reps in reserve|in reserve|left)$/,
   unit: /^(units?|einheit|unidad|unité)$/,
   'body-weight': /^(body ?weight|body ?mass|körpergewicht|koerpergewicht)$/,
+  'warm-up': /^((is )?warm[- ]?ups?( sets?)?|aufwärmen|aufwaermen|(set )?(type|kind)|typ|art)\??$/,
 };
+
+/** What a set that only warmed up is called, in a column of any name. Ours. */
+export const IS_WARM_UP = /^(warm[- ]?ups?( set)?|aufwärm(en|satz)|aufwaerm(en|satz))$/i;
+
+/** What a column says that tells which sets warmed up. Ours. */
+const MARKED = /^(w|wu|yes|y|ja|j|true|wahr|x|✓|✔|✅)$/i;
+
+/** Does the cell of the column of warm-ups mark its set as one? What is not known marks none. */
+export const marksWarmUp = (cell: string, heading: string): boolean =>
+  IS_WARM_UP.test(cell) ||
+  MARKED.test(cell) ||
+  // In a column of kinds a 1 may be anything.
+  (cell === '1' && /^(is )?warm/.test(plain(heading)));
 
 /** Which column tells what: place in the row, from 0. */
 export type Places = ReadonlyMap<Meaning, number>;

@@ -4,7 +4,13 @@ import { reserveOfRpe } from '../../training/effort.ts';
 import type { Lift } from '../../training/lift.ts';
 import { type Mass, massOf, NO_MASS, readQuantity, type Unit } from '../../training/mass.ts';
 import { readCsvText } from '../csv-text.ts';
-import { type Meaning, type OwnColumns, tellColumns } from './own-columns.ts';
+import {
+  IS_WARM_UP,
+  type Meaning,
+  marksWarmUp,
+  type OwnColumns,
+  tellColumns,
+} from './own-columns.ts';
 import { type DayFirst, dateIn, dayFirstIn } from './own-dates.ts';
 
 /** What the lifter told of the table, or what is taken where they did not. */
@@ -57,7 +63,7 @@ export interface OwnTable {
 }
 
 /** Nobody does more in one line; what is more is another column. Ours. */
-const MOST = { reps: 200, sets: 20, kilograms: 1000 } as const;
+const MOST = { reps: 200, seconds: 3600, sets: 20, kilograms: 1000 } as const;
 
 /**
  * Reads a table of a lifter's own: whatever separates its columns, however it writes dates and
@@ -80,11 +86,13 @@ export function readOwnTable(text: string, telling: Telling): OwnTable {
   const weighIns: OwnWeighIn[] = [];
   const unplaced: Unplaced[] = [];
   const lifts = new Map<string, { lift: Lift | null; count: number }>();
+  const warmUpHeading = columns.names[columns.places.get('warm-up') ?? -1] ?? '';
   let warmUps = 0;
   for (const [at, row] of columns.rows.entries()) {
     const line = at + columns.firstLine;
     if (row.every((cell) => cell.trim() === '')) continue;
-    if (row.some((cell) => /^warm[- ]?up$/i.test(cell.trim()))) {
+    const isMarked = marksWarmUp(cellOf(row, 'warm-up'), warmUpHeading);
+    if (isMarked || row.some((cell) => IS_WARM_UP.test(cell.trim()))) {
       warmUps += 1;
       continue;
     }
@@ -140,14 +148,17 @@ function placedRow(cell: (meaning: Meaning) => string, telling: Reading): Placed
   if (name === '') return weighIns.length > 0 ? { sets: [], weighIns } : 'no lift';
   const lift = telling.liftOf(name);
   if (!lift) return `"${name}" is no lift that is known`;
-  const counts = countsOf(cell('reps'), cell('sets'));
+  // What is asked of a set and how hard it was, in one cell: 5 @ 8 are five reps at that exertion.
+  const [, told = cell('reps'), rated = ''] = /^(.*?)\s*@\s*([\d.,]+)$/.exec(cell('reps')) ?? [];
+  const counts = countsOf(told, cell('sets'), lift);
   if (typeof counts === 'string') return counts;
   const written = cell('load');
   const isThousands = telling.hasThousands && /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(written);
   const loadText = isThousands ? written.replaceAll(',', '') : written;
   const load = loadOf(loadText, unitOf(cell('unit'), telling), lift);
   if (typeof load === 'string') return load;
-  const reserve = telling.isRpe ? reserveOfRating(cell('reserve')) : reserveOf(cell('reserve'));
+  const isRated = telling.isRpe || cell('reserve') === '';
+  const reserve = isRated ? reserveOfRating(cell('reserve') || rated) : reserveOf(cell('reserve'));
   if (typeof reserve === 'string') return reserve;
   return { sets: counts.map((count) => ({ date, lift, load, count, reserve })), weighIns };
 }
@@ -168,19 +179,31 @@ function unitOf(text: string, { unit }: Telling): Unit {
   return /^lb|^pound/i.test(text) ? 'lb' : unit;
 }
 
-/** `8`, `8/8/7` of three sets, `3x8`, and a count of sets beside it. */
-function countsOf(reps: string, sets: string): readonly number[] | string {
+/** `8`, `8/8/7` of three sets, `3x8`, and a count of sets beside it; `45 s` and `1:30` of what is held. */
+function countsOf(reps: string, sets: string, lift: Lift): readonly number[] | string {
+  const isTimed = lift.counts === 'seconds';
   const [, times, each] = /^(\d{1,2})\s*[x×]\s*(\d{1,3})$/i.exec(reps) ?? [];
-  const told = times ? Array<number>(Number(times)).fill(Number(each)) : listIn(reps);
+  const told = times
+    ? Array<number>(Number(times)).fill(Number(each))
+    : listIn(isTimed ? inSeconds(reps) : reps);
   const count = sets === '' ? 1 : Number(sets);
   if (!Number.isInteger(count) || count < 1 || count > MOST.sets)
     return `"${sets}" is no count of sets`;
   const counts = told.length === 1 ? Array<number>(count).fill(told[0] ?? 0) : told;
   const fits = counts.length > 0 && counts.length <= MOST.sets;
-  const areReps = counts.every((one) => Number.isInteger(one) && one >= 1 && one <= MOST.reps);
+  const areReps = counts.every(
+    (one) => Number.isInteger(one) && one >= 1 && one <= MOST[isTimed ? 'seconds' : 'reps'],
+  );
   if (fits && areReps) return counts;
   return reps === '' ? 'no reps' : `"${reps}" is no count of reps`;
 }
+
+/** Each time in the text as its seconds. */
+const inSeconds = (text: string): string =>
+  text
+    .replace(/\b(\d{1,2}):(\d{2})\b/g, (_, minutes, seconds) => `${60 * minutes + Number(seconds)}`)
+    .replace(/(\d) ?(s|secs?|seconds?|sek|sekunden)\b\.?/gi, '$1')
+    .replace(/(\d+) ?(min|minutes?|minuten?)\b\.?/gi, (_, minutes) => `${60 * minutes}`);
 
 const listIn = (text: string): readonly number[] =>
   text === '' ? [] : text.split(/[\s/,;+-]+/).map(Number);
@@ -188,7 +211,9 @@ const listIn = (text: string): readonly number[] =>
 function loadOf(text: string, unit: Unit, { loading, name }: Lift): Mass | string {
   const isBody = loading === 'bodyweight';
   if (isBody && /^(bw|body ?weight|-|)$/i.test(text)) return NO_MASS;
-  const quantity = readQuantity(text, unit);
+  // Body weight lifts are told with it, too: BW+10.
+  const added = isBody ? text.replace(/^(bw|body ?weight)\s*([+-])\s*/i, '$2') : text;
+  const quantity = readQuantity(added, unit);
   if (!quantity) return text === '' ? `no load for ${name}` : `"${text}" is no load`;
   const load = massOf(quantity);
   const most = massOf({ amount: MOST.kilograms, unit: 'kg' });
