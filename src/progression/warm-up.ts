@@ -1,6 +1,7 @@
 import { type Equipment, NOTHING_LOADED, platesOnBar, setUp } from '../training/equipment.ts';
-import type { Gear } from '../training/gear.ts';
+import { type Gear, plateQuantity } from '../training/gear.ts';
 import { loadsFor } from '../training/loads.ts';
+import { kilograms, massOf } from '../training/mass.ts';
 import { platesHandled } from '../training/plates.ts';
 import { isWarm, warmUpSets } from '../training/warm-up.ts';
 import type { PrescribedExercise } from './prescription.ts';
@@ -34,7 +35,7 @@ export function withWarmUp(
   const warmUp = warmUpSets({
     work: load,
     lo: exercise.range[0],
-    loads: loadsFor(gear, exercise),
+    loads: loadsFor(withoutTiny(gear), exercise),
     style: exercise.style,
     kind: exercise.kind,
     loading,
@@ -45,4 +46,12 @@ export function withWarmUp(
       : {}),
   });
   return { ...exercise, warmUp };
+}
+
+/** Lighter plates only make a work load exact. Ours. */
+const LIGHTEST = kilograms(1);
+
+function withoutTiny(gear: Gear): Gear {
+  const plates = gear.plates.filter((kind) => massOf(plateQuantity(kind)) >= LIGHTEST);
+  return plates.length === 0 ? gear : { ...gear, plates };
 }

@@ -36,6 +36,22 @@ describe('warm-up sets', () => {
     expect(second).toEqual(['35 × 4']);
   });
 
+  it('need none of the smallest plates, which make a work load exact', () => {
+    const kg = (amount: number, count: number) => ({
+      stamped: { amount, unit: 'kg' as const },
+      count,
+    });
+    const own = aGear();
+    const gear = { ...own, plates: [...own.plates, kg(0.5, 2), kg(0.25, 2)] };
+    const exercise = straight({ start: kilograms(103.5) });
+    const program = aProgram([exercise]);
+    const [day] = program.days;
+    const [made] = prescribe(program, day!, aPast([]), { today: TODAY, gear }).exercises;
+    expect(made?.load).toBe(kilograms(103.5));
+    // 40 % are 41.4, 60 % 62.1 and 80 % 82.8 kg.
+    expect(made?.warmUp.map(({ load }) => inUnit(load, 'kg'))).toEqual([40, 60, 80]);
+  });
+
   it('are one light set before a cluster', () => {
     expect(warmUps(cluster({ start: kilograms(8) }))).toEqual([['4 × 8']]);
   });
