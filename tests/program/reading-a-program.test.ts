@@ -72,6 +72,15 @@ describe('a program is read as it was written', () => {
   });
 });
 
+test('a lift of its own that only helps muscles moves as the first of them most often does', () => {
+  const made = read(
+    'name: Own\nunit: kg\nlifts:\n  carry: { name: Carry, loading: dumbbell, kind: compound, trains: { forearms: 0.5, quads: 0.5 } }\n' +
+      'days:\n  - name: A\n    exercises:\n      - { lift: carry, sets: 3, reps: 6, start: 20 }\n',
+  );
+  const lift = made.days[0]?.exercises[0]?.lift;
+  expect([lift?.pattern, lift?.trains]).toEqual(['carry', { forearms: 0.5, quads: 0.5 }]);
+});
+
 describe('what a program leaves out has a default', () => {
   const bare = read(
     'name: Bare\nunit: lb\ndays:\n  - name: A\n    exercises:\n' +

@@ -10,6 +10,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
+import { readSettings } from '../../src/settings/read-settings.ts';
 import { DEFAULT_SETTINGS } from '../../src/settings/settings.ts';
 import { writeSettings } from '../../src/settings/write-settings.ts';
 
@@ -22,6 +23,15 @@ test.skipIf(process.platform === 'win32')('nobody else may read what is set', ()
   const mode = (path: string) => statSync(path).mode & 0o777;
   expect(mode(folder).toString(8)).toBe('700');
   expect(mode(join(folder, 'settings.json')).toString(8)).toBe('600');
+});
+
+test('where there is no file yet, none is damaged', () => {
+  const folder = join(home, 'none');
+  expect(readSettings(folder)).toMatchObject({
+    settings: DEFAULT_SETTINGS,
+    isDamaged: false,
+    problem: null,
+  });
 });
 
 test('a damaged file is put aside as it was, a good one is not, and what was good holds on', () => {
