@@ -72,7 +72,12 @@ function effort(each: Case, { more, tooHard, tooEasy, counts }: Aims): Reason {
   if (more !== null) {
     return because(
       'hold-add-rep',
-      exerciseFacts(each.exercise, { load, set: more + 1, aim: counts[more] ?? 0 }),
+      exerciseFacts(each.exercise, {
+        load,
+        set: more + 1,
+        aim: counts[more] ?? 0,
+        ...(tooHard !== null && { hard: tooHard + 1 }),
+      }),
     );
   }
   if (tooHard === null) return because('hold-match', exerciseFacts(each.exercise, { load }));

@@ -222,6 +222,15 @@ describe('straight sets of 5–8', () => {
   });
 });
 
+describe('one set that may grow beside one that was too hard', () => {
+  it('is told with where to stop earlier', () => {
+    const next = nextTime(straight(), [{ kg: 80, reps: [6, 7, 7], rir: [1, 1, 0], daysAgo: 3 }]);
+    expect(next.words[0]).toMatch(
+      /^Same 80 kg: one more in set \d; set 3 left less in reserve than wanted, so stop earlier there\.$/,
+    );
+  });
+});
+
 describe('what is told of last time', () => {
   it('is the load of each set, where loads differ, and of the newest session that lifted any', () => {
     const { last } = nextTime(straight(), [

@@ -3,11 +3,14 @@ import { rule } from './facts.ts';
 
 /** Rules that keep the load, and say what to aim at. */
 export const HOLDING_RULES = [
-  rule('hold-add-rep', 'common practice', COMMON, (f) =>
-    f.text('counts') === 'seconds'
+  rule('hold-add-rep', 'common practice', COMMON, (f) => {
+    if (f.has('hard')) {
+      return `Same ${f.load('load')}: one more in set ${f.number('set')}; set ${f.number('hard')} left less in reserve than wanted, so stop earlier there.`;
+    }
+    return f.text('counts') === 'seconds'
       ? `Same ${f.load('load')}: match last time, and hold set ${f.number('set')} for ${f.count('aim')}.`
-      : `Same ${f.load('load')}: match last time, and do one more in set ${f.number('set')}.`,
-  ),
+      : `Same ${f.load('load')}: match last time, and do one more in set ${f.number('set')}.`;
+  }),
   rule('hold-match', 'common practice', COMMON, (f) => `Same ${f.load('load')}: match last time.`),
   rule(
     'hold-reserve',
