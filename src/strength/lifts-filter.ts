@@ -207,12 +207,13 @@ export class LiftsFilter {
     const before = this.begun.get(step.lift);
     this.begun.set(step.lift, step.day);
     if (before === undefined) this.begin(step.lift, step.value);
-    else if (this.farOff([step]) > STRENGTH_MODEL.offAlone) {
+    const far = this.trust(step);
+    if (before !== undefined && far > STRENGTH_MODEL.offAlone) {
       const { jumpOfOne, jumpsAWeek } = STRENGTH_MODEL;
       const odds = jumpsAWeek * weeksOfChance(before, step.day);
       this.split([{ place: ownOf(step.lift), spread: jumpOfOne, odds }]);
+      this.trust(step);
     }
-    this.trust(step);
     this.count(this.states.learn(step.value, this.noise));
     const more = step.toldMore;
     if (!more) return;
@@ -225,17 +226,23 @@ export class LiftsFilter {
       this.logLikelihood[v] = (this.logLikelihood[v] ?? 0) + (density[v] ?? 0);
   }
 
-  /** How far a session is trusted: a lift far from what was expected has its luck widened (a step of a Student filter). */
-  private trust({ row, value, variance }: Step): void {
+  /**
+   * How far a session is trusted: a lift far from what was expected has its luck widened (a step of a
+   * Student filter). Gives how far off it is, squared, in variances, where it is nearest.
+   */
+  private trust({ row, value, variance }: Step): number {
     const { tails } = STRENGTH_MODEL;
     const { states, noise, variances } = this;
     const expected = states.along(row);
+    let nearest = Number.POSITIVE_INFINITY;
     for (let v = 0; v < states.variants; v += 1) {
       const own = variance + (variances.luck[v] ?? 0);
       const away = value - (expected.mean[v] ?? 0);
       const far = away ** 2 / ((expected.variance[v] ?? 0) + own);
       noise[v] = own / Math.min(1, (tails + 1) / (tails + far));
+      nearest = Math.min(nearest, far);
     }
+    return nearest;
   }
 
   private begin(lift: number, value: number): void {
@@ -329,7 +336,7 @@ export class LiftsFilter {
 }
 
 /** What is carried on costs time: enough that none of these numbers changes what is told. */
-const VARIANTS_WITHOUT_SIEVE = 8;
+const VARIANTS_WITHOUT_SIEVE = 2;
 const VARIANTS_SPLIT = 2;
 const MOST_VARIANTS = 24;
 

@@ -31,7 +31,7 @@ export const STRENGTH_MODEL = {
   dipsAWeek: 0.08,
   /** A day whose lifts together are so far off, in variances, may be either; a lift by itself so far. */
   off: 3,
-  offAlone: 9,
+  offAlone: 7,
   /** A lift first seen so many days after the day that strength is compared with, or fewer, is followed back to it. */
   baseReach: 10,
   /** Before anything is known of a lift's strength. */
