@@ -43,7 +43,7 @@ export const LIMITS = {
   newRangeTo: 0.95,
   /**
    * A loss over this share, with these odds, is slipping: asked some fifty times in a cut, odds of
-   * 0.9 alone cried wolf to one in twelve lifters who held through good and bad weeks. Ours.
+   * 0.9 alone cried wolf to 11 of 200 lifters who held through good and bad weeks, these to 7. Ours.
    */
   slip: 0.02,
   slipOdds: 0.93,
