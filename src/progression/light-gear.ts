@@ -5,9 +5,10 @@ import { type Bout, boutOf, resultsOfTrack } from './bout.ts';
 import { exerciseFacts } from './case.ts';
 import type { ExerciseDraft } from './draft.ts';
 import { LIMITS } from './limits.ts';
-import type { Past, Result } from './past.ts';
-import { madeLoadable, type Rack, stepShare } from './rack.ts';
+import type { Circumstances, Past, Result } from './past.ts';
+import { madeLoadable, type Rack, rackFor, stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
+import { trackOf } from './track.ts';
 
 /** What stays true of an exercise whatever load is made for it. */
 const OF_SETS: ReadonlySet<string> = new Set([
@@ -61,9 +62,15 @@ export function onLightGear(
  * makes more: they say nothing of what the lifter is able to lift. With them go those since that stayed
  * at such a load.
  */
-export function withoutLightGear(past: Past, track: string, rack: Rack): Past {
-  const ofTrack = resultsOfTrack(past, track);
+export function withoutLightGear(
+  past: Past,
+  exercise: Exercise,
+  { today, gear }: Circumstances,
+): Past {
+  const ofTrack = resultsOfTrack(past, trackOf(exercise));
   if (!ofTrack.some(isOnLightGear)) return past;
+  const { lift, bar, step } = exercise;
+  const rack = rackFor({ ...lift, bar, step }, gear, past.bodyMassOn(today));
   const held = new Set<Result>();
   let before: Mass | null = null;
   let light: Mass | null = null;

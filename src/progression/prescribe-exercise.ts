@@ -33,7 +33,7 @@ export function prescribeExercise(
   const { today, gear } = circumstances;
   const { bar, step } = exercise;
   const rack = rackFor({ ...exercise.lift, bar, step }, gear, whole.bodyMassOn(today));
-  const past = withoutLightGear(whole, trackOf(exercise), rack);
+  const past = withoutLightGear(whole, exercise, circumstances);
   const bouts = boutsOf(past, trackOf(exercise));
   const lighter = lighterWeekOf(past, today) !== null;
   const each = readCase(program, exercise, past, circumstances, rack, bouts, dropped);

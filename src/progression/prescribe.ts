@@ -5,6 +5,7 @@ import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
 import { type Hurt, hurtsOn, LOOKED_AT_AFTER } from './hurts.ts';
 import { standingIn } from './in-program.ts';
+import { withoutLightGear } from './light-gear.ts';
 import { lighterWeekOf, lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
 import type { Circumstances, Past } from './past.ts';
@@ -19,10 +20,15 @@ import { withWarmUps } from './warm-up.ts';
 export function prescribe(
   program: Program,
   day: Day,
-  past: Past,
+  whole: Past,
   circumstances: Circumstances,
 ): Prescription {
   const { today } = circumstances;
+  // For all of them at once: what is worked out of a past is known for that very one.
+  const past = day.exercises.reduce(
+    (seen, exercise) => withoutLightGear(seen, exercise, circumstances),
+    whole,
+  );
   const week = lighterWeekOf(past, today);
   const leftOut = (each: Exercise): boolean => painAnswer(past, each, today) === 'leave-out';
   const hurts = hurtsOn(past.decisions, today);
