@@ -4,7 +4,7 @@ import { jsonText } from '../text/json-text.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { Refusal } from '../text/problem.ts';
 import { type Bar, barOf, type Gear } from '../training/gear.ts';
-import { inUnit, massNumber, massOf, massText, readsAs, type Unit } from '../training/mass.ts';
+import { inUnit, massOf, massText, quantityText, readsAs, type Unit } from '../training/mass.ts';
 import { platePicture } from '../training/plate-picture.ts';
 import { type LoadedBar, loadBar, nearestBelowAndAbove } from '../training/plates.ts';
 import type { Call, Run } from './call.ts';
@@ -69,10 +69,11 @@ const loadedJson = ({ total, side }: LoadedBar, unit: Unit) => ({
 });
 
 function loadedWords({ bar, side, total }: LoadedBar, unit: Unit, gear: Gear): string {
-  const plates = side.length === 0 ? 'the empty bar' : `${plateWords(side, gear)} a side`;
+  const plates = side.length === 0 ? 'the empty bar' : `${plateWords(side, gear, unit)} a side`;
   // Plates are stamped in the unit of the gear; beside another one both help.
   const other = gear.unit === unit ? '' : ` (${massText(total, gear.unit, 1)})`;
-  return `${massText(total, unit)}${other} on the ${bar.name} (${massNumber(massOf(bar.mass), bar.mass.unit)} ${bar.mass.unit}): ${plates}`;
+  const collars = bar.collars.amount > 0 ? `, collars ${quantityText(bar.collars)}` : '';
+  return `${massText(total, unit)}${other} on the ${bar.name} (${quantityText(bar.mass)}${collars}): ${plates}`;
 }
 
 function nearWords(

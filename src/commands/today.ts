@@ -29,7 +29,8 @@ export const run: Run = (call) => {
       )
     : todayText(today, {
         reasonWords: words,
-        madeUp: (exercise, load) => madeUp(exercise, load, lifter.gearToday()),
+        madeUp: (exercise, load) =>
+          madeUp(exercise, load, lifter.gearToday(), today.prescription.unit),
       });
   call.print(said);
   if (problems === 0) keep(said, today);

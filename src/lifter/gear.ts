@@ -5,7 +5,7 @@ import { gearSchema } from '../settings/gear-schema.ts';
 import { orProblem, type Problem, Refusal } from '../text/problem.ts';
 import { gearProblems } from '../training/check-gear.ts';
 import { type Equipment, NOTHING_LOADED, type SetUp, setUp } from '../training/equipment.ts';
-import type { Gear, PlateKind } from '../training/gear.ts';
+import type { Band, Gear, PlateKind } from '../training/gear.ts';
 import { nextAbove, nextBelow } from '../training/loads.ts';
 import { type Mass, readsAs, type Unit } from '../training/mass.ts';
 import { platePicture } from '../training/plate-picture.ts';
@@ -16,21 +16,25 @@ type Named = Pick<PrescribedExercise, 'loading' | 'bar' | 'step' | 'hands' | 'pa
 
 /**
  * How the lifter's own gear makes a load, and what to do to get there from what is loaded now; null
- * where plates do not matter or the load cannot be made.
+ * where plates do not matter or the load cannot be made. `unit`: of the loads beside it.
  */
 export function madeUp(
   exercise: Named,
   load: Mass,
   gear: Gear,
+  unit: Unit,
   now: Equipment = NOTHING_LOADED,
 ): MadeUp | null {
   const made = setUp(exercise, load, gear, now);
   if (!made || made.on === 'nothing') return null;
   const { bar } = made;
   return {
-    words: standing(made, exercise, gear),
-    change: changing(made, exercise, gear),
-    digits: inDigits(made, gear),
+    words: standing(made, exercise, gear, unit),
+    change:
+      [changing(made, exercise, gear, unit), bandsChanging(made)]
+        .filter((words) => words !== null)
+        .join(', ') || null,
+    digits: bandsChanging(made) === null ? inDigits(made, gear) : null,
     picture: bar ? (width) => platePicture(bar, width) : () => [],
   };
 }
@@ -71,26 +75,46 @@ export function equipmentAfter(loaded: readonly LoadedSet[], gear: Gear): Equipm
   );
 }
 
-function standing(made: SetUp, exercise: Named, gear: Gear): string {
-  const plates = plateWords(made.plates, gear);
+function standing(made: SetUp, exercise: Named, gear: Gear, unit: Unit): string {
+  const plates = plateWords(made.plates, gear, unit);
   switch (made.on) {
     case 'bands':
-      return made.bands.map(({ name }) => name).join(' and ');
+      return bandNames(made.bands);
     case 'belt':
       return made.plates.length === 0 ? 'nothing added' : `${plates} ${onBody(exercise)}`;
-    default:
-      if (made.plates.length > 0) return `${plates} a side`;
-      return made.on === 'handles' ? 'empty handle' : 'empty bar';
+    default: {
+      const empty = made.on === 'handles' ? 'empty handle' : 'empty bar';
+      const loaded = made.plates.length > 0 ? `${plates} a side` : empty;
+      // They are part of the load that is told.
+      return (made.bar?.bar.collars.amount ?? 0) > 0 ? `${loaded}, collars on` : loaded;
+    }
   }
 }
 
+const bandNames = (bands: readonly Band[]): string => bands.map(({ name }) => name).join(' and ');
+
+/** `use heavy band`, `add light band`, `without light band`; null where they are those of before. */
+function bandsChanging({ bands, bandsBefore }: SetUp): string | null {
+  const without = (some: readonly Band[], others: readonly Band[]) =>
+    some.filter(({ name }) => others.every((other) => other.name !== name));
+  const [on, off] = [without(bands, bandsBefore), without(bandsBefore, bands)];
+  if (on.length + off.length === 0) return null;
+  if (off.length === 0 && bandsBefore.length > 0) return `add ${bandNames(on)}`;
+  return on.length === 0 ? `without ${bandNames(off)}` : `use ${bandNames(bands)}`;
+}
+
 /** `strip the bar, take off 5, put on 10 + 2.5 a side`; null where nothing changes. */
-function changing({ on, change, strip }: SetUp, exercise: Named, gear: Gear): string | null {
+function changing(
+  { on, change, strip }: SetUp,
+  exercise: Named,
+  gear: Gear,
+  unit: Unit,
+): string | null {
   const first = strip.map((name) => `strip the ${name}`);
-  const where = on === 'belt' ? onBody(exercise) : 'a side';
+  const where = on === 'belt' || on === 'bands' ? onBody(exercise) : 'a side';
   const parts = [
-    ...(change.off.length > 0 ? [`take off ${plateWords(change.off, gear)}`] : []),
-    ...(change.on.length > 0 ? [`put on ${plateWords(change.on, gear)}`] : []),
+    ...(change.off.length > 0 ? [`take off ${plateWords(change.off, gear, unit)}`] : []),
+    ...(change.on.length > 0 ? [`put on ${plateWords(change.on, gear, unit)}`] : []),
   ];
   const own = parts.length > 0 ? [`${parts.join(', ')} ${where}`] : [];
   return first.length + own.length === 0 ? null : [...first, ...own].join(', ');
@@ -110,12 +134,18 @@ const onBody = ({ pattern }: Named): string => (pattern === 'trunk' ? 'held' : '
 const isMixed = ({ plates }: Gear): boolean =>
   new Set(plates.map(({ stamped }) => stamped.unit)).size > 1;
 
-/** `20 + 10`, with the unit named where plates of both are owned: a 2.5 may be either. */
-export function plateWords(plates: readonly PlateKind[], gear: Gear): string {
+/**
+ * `20 + 10`, with the unit named for each where plates of both are owned, as a 2.5 may be either, and
+ * behind the last where it is another than that of the load: `45 + 10 lb`.
+ */
+export function plateWords(plates: readonly PlateKind[], gear: Gear, unit: Unit): string {
   const mixed = isMixed(gear);
-  return plates
-    .map(({ stamped }) => (mixed ? `${stamped.amount} ${stamped.unit}` : `${stamped.amount}`))
-    .join(' + ');
+  const words = plates.map(({ stamped }) =>
+    mixed ? `${stamped.amount} ${stamped.unit}` : `${stamped.amount}`,
+  );
+  const [first] = plates;
+  const other = !mixed && first && first.stamped.unit !== unit ? ` ${first.stamped.unit}` : '';
+  return `${words.join(' + ')}${other}`;
 }
 
 /**

@@ -204,7 +204,7 @@ export function openCoach(
         return live;
       }),
     live: () => live,
-    madeUp: (exercise, load) => madeUp(exercise, load, gear(), equipment()),
+    madeUp: (exercise, load) => madeUp(exercise, load, gear(), unit(), equipment()),
     alternatives: (exercise) =>
       sparing(exercise)
         .slice(0, ALTERNATIVES)

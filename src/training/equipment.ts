@@ -35,6 +35,8 @@ interface Carrier {
   readonly each: number;
   /** Mass of the empty handle: another one is another thing. */
   readonly handle: Mass | null;
+  /** What pulls or holds up, of the belt and of bands alone. */
+  readonly bands?: readonly Band[];
 }
 
 /** Everything that has plates on it now. Plain data, worked out from the sets of a session in order. */
@@ -50,6 +52,8 @@ export interface SetUp {
   /** What will be on one side or end; on the belt all of it. */
   readonly plates: readonly PlateKind[];
   readonly bands: readonly Band[];
+  /** Those that are in use before. */
+  readonly bandsBefore: readonly Band[];
   /** In the order in which plates come off and go on; neither where it is as it should be. */
   readonly change: PlateChange;
   /** What has to give up all its plates first: there are not enough of them for both. */
@@ -96,14 +100,16 @@ export function setUp(need: LoadedOn, load: Mass, gear: Gear, now: Equipment): S
     case 'bodyweight': {
       const worn = bodyGearFor(gear, load);
       if (!worn) return null;
-      const belt = { name: 'belt', plates: worn.plates, each: 1, handle: null };
+      const { plates, bands } = worn;
+      const belt = { name: 'belt', plates, each: 1, handle: null, bands };
       const made = withPlates(gear, now, belt);
-      return worn.bands.length > 0 ? { ...made, on: 'bands', bands: worn.bands } : made;
+      return bands.length > 0 ? { ...made, on: 'bands', bands } : made;
     }
     case 'band': {
       const bands = bandsFor(gear, load);
-      const none = { name: 'bands', plates: [], each: 1, handle: null } as const;
-      return bands && { ...withPlates(gear, now, none), on: 'bands', bands };
+      if (!bands) return null;
+      const pulled = { name: 'bands', plates: [], each: 1, handle: null, bands };
+      return { ...withPlates(gear, now, pulled), on: 'bands', bands };
     }
     default:
       return null;
@@ -126,6 +132,10 @@ function withPlates(
   const before = now.find(({ name }) => name === wanted.name);
   const same = before && before.each === wanted.each && before.handle === wanted.handle;
   const others = now.filter(({ name, plates }) => name !== wanted.name && plates.length > 0);
+  const bandsOnly = now.filter(
+    ({ name, plates, bands = [] }) =>
+      name !== wanted.name && plates.length === 0 && bands.length > 0,
+  );
   const strip = [
     // One handle for two hands, or another pair of handles: what was on the first has to go.
     ...(before && !same && before.plates.length > 0 ? [before.name] : []),
@@ -138,12 +148,13 @@ function withPlates(
     bar,
     plates: wanted.plates,
     bands: [],
+    bandsBefore: before?.bands ?? [],
     change:
       on === 'belt'
         ? hungAnew(from, wanted.plates)
         : plateChange({ side: from }, { side: wanted.plates }),
     strip,
-    after: [...others.filter(({ name }) => !strip.includes(name)), wanted],
+    after: [...others.filter(({ name }) => !strip.includes(name)), ...bandsOnly, wanted],
   };
 }
 

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { equipmentAfter, madeUp } from '../../src/lifter/gear.ts';
 import { CATALOGUE } from '../../src/program/catalogue.ts';
 import { rackFor, shareBelow, stepAbove } from '../../src/progression/rack.ts';
@@ -7,7 +7,14 @@ import type { Gear } from '../../src/training/gear.ts';
 import { KITS } from '../../src/training/kits.ts';
 import type { Lift } from '../../src/training/lift.ts';
 import { nextAbove } from '../../src/training/loads.ts';
-import { kilograms, type Mass, massText, type Unit } from '../../src/training/mass.ts';
+import {
+  kilograms,
+  type Mass,
+  massText,
+  micrograms,
+  pounds,
+  type Unit,
+} from '../../src/training/mass.ts';
 
 /**
  * What each kind of load is made of, from the lightest up: what is really lifted of it, the steps from
@@ -57,7 +64,7 @@ function told(lift: Lift, gear: Gear, unit: Unit, body: Mass | null): readonly s
   let loaded = equipmentAfter([], gear);
   for (let at = 0; load !== null && at < MOST; at += 1) {
     const system = rack.system(load);
-    const on = madeUp(need, load, gear, loaded);
+    const on = madeUp(need, load, gear, unit, loaded);
     const parts = [
       `lifted ${words(system)}`,
       `set for it ${system === null ? '-' : words(rack.setting(system))}`,
@@ -71,6 +78,47 @@ function told(lift: Lift, gear: Gear, unit: Unit, body: Mass | null): readonly s
   }
   return lines;
 }
+
+describe('what is put on', () => {
+  const squat = { ...CATALOGUE.get('back-squat')!, bar: null, step: null };
+  const pullUp = { ...CATALOGUE.get('pull-up')!, bar: null, step: null };
+  const at = (load: number) => ({ exercise: pullUp, load: kilograms(load) }) as never;
+
+  test('names the unit of plates that is another than that of the load', () => {
+    const gear = defaultGear('lb');
+    const load = micrograms(2 * pounds(45) + pounds(45));
+    expect(madeUp(squat, load, gear, 'lb')).toMatchObject({ words: '45 a side' });
+    expect(madeUp(squat, load, gear, 'kg')).toMatchObject({
+      words: '45 lb a side',
+      change: 'put on 45 lb a side',
+    });
+  });
+
+  test('says that the collars are on where the load counts them', () => {
+    const [bar] = defaultGear('kg').bars;
+    const gear = { ...defaultGear('kg'), bars: [{ ...bar!, collars: kg(5) }] };
+    expect(madeUp(squat, kilograms(65), gear, 'kg')?.words).toBe('20 a side, collars on');
+  });
+
+  test('is a band that nobody has hung yet, then no change, then what changes of the bands', () => {
+    const gear = {
+      ...defaultGear('kg'),
+      bands: [
+        { name: 'light band', assistance: kg(10) },
+        { name: 'heavy band', assistance: kg(35) },
+      ],
+    };
+    const change = (load: number, ...before: number[]) =>
+      madeUp(pullUp, kilograms(load), gear, 'kg', equipmentAfter(before.map(at), gear))?.change;
+    expect(change(-35)).toBe('use heavy band');
+    expect(change(-35, -35)).toBeNull();
+    expect(change(-45, -35)).toBe('add light band');
+    expect(change(-35, -45)).toBe('without light band');
+    expect(change(-10, -35)).toBe('use light band');
+    expect(change(-10, 10)).toBe('take off 10 on the belt, use light band');
+    expect(change(10, -10)).toBe('put on 10 on the belt, without light band');
+  });
+});
 
 test.each(Object.entries(GYMS))('%s', async (name, [unit, gear]) => {
   const texts = [...LIFTS, ...OTHERS].flatMap((key) => {
