@@ -77,6 +77,8 @@ const all = [...new Map(drawn.flatMap(({ mutants }) => mutants.map((one) => [one
   .map(([, mutant]) => mutant)
   .map((mutant, id) => ({ ...mutant, id }));
 
+// Types that are wrong already would notice whatever comes.
+if (!(await typesFit(COPIES[0] ?? ROOT))) throw new Error('The types are wrong: mend them first.');
 const met = await testsThatMeet(all);
 const survivors = new Set<string>();
 const waiting = [...all];
@@ -204,11 +206,15 @@ async function noticedBy(
   writeFileSync(join(copy, path), after);
   try {
     if (tests.length > 0 && (await isNoticed(tests, copy))) return 'noticed ';
-    const tsc = ['node_modules/typescript/bin/tsc', '-p', '.', '--tsBuildInfoFile', `${copy}.json`];
-    return (await node(copy, tsc)) === 0 ? null : 'by types';
+    return (await typesFit(copy)) ? null : 'by types';
   } finally {
     writeFileSync(join(copy, path), before);
   }
+}
+
+async function typesFit(copy: string): Promise<boolean> {
+  const tsc = ['node_modules/typescript/bin/tsc', '-p', '.', '--tsBuildInfoFile', `${copy}.json`];
+  return (await node(copy, tsc)) === 0;
 }
 
 async function isNoticed(tests: readonly TestFile[], copy: string): Promise<boolean> {
