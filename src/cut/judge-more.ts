@@ -100,6 +100,8 @@ const weekly = ({ work }: Evidence, muscle: Muscle): number =>
 
 function ruleFor(evidence: Evidence, muscle: Muscle, trainers: readonly Watched[]): CutRule | null {
   if (weekly(evidence, muscle) < bandOf(evidence)[0]) {
+    // A program that asks for enough is not short because the weeks before it asked for none of it.
+    if (trainers.every((each) => !isInWork(evidence, each))) return null;
     return trainers.every(({ slip }) => slip === null) ? 'may-do-more-under' : null;
   }
   const steady = evidence.exercises.every(({ slip }) => slip === null);
@@ -107,6 +109,13 @@ function ruleFor(evidence: Evidence, muscle: Muscle, trainers: readonly Watched[
     ? 'may-do-more-plateau'
     : null;
 }
+
+/** Was it a part of the weeks that are judged? */
+const isInWork = ({ past, work: { from, to } }: Evidence, { exercise: { lift } }: Watched) =>
+  past.results.some(
+    ({ exercise, date }) =>
+      exercise.lift === lift.key && daysBetween(from, date) >= 0 && daysBetween(date, to) >= 0,
+  );
 
 function isSlowEnough({ rate }: Evidence): boolean {
   if (!rate) return true;

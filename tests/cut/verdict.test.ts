@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cutRules } from '../../src/cut/cut-rules.ts';
 import { evidenceOf, type ReviewQuestion } from '../../src/cut/evidence.ts';
 import { answersTo } from '../../src/cut/finding.ts';
+import { judgeMore } from '../../src/cut/judge-more.ts';
 import { judgePause } from '../../src/cut/judge-weight.ts';
 import { review } from '../../src/cut/review.ts';
 import { verdict } from '../../src/cut/verdict.ts';
@@ -288,6 +289,22 @@ describe('the verdict of the week', () => {
     expect(judged(under('cut', 100), under('maintain', 40), under('cut', 30))).toEqual([
       'pause-cut-long',
     ]);
+  });
+
+  it('asks for no set more of a lift that the weeks judged did not hold at all', () => {
+    const thin = [
+      { lift: LIFTS.squat, sets: 3 },
+      { lift: LIFTS.bench, sets: 1 },
+      { lift: LIFTS.row, sets: 3 },
+    ];
+    const { question } = reviewed({ exercises: thin });
+    const evidence = evidenceOf(question);
+    expect(judgeMore(evidence).map(({ subject }) => subject)).toEqual(['chest']);
+    const results = evidence.past.results.filter(
+      ({ exercise }) => exercise.lift !== LIFTS.bench.key,
+    );
+    const without = judgeMore({ ...evidence, past: { ...evidence.past, results } });
+    expect(without.map(({ subject }) => subject)).not.toContain('chest');
   });
 
   it('allows one set more for a muscle under six that does not slip', () => {
