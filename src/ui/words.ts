@@ -55,9 +55,12 @@ export function repsText(
   return `${countsWords(pairs, style)} ${counts}${told ? ' (in reserve)' : ''}`;
 }
 
-/** `saved as planned: 6 reps, 2 in reserve`. */
-export const savedText = (set: DoneSet, exercise: DoneExercise): string =>
-  `${set.entered === 'as-planned' ? 'saved as planned' : 'saved'}: ${numbersText(set, exercise)}`;
+/** `saved as planned: 6 reps, 2 in reserve`; of a hold, which the clock counts, `saved as timed: 40 seconds`. */
+export const savedText = (set: DoneSet, exercise: DoneExercise): string => {
+  const how = exercise.counts === 'seconds' ? 'as timed' : 'as planned';
+  const saved = set.entered === 'as-planned' ? `saved ${how}` : 'saved';
+  return `${saved}: ${numbersText(set, exercise)}`;
+};
 
 /** Which set of how many: `set 2 of 3`, `warm-up 1 of 3`, `lead set`, `mini-set 2 of 4`. */
 export function placeText(place: SetPlace, of: number): string {

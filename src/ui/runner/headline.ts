@@ -2,9 +2,9 @@ import type { SetPlace } from '../../session/events.ts';
 import { isCluster, openSets, plannedSets } from '../../session/next-set.ts';
 import { setsCountedIn } from '../../session/results.ts';
 import type { ExerciseState, SessionState } from '../../session/state.ts';
+import { summaryOf } from '../../session/summary.ts';
 import { rangeText } from '../../text/durations.ts';
 import { howMany } from '../../text/words.ts';
-import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
 import type { Model } from '../model.ts';
 import type { Phase } from '../phase.ts';
@@ -45,7 +45,7 @@ const nothing = (word: string): Headline => ({
 
 function allDone(session: SessionState, { now, size }: Model): Headline {
   const done = setsCountedIn(session);
-  const minutes = Math.round(elapsedMs(session.openedAt, now) / 60_000);
+  const minutes = Math.round(summaryOf(session, now).minutes);
   const left = session.exercises.reduce((sum, exercise) => sum + setsLeftOut(exercise), 0);
   if (left > 0) {
     return {

@@ -71,6 +71,7 @@ export const HEALTH_SCREEN = pageScreen<Health>({
     {
       keys: ['space', 'enter'],
       label: 'read on',
+      when: (seen) => (isAtEnd(seen, healthLines) ? 'Answer with y or n.' : true),
       footer: 0,
       press: readOn(healthLines, (acting) => tell(acting, 'Answer with y or n.')),
     },
