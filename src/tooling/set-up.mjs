@@ -15,6 +15,9 @@ const OWN_NODE = join(
 );
 const BUILT = 'dist/cli.js';
 
+/** Below it npm leaves out what the build and the tests are run with. */
+const NEEDED_BY_TOOLS = /** @type {const} */ ([22, 13]);
+
 /**
  * What the last set-up left behind.
  * @typedef {object} Stamp
@@ -63,7 +66,10 @@ function installed(before, oldest) {
   if (before?.installed === print && hasNode) return { ...before };
   if (!packagesArePresent()) install();
   else if (!ownNodeWorks()) npm(['rebuild', 'node', '--foreground-scripts=false']);
-  return { installed: print, own: ownNodeWorks() };
+  const own = ownNodeWorks();
+  // What npm left out because the machine's Node is too old for it, the clone's own can run.
+  if (own && isOlder(process.versions.node, NEEDED_BY_TOOLS)) npm(['install'], OWN_NODE);
+  return { installed: print, own };
 }
 
 function install() {
@@ -91,13 +97,14 @@ function build(node) {
 
 /**
  * @param {string[]} args
+ * @param {string} node to run npm with, where its path is known
  * @returns {{ ok: boolean, words: string }}
  */
-function npm(args) {
+function npm(args, node = process.execPath) {
   const own = process.env.npm_execpath ?? '';
   const isNpm = /^npm(-cli)?\.c?js$/.test(basename(own));
   const windows = process.platform === 'win32';
-  const [command, before] = isNpm ? [process.execPath, [own]] : ['npm', []];
+  const [command, before] = isNpm ? [node, [own]] : ['npm', []];
   const quiet = ['--loglevel=error', '--no-audit', '--no-fund', '--no-progress', '--include=dev'];
   const { status, error, stderr } = spawnSync(command, [...before, ...args, ...quiet], {
     cwd: ROOT,
