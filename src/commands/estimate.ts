@@ -69,15 +69,17 @@ const rounded = <T extends number | null>(value: T, digits = 2): T =>
 function estimateText(json: EstimateJson, unit: Unit): string {
   const { load, reps, reserve, e1rm, loads } = json;
   const set = `${load} ${unit} × ${reps} with ${reserve} in reserve`;
-  const head =
-    e1rm === null
-      ? `${set}: too many reps to failure (${json.reps_to_failure}) for an estimate that can be shown.`
-      : `${set}: about ${e1rm.toFixed(1)} ${unit} for one rep, by ${json.formula}.`;
+  if (e1rm === null) {
+    // Loads for fewer reps would be the same guess.
+    const head = `${set}: too many reps to failure (${json.reps_to_failure}) for an estimate that can be shown.`;
+    return [head, '', json.limits].join('\n');
+  }
+  const head = `${set}: about ${e1rm.toFixed(1)} ${unit} for one rep, by ${json.formula}.`;
   const rows = loads.map((row) => [
     String(row.reps),
     `${row.estimate.toFixed(1)} ${unit}`,
     `${Math.round(row.share * 100)} %`,
-    row.loadable === null ? 'under the empty bar' : `${row.loadable} ${unit}`,
+    row.loadable === null ? 'under the empty bar' : `${rounded(row.loadable)} ${unit}`,
   ]);
   const columns = [
     { heading: 'reps', align: 'right' },
