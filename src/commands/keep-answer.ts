@@ -2,18 +2,13 @@ import { dirname } from 'node:path';
 import type { Temporal } from 'temporal-polyfill';
 import { quietly } from '../journal/disk/event-file.ts';
 import { replaceFile } from '../journal/disk/kept-file.ts';
+import { ARRIVING_MS } from '../journal/disk/read-journal.ts';
 import type { Lifter } from '../lifter/open-lifter.ts';
 import { localDay, type Ports } from '../lifter/ports.ts';
 import type { Today } from '../lifter/prepare.ts';
 import { rememberedProgram } from '../lifter/program-choice.ts';
 import type { Call } from './call.ts';
 import { type KeptAnswer, keptAnswerPath, mayBeKept, sourcesOf } from './kept-answer.ts';
-
-/**
- * A file that was written to so short ago may be written to again without another size or time, or
- * still be on its way here.
- */
-const SETTLED_MS = 60_000;
 
 /**
  * Called before anything is read for an answer; what it gives is called with the answer, and keeps it
@@ -27,7 +22,7 @@ export function answerKeeper(
   const before = mayBeKept(ports, argv) ? sourcesNow(ports, lifter) : null;
   return (said, today) => {
     const { files, clock } = ports;
-    if (!before || clock.read().wall - before.newest < SETTLED_MS) return;
+    if (!before || clock.read().wall - before.newest < ARRIVING_MS) return;
     if (!holdsAllDay(lifter, today) || sourcesNow(ports, lifter)?.text !== before.text) return;
     const kept: KeptAnswer = {
       asked: argv.join(' '),
@@ -44,14 +39,15 @@ export function answerKeeper(
 }
 
 /** Null where the program is not the one of the last session, or something cannot be looked at. */
-function sourcesNow(ports: Ports, lifter: Lifter) {
-  let found: ReturnType<typeof sourcesOf> | null = null;
-  quietly(() => {
+function sourcesNow(ports: Ports, lifter: Lifter): ReturnType<typeof sourcesOf> | null {
+  try {
     // Which other one is taken may depend on files that are not there yet.
     const program = rememberedProgram(lifter.settings().settings, lifter.folders);
-    if (program === lifter.programPath()) found = sourcesOf(ports, program);
-  });
-  return found as ReturnType<typeof sourcesOf> | null;
+    return program === lifter.programPath() ? sourcesOf(ports, program) : null;
+  } catch {
+    // What is wrong is told by what reads it.
+    return null;
+  }
 }
 
 /** Minutes count for a session that is open, and for what was recorded under a clock that was ahead. */

@@ -86,8 +86,8 @@ export interface History extends Past {
 export const TREND_DAYS = 120;
 
 /**
- * Trend of body mass on a day, out of readings in order of date; null before the first weigh-in and where the last is longer ago
- * than {@link TREND_DAYS}.
+ * Trend of body mass on a day, out of readings in order of date; null before the first weigh-in and
+ * where the last is longer ago than {@link TREND_DAYS}.
  */
 export function bodyMassOn(
   weighIns: readonly Pick<WeighIn, 'date' | 'mass'>[],

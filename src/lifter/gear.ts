@@ -28,13 +28,12 @@ export function madeUp(
   const made = setUp(exercise, load, gear, now);
   if (!made || made.on === 'nothing') return null;
   const { bar } = made;
+  const bands = bandsChanging(made);
+  const changes = [changing(made, exercise, gear, unit), bands].filter((words) => words !== null);
   return {
     words: standing(made, exercise, gear, unit),
-    change:
-      [changing(made, exercise, gear, unit), bandsChanging(made)]
-        .filter((words) => words !== null)
-        .join(', ') || null,
-    digits: bandsChanging(made) === null ? inDigits(made, gear) : null,
+    change: changes.length > 0 ? changes.join(', ') : null,
+    digits: bands === null ? inDigits(made, gear) : null,
     picture: bar ? (width) => platePicture(bar, width) : () => [],
   };
 }

@@ -2,7 +2,7 @@ import type { Exercise, Plan, Range } from '../program/program.ts';
 import { type Mass, NO_MASS } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { firstMiniAim } from './aims.ts';
-import { type Bout, boutOf, foreignSessions } from './bout.ts';
+import { type Bout, boutOf, foreignSessions, resultsOfLift } from './bout.ts';
 import { exerciseFacts } from './case.ts';
 import { type AskedChange, type ExerciseDraft, half } from './draft.ts';
 import { firstSetEvidence, loadFor, middle } from './estimate.ts';
@@ -142,8 +142,8 @@ function madeNear(rack: Rack, lower: Mass, done: Mass, able: Mass | null): Mass 
 /** The lift's newest session in any track; one that tells about strength where there is one. */
 function newestBout(past: Past, lift: string): Bout | null {
   const foreign = foreignSessions(past);
-  const bouts = past.results
-    .filter((result) => result.exercise.lift === lift && !foreign.has(result.session))
+  const bouts = resultsOfLift(past, lift)
+    .filter(({ session }) => !foreign.has(session))
     .map(boutOf)
     .filter((bout) => bout !== null);
   return countedBouts(bouts).at(-1) ?? bouts.at(-1) ?? null;

@@ -3,7 +3,7 @@ import type { Reason } from '../training/rule.ts';
 import { firstMiniAim, matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
 import { aimQuestion, exerciseFacts, type Ruling } from './case.ts';
-import { type AskedChange, type ExerciseDraft, half } from './draft.ts';
+import { type AskedChange, type ExerciseDraft, half, MOVED } from './draft.ts';
 import { whatHoldingMeans } from './holding.ts';
 import { judge } from './judge.ts';
 import { painLighter } from './judge-returning.ts';
@@ -19,9 +19,6 @@ interface Setting {
   readonly cutFrom: string | null;
   readonly change: AskedChange | null;
 }
-
-/** Moves that a lighter week puts off; a start or a return stays as it is. */
-const MOVED: ReadonlySet<string> = new Set(['up', 'hold', 'ease']);
 
 /** A session of a track that has been trained before. */
 export function draftLater(each: TrainedBefore, setting: Setting): ExerciseDraft {

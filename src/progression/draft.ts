@@ -29,5 +29,8 @@ export type AskedChange =
   /** Last time's pain is gone. */
   | { readonly kind: 'go-on' };
 
+/** Moves of a track that goes its way; a start or a return is a case of its own. */
+export const MOVED: ReadonlySet<Move> = new Set<Move>(['up', 'hold', 'ease']);
+
 /** Half the sets of a lighter week or of a first session after a layoff, rounded up. */
 export const half = (sets: number): number => Math.ceil(sets / 2);

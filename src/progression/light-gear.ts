@@ -3,7 +3,7 @@ import type { Mass } from '../training/mass.ts';
 import { predictedAims } from './aims.ts';
 import { type Bout, boutOf, resultsOfTrack } from './bout.ts';
 import { exerciseFacts } from './case.ts';
-import type { ExerciseDraft } from './draft.ts';
+import { type ExerciseDraft, MOVED } from './draft.ts';
 import { LIMITS } from './limits.ts';
 import type { Circumstances, Past, Result } from './past.ts';
 import { madeLoadable, type Rack, rackFor, stepShare } from './rack.ts';
@@ -19,8 +19,6 @@ const OF_SETS: ReadonlySet<string> = new Set([
   'set-comes-back',
   'volume-at-floor',
 ]);
-
-const MOVED: ReadonlySet<string> = new Set(['up', 'hold', 'ease']);
 
 /**
  * Where the gear of today makes far less than the load asked for, as that of another place may, the

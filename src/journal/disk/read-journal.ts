@@ -9,8 +9,11 @@ import { type FileOnDisk, JOURNAL_FOLDER, monthOf, readName } from './file-names
 import type { Files, FolderEntry } from './files.ts';
 import type { JournalIndex } from './journal-index.ts';
 
-/** A file of another device that was written to so short ago may still be on its way here. */
-const ARRIVING_MS = 60_000;
+/**
+ * A file that was written to so short ago may be written to again without another size or time, or,
+ * of another device, still be on its way here.
+ */
+export const ARRIVING_MS = 60_000;
 
 export interface JournalPlace {
   readonly files: Files;
