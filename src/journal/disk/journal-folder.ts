@@ -46,8 +46,6 @@ export interface JournalFolder {
 export function journalFolder(setting: JournalSetting): JournalFolder {
   const { dataDir, configDir, stateDir, cacheDir, files, clock, device } = setting;
   const place = { files, dataDir, device: deviceId(files, configDir, device) };
-  const read = (wanted?: (name: string) => boolean) =>
-    readJournal(place, clock.read().wall, wanted);
   const stamp = (at = clock.read()) => ({ at, zone: clock.zone(at.wall) });
   const today = () => {
     const { at, zone } = stamp();
@@ -67,7 +65,7 @@ export function journalFolder(setting: JournalSetting): JournalFolder {
     loaded,
     stamp,
     today,
-    reread: read,
+    reread: (wanted) => readJournal(place, clock.read().wall, { name: wanted }),
     create: (first, day = today()) => {
       const id = device.random(FILE_ID_LENGTH);
       const events = first(id);

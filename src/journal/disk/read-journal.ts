@@ -25,14 +25,19 @@ export interface JournalPlace {
 /**
  * Reads the journal files below a data folder.
  * @param wall now, in epoch milliseconds
- * @param wanted tells by its name and folder which file to read; all of them by default
+ * @param wanted which of them to read, by the folder of their month and by name; by default all. A folder
+ *   that is not wanted is not listed.
  */
 export function readJournal(
   place: JournalPlace,
   wall: number,
-  wanted: (name: string, month: string) => boolean = () => true,
+  wanted: {
+    readonly month?: (month: string) => boolean;
+    readonly name?: (name: string) => boolean;
+  } = {},
 ): FileOnDisk[] {
   const { files, dataDir } = place;
+  const { month: isWantedMonth = () => true, name: isWanted = () => true } = wanted;
   const journal = join(dataDir, JOURNAL_FOLDER);
   /** What cannot be read is told by its name, and the rest is read. */
   const orTrouble = (name: string, act: () => readonly FileOnDisk[]): readonly FileOnDisk[] => {
@@ -48,13 +53,13 @@ export function readJournal(
   const filesOf = (month: string): readonly FileOnDisk[] =>
     files
       .list(join(journal, month))
-      .filter(({ name }) => name.endsWith('.jsonl') && wanted(name, month))
+      .filter(({ name }) => name.endsWith('.jsonl') && isWanted(name))
       .flatMap((entry) => {
         const name = join(JOURNAL_FOLDER, month, entry.name);
         return orTrouble(name, () => readFile(place, name, entry.kind, wall));
       });
   return onDisk(`The journal in ${journal} could not be read`, () => files.list(journal))
-    .filter(({ kind }) => kind === 'folder')
+    .filter(({ name, kind }) => kind === 'folder' && isWantedMonth(name))
     .flatMap(({ name }) => orTrouble(join(JOURNAL_FOLDER, name), () => filesOf(name)));
 }
 
@@ -154,7 +159,7 @@ export function journalReader(
       return {
         past: { ...past, older },
         isOld,
-        files: readJournal(place, wall(), (_, month) => !isOld(month)),
+        files: readJournal(place, wall(), { month: (month) => !isOld(month) }),
       };
     },
   };
