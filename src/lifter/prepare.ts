@@ -1,5 +1,6 @@
 import { aimInForce, pauseOn } from '../cut/aim-in-force.ts';
 import { reviewReason } from '../cut/cut-rules.ts';
+import { heldInNumbers } from '../cut/held-in-numbers.ts';
 import { aboutPause } from '../cut/judge-in-force.ts';
 import { relaidWeek } from '../cut/relaid-week.ts';
 import { weekLack } from '../cut/week-lack.ts';
@@ -86,7 +87,10 @@ function prescriptionFor(
   const { lately } = history;
   const circumstances = lifter.circumstances();
   const { today, gear } = circumstances;
-  const prescribed = (day: Day): Prescription => prescribe(program, day, lately, circumstances);
+  const prescribed = (day: Day): Prescription => {
+    const whole = prescribe(program, day, lately, circumstances);
+    return { ...whole, exercises: heldInNumbers(whole.exercises, program, lately, today) };
+  };
   const fitted = (whole: Prescription): Prescription => {
     if (within === null) return whole;
     const lacks = weekLack(program, lately, today);

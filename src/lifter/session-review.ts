@@ -1,3 +1,4 @@
+import { heldInNumbers } from '../cut/held-in-numbers.ts';
 import { bestShown } from '../cut/shown-strength.ts';
 import type { History } from '../journal/history.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
@@ -83,15 +84,23 @@ function nextTime(session: SessionState, sources: ReviewSources): SessionReview[
     ...sources.circumstances,
     today: sources.circumstances.today.add({ days: daysToSameDay(program) }),
   };
+  const { lately } = history;
   const due =
-    program && planned ? prescribe(program, planned, history.lately, circumstances).exercises : [];
+    program && planned
+      ? heldInNumbers(
+          prescribe(program, planned, lately, circumstances).exercises,
+          program,
+          lately,
+          circumstances.today,
+        )
+      : [];
   const lifts = program?.lifts ?? CATALOGUE;
   return session.exercises.flatMap(worksOf).map(({ prescribed }) => {
     const there = atSamePlace(prescribed, due);
     const next =
       there?.lift === prescribed.lift
         ? there
-        : prescribeAgain(prescribed, { ...session, lifts }, history.lately, circumstances);
+        : prescribeAgain(prescribed, { ...session, lifts }, lately, circumstances);
     return { name: next.name, plan: planWords(next, unit), why: next.why.map(sentence).join(' ') };
   });
 }

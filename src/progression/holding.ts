@@ -1,10 +1,9 @@
 import { Temporal } from 'temporal-polyfill';
 import { kilograms, type Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
-import { oneRepMax, repsToFailureAt, shownOneRepMax, systemLoad } from '../training/strength.ts';
+import { oneRepMax, repsToFailureAt, systemLoad } from '../training/strength.ts';
 import { type Bout, boutsSince } from './bout.ts';
 import { type Case, exerciseFacts, firstCount } from './case.ts';
-import { firstSetEvidence } from './estimate.ts';
 import type { Past } from './past.ts';
 import { because } from './rules/progression-rules.ts';
 import { countedBouts } from './slipping.ts';
@@ -35,31 +34,19 @@ export function whatHoldingMeans(
   return holdingInCut(each, boutsSince(bouts, since), past.bodyMassOn);
 }
 
-/** Said of outside loads in any case, with numbers where body weight went down and strength less. */
+/** Said of outside loads in any case; of the body's where it went down and the reps hide it. */
 function holdingInCut(
   each: Case,
   bouts: readonly Bout[],
   bodyMassOn: Past['bodyMassOn'],
 ): readonly Reason[] {
+  if (each.exercise.lift.loading !== 'bodyweight') return [because('holding-wins')];
   const first = countedBouts(bouts)[0] ?? bouts[0];
   const then = first ? bodyMassOn(first.result.date) : null;
   const now = bodyMassOn(each.last.result.date);
-  const isLighter = then !== null && now !== null && then - now >= TELLING_LOSS;
-  if (each.exercise.lift.loading === 'bodyweight') {
-    const reason = first && isLighter ? bodyWeightReason(each, first, then, now) : null;
-    return reason ? [reason] : [];
-  }
-  const [before, latest] = [first ? shownStrength(first) : null, shownStrength(each.last)];
-  if (!isLighter || before === null || latest === null || latest / now < before / then) {
-    return [because('holding-wins')];
-  }
-  return [because('holding-wins', { lost: then - now, before: before / then, now: latest / now })];
-}
-
-/** From the first set; null where an estimate may not be shown. */
-function shownStrength(bout: Bout): number | null {
-  const { load, reps, reserve } = firstSetEvidence(bout);
-  return bout.result.exercise.counts === 'seconds' ? null : shownOneRepMax(load, reps + reserve);
+  if (!first || then === null || now === null || then - now < TELLING_LOSS) return [];
+  const reason = bodyWeightReason(each, first, then, now);
+  return reason ? [reason] : [];
 }
 
 /** For a body weight lift the same reps at a lower body weight are less work: says how many would be full strength. */

@@ -91,26 +91,32 @@ export interface StrengthOn {
 /** So many times is asked, however many years: more would not be seen in a plot. */
 const MOST_TIMES = 26;
 
-/** What is known over time of all lifts of the same results. */
-const COURSES = new WeakMap<Past['results'], ReadonlyMap<string, StrengthOn[]>>();
+/** What is known over time of all lifts of the same results, by the day asked up to. */
+const COURSES = new WeakMap<Past['results'], Map<string, ReadonlyMap<string, StrengthOn[]>>>();
 
 /**
  * What the results up to each of these days say of one lift, weekly or less often, from its first
- * session to its last. Days on which nothing is known are left out.
+ * session up to the day `until`, else to its last session. Days on which nothing is known are left out.
  */
-export function strengthOver(past: Past, lift: string): StrengthOn[] {
-  const courses = COURSES.get(past.results) ?? coursesOf(past);
-  COURSES.set(past.results, courses);
+export function strengthOver(past: Past, lift: string, until?: Temporal.PlainDate): StrengthOn[] {
+  const known = COURSES.get(past.results) ?? new Map();
+  COURSES.set(past.results, known);
+  const key = until?.toString() ?? '';
+  const courses = known.get(key) ?? coursesOf(past, until);
+  known.set(key, courses);
   return courses.get(lift) ?? [];
 }
 
-function coursesOf(past: Past): ReadonlyMap<string, StrengthOn[]> {
+function coursesOf(
+  past: Past,
+  until: Temporal.PlainDate | undefined,
+): ReadonlyMap<string, StrengthOn[]> {
   const trained = new Map<string, { first: Temporal.PlainDate; last: Temporal.PlainDate }>();
   for (const { exercise, sets, date } of past.results)
     if (sets.length > 0)
       trained.set(exercise.lift, { first: trained.get(exercise.lift)?.first ?? date, last: date });
   const asked = [...trained].flatMap(([lift, { first, last }]) =>
-    timesBetween(first, last).map((date) => ({ lift, date })),
+    timesBetween(first, until ?? last).map((date) => ({ lift, date })),
   );
   const found = strengthsOn(past, asked);
   const courses = new Map<string, StrengthOn[]>();

@@ -4,6 +4,7 @@ import type { Review } from '../cut/review.ts';
 import { wrapped } from '../text/columns.ts';
 import { dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
+import { howMany } from '../text/words.ts';
 import { massText, minus, type Unit } from '../training/mass.ts';
 import { textTable } from './table.ts';
 
@@ -11,9 +12,9 @@ import { textTable } from './table.ts';
 export function closingLines({ evidence, verdict }: Review, unit: Unit, width: number): string[] {
   const end = endOf(evidence);
   if (!end && verdict.headline.reason.rule !== 'goal-reached') return [];
-  const closing = closingOf(evidence, end?.from.subtract({ days: 1 }));
+  const closing = closingOf(evidence, end?.from);
   if (!closing) return [];
-  const { from, weeks, body, sessions, planned, lifts } = closing;
+  const { from, until, weeks, body, sessions, planned, lifts } = closing;
   const percent = (share: number) => `${Math.round(share * 100)}`;
   const rows = lifts.map(({ kept, setsAWeek, went }) => [
     safeText(kept.name),
@@ -22,7 +23,10 @@ export function closingLines({ evidence, verdict }: Review, unit: Unit, width: n
     went,
   ]);
   return [
-    ...wrapped(`${weeks} weeks from ${dayWords(from)}; ${sessions} of ${planned} sessions`, width),
+    ...wrapped(
+      `${howMany(weeks, 'week')} from ${dayWords(from)} to ${dayWords(until)}; ${sessions} of ${planned} sessions`,
+      width,
+    ),
     ...(body
       ? wrapped(
           `body weight ${massText(body.then, unit, 1)} → ${massText(body.now, unit, 1)}: ${lostWords(body, unit)}`,

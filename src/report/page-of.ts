@@ -205,7 +205,8 @@ function picturesOfLifts(past: Past, { evidence, today }: Review, unit: Unit): L
   return [...new Set([...inProgram, ...lately])].flatMap((key) => {
     const rows = liftRows(results, key, bodyMassOn);
     const points = e1rmPoints(rows, unit);
-    const strength = strengthPlot(strengthOver(past, key), rows, unit);
+    // Up to today, so that it ends at what the review tells.
+    const strength = strengthPlot(strengthOver(past, key, today), rows, unit);
     const name = rows.at(-1)?.result.exercise.name;
     if (name === undefined || points.length === 0) return [];
     const kept = evidence.lifts.find(({ lift }) => lift === key);

@@ -9,7 +9,11 @@ const CUT = day('2026-08-31');
 const END = CUT.add({ days: 48 });
 
 /** A squat three times a week, three sets each; body weight falls by 0.1 kg a day. */
-function closing(aim: 'cut' | 'maintain' = 'cut', load: (at: number) => number = () => 100) {
+function closing(
+  aim: 'cut' | 'maintain' = 'cut',
+  load: (at: number) => number = () => 100,
+  { end = END } = {},
+) {
   const days = [0, 1, 2, 3, 4, 5, 6].flatMap((week) =>
     every(2, CUT.add({ weeks: week }).toString(), 3),
   );
@@ -28,6 +32,7 @@ function closing(aim: 'cut' | 'maintain' = 'cut', load: (at: number) => number =
       today: END,
       weightAdvice: true,
     }),
+    end,
   );
 }
 
@@ -45,6 +50,25 @@ describe('what a cut came to', () => {
     expect(closing()?.lifts[0]?.went).toBe('held');
     expect(closing('cut', (at) => 100 + at)?.lifts[0]?.went).toBe('gained');
     expect(closing('cut', (at) => 100 - at)?.lifts[0]?.went).toBe('lost');
+  });
+
+  it('counts the training of the day it is ended on, and the weight of that day', () => {
+    // Wednesday of the seventh week: trained, and a Thursday without training.
+    const wednesday = CUT.add({ days: 44 });
+    const over = closing('cut', undefined, { end: wednesday });
+    expect(over).toMatchObject({ weeks: 6, sessions: 20, planned: 18 });
+    expect(over?.body?.now).toBe(kilograms(85 - 4.4));
+    const thursday = closing('cut', undefined, { end: wednesday.add({ days: 1 }) });
+    expect(thursday?.until.equals(wednesday)).toBe(true);
+    expect(thursday?.sessions).toBe(20);
+    expect(thursday?.body?.now).toBe(kilograms(85 - 4.5));
+  });
+
+  it('tells sets a week of the weeks that it names: 63 sets in 47 days are 9 in 7 weeks', () => {
+    const friday = CUT.add({ days: 46 });
+    const over = closing('cut', undefined, { end: friday });
+    expect(over).toMatchObject({ weeks: 7, sessions: 21, planned: 21 });
+    expect(over?.lifts.map(({ setsAWeek }) => setsAWeek)).toEqual([9]);
   });
 
   it('is nothing outside a cut', () => {

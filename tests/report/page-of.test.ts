@@ -9,7 +9,7 @@ import { pageHtml } from '../../src/report/svg/page.tsx';
 import { CAUTIONS } from '../../src/training/cautions.ts';
 import { dayNumber } from '../../src/training/day-number.ts';
 import type { Lift } from '../../src/training/lift.ts';
-import { inUnit } from '../../src/training/mass.ts';
+import { inUnit, type Mass } from '../../src/training/mass.ts';
 import { LIFTS, madeResult } from '../cut/made.ts';
 import { madeCut, words } from './made-cut.ts';
 
@@ -69,6 +69,20 @@ describe('the page of a history', () => {
     );
   });
 
+  it('ends the line of each lift today, at the figure that the review tells', () => {
+    const told = new Map(
+      review.evidence.lifts.flatMap((lift) =>
+        lift.state === 'known' ? [[lift.name, inUnit(Math.round(lift.now) as Mass, 'kg')]] : [],
+      ),
+    );
+    expect(told.size).toBeGreaterThan(3);
+    for (const { name, strength } of view.lifts) {
+      const [day, kg] = strength.line.at(-1) ?? [];
+      expect(day).toBe(dayNumber(review.today));
+      expect(kg?.toFixed(1)).toBe(told.get(name)?.toFixed(1));
+    }
+  });
+
   it('shows the best of every session of a lift, and among them what the sessions say together', () => {
     // Brzycki 1993: 100 kg for 7 with 2 in reserve is worth 100 × 36 / (37 − 9).
     const best = ((100 * 36) / (37 - 9)).toFixed(1);
@@ -79,9 +93,9 @@ describe('the page of a history', () => {
         values.map((kg) => Number(kg.toFixed(1))),
       );
       expect(strength.bands).toHaveLength(1);
-      // From the end of the first week on, week by week until the last session.
+      // Week by week until today.
       expect(strength.line.map(([day]) => day)).toEqual(
-        [0, 7, 14, 21, 28, 35, 42].map((later) => days[0]! + 4 + later),
+        [0, 7, 14, 21, 28, 35, 42].map((later) => days[0]! + 6 + later),
       );
       for (const [at, [day, middle]] of strength.line.entries()) {
         const [on, low, high] = strength.bands[0]!.edges[at]!;
