@@ -16,6 +16,10 @@ import { keeping, keptRange, type ToldRehearsal } from './rehearse-json.ts';
 export const NOT_A_FORECAST =
   'Simulated lifters, to compare programs with each other; not a forecast for you. Strength follows a fitness–fatigue model (Banister 1975) whose numbers are drawn for each lifter from what is known of them; --json prints those of the one in the middle. A range leaves out the tenth of them at either end.';
 
+/** Why the table of weeks may say more minutes than were asked for. */
+const MINUTES_TAKEN =
+  'min: what a session took. The first are cut by what sets usually take, later ones by the pace of those before.';
+
 const PLOT_ROWS = 10;
 
 /** A rehearsal as lines of at most `width` columns. */
@@ -45,6 +49,7 @@ export function rehearseText(told: ToldRehearsal, width: number): string {
     keptPlot(told, width),
     [''],
     weekTable(told, width),
+    options.minutes === undefined ? [] : wrapped(MINUTES_TAKEN, width),
     [''],
     ['The lifter in the middle: last session of the first and last week'],
     loadTable(weeks, program.unit, width),

@@ -108,6 +108,13 @@ const RULES = [
   ),
   rule('not-enough-data', 'ours', OURS, missingText),
   rule(
+    'cut-not-begun',
+    'ours',
+    OURS,
+    () =>
+      'Rate of loss and strength kept are told from the first day of the cut on, and no session lately was trained for it: train one, or write the day it began into the program, as cut_from: YYYY-MM-DD.',
+  ),
+  rule(
     'lose-slower',
     'printed',
     `${BAND}; the leaner, the slower: ISSN 2017, JISSN 14:16; two reviews running: ours`,

@@ -23,6 +23,12 @@ export function judgeData(evidence: Evidence): ReviewFinding[] {
   });
 }
 
+/** A cut is wanted and no day known to count it from: trained under another aim so far, or in a table alone. */
+export const judgeNotBegun = ({ program, keptFrom, daysTrained }: Evidence): ReviewFinding[] =>
+  program.aim === 'cut' && keptFrom === null && daysTrained > 0
+    ? [finding(reviewReason('cut-not-begun'))]
+    : [];
+
 /** After a pause the rate is read anew: a fact, for all else is known. */
 export const judgeRateAnew = (evidence: Evidence): ReviewFinding[] =>
   isAfterPause(evidence) ? missing(rateFacts(evidence)) : [];

@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill';
 import type { Past } from '../progression/past.ts';
 import type { Length } from '../training/length.ts';
-import { MUSCLES, type Muscle } from '../training/lift.ts';
+import { directMuscles, MUSCLES, type Muscle } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
 import { startMass } from './cut-start.ts';
 import { type Evidence, evidenceOf, type ReviewQuestion } from './evidence.ts';
@@ -14,7 +14,7 @@ export interface Review {
   readonly verdict: Verdict;
   /** Calendar weeks from that of the first session on, oldest first, the present one last. */
   readonly weeks: readonly WorkDone[];
-  /** Muscles trained in these weeks. */
+  /** Muscles trained in these weeks, and those that the program trains directly; none before the first session. */
   readonly muscles: readonly Muscle[];
   /** Trend of body weight today, and at the start of the cut; null where it is not known or not to be shown. */
   readonly body: { readonly now: Mass; readonly atStart: Mass | null } | null;
@@ -61,7 +61,7 @@ export function review(
     evidence,
     verdict: verdict(evidence),
     weeks: work,
-    muscles: musclesOf(work),
+    muscles: musclesOf(work, program),
     body:
       now === null ? null : { now, atStart: cutFrom ? startMass(cutFrom, past.bodyMassOn) : null },
     waist: weightAdvice ? waistOf(question.waists ?? [], cutFrom, today) : null,
@@ -81,7 +81,12 @@ function waistOf(
   return last ? { now: last.length, before: first === last ? null : (first ?? null) } : null;
 }
 
-function musclesOf(weeks: readonly WorkDone[]): Muscle[] {
+/** Those trained, and those that the program means to train: a muscle left out is seen at 0. */
+function musclesOf(weeks: readonly WorkDone[], { days }: ReviewQuestion['program']): Muscle[] {
   const trained = new Set(weeks.flatMap(({ hardSets }) => [...hardSets.keys()]));
-  return MUSCLES.filter((muscle) => trained.has(muscle));
+  if (trained.size === 0) return [];
+  const planned = days.flatMap(({ exercises }) =>
+    exercises.flatMap(({ lift }) => directMuscles(lift.trains)),
+  );
+  return MUSCLES.filter((muscle) => trained.has(muscle) || planned.includes(muscle));
 }

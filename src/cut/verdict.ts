@@ -2,7 +2,7 @@ import { CUT_LIMITS } from './cut-limits.ts';
 import { reviewReason } from './cut-rules.ts';
 import type { Evidence } from './evidence.ts';
 import { answerTo, finding, type ReviewFinding } from './finding.ts';
-import { judgeData, judgeRateAnew } from './judge-data.ts';
+import { judgeData, judgeNotBegun, judgeRateAnew } from './judge-data.ts';
 import { judgeEnd, judgeTooSoon } from './judge-end.ts';
 import { judgeLighterInForce, judgePaused } from './judge-in-force.ts';
 import { judgeLess, judgeLighterWeek } from './judge-less.ts';
@@ -55,6 +55,7 @@ const TABLE: readonly Row[] = [
 
 const FACTS: readonly Row['judge'][] = [
   judgeTooSoon,
+  judgeNotBegun,
   judgeRateAnew,
   judgeNotDone,
   judgeOver,

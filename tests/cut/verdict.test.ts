@@ -307,6 +307,33 @@ describe('the verdict of the week', () => {
     expect(without.map(({ subject }) => subject)).not.toContain('chest');
   });
 
+  it('says why neither rate nor strength kept is told where no session was one of the cut', () => {
+    const { question } = reviewed();
+    const { past } = question;
+    const rules = (asked: ReviewQuestion) => {
+      const { headline, below } = review(asked, 4).verdict;
+      return [headline, ...below].map(({ reason }) => reason.rule);
+    };
+    const sessions = past.sessions.map((session) => ({ ...session, aim: 'maintain' as const }));
+    const imported = { ...question, past: { ...past, sessions } };
+    expect(rules(imported)).toContain('cut-not-begun');
+    const began = { ...question.program, cutFrom: CUT.toString() };
+    expect(rules({ ...imported, program: began })).not.toContain('cut-not-begun');
+    expect(rules(question)).not.toContain('cut-not-begun');
+    expect(rules({ ...imported, weightAdvice: false })).not.toContain('cut-not-begun');
+    expect(rules(reviewed({ days: [] }).question)).not.toContain('cut-not-begun');
+  });
+
+  it('shows a muscle that is to be trained and was not, at 0, and one that neither is nor was not at all', () => {
+    const { question } = reviewed();
+    const planned = [...EXERCISES, { lift: LIFTS.raise, sets: 3 }];
+    const { muscles, weeks } = review({ ...question, program: madeProgram(planned) }, 4);
+    expect(muscles).toContain('side-delts');
+    expect(weeks.at(-1)?.hardSets.has('side-delts')).toBe(false);
+    expect(muscles).not.toContain('calves');
+    expect(review(reviewed({ days: [] }).question, 4).muscles).toEqual([]);
+  });
+
   it('allows one set more for a muscle under six that does not slip', () => {
     const thin = [
       { lift: LIFTS.squat, sets: 3 },

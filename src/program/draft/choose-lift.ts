@@ -17,10 +17,10 @@ export function barredBy(lift: Lift, wishes: Wishes): KeptOutBy | null {
   return isUnderTheBar(lift) && !wishes.gear.safeties && !isAsked ? 'safeties' : null;
 }
 
-/** Why none of the lifts can come in; null where one can. */
+/** Why none of the lifts can come in; null where one can. A lift left out is a cause where nothing else bars it. */
 export function allBarredBy(lifts: readonly Lift[], wishes: Wishes): KeptOutBy | null {
-  const bars = lifts.map((lift) => barredBy(lift, wishes));
-  if (bars.includes(null)) return null;
+  if (lifts.some((lift) => barredBy(lift, wishes) === null)) return null;
+  const bars = lifts.map((lift) => barredBy(lift, { ...wishes, without: [] }) ?? 'without');
   return NEAREST.find((bar) => bars.includes(bar)) ?? 'gear';
 }
 

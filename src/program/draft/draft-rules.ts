@@ -30,6 +30,10 @@ const title = (muscle: unknown): string => {
 
 const cause = ({ cause: why }: Facts): string => CAUSES[String(why)] ?? String(why);
 
+/** Of a movement or a muscle, which many lifts could serve. */
+const causeOfAll = (facts: Facts): string =>
+  facts.cause === 'without' ? 'you left out what there is for it' : cause(facts);
+
 /** Why a drafted program is what it is, and what it could not do. */
 export const DRAFT_RULES: readonly Rule[] = [
   ours(
@@ -92,13 +96,14 @@ export const DRAFT_RULES: readonly Rule[] = [
   ours(
     'draft-muscle-low',
     ({ muscles, low, ...facts }) =>
-      `Under ${low} hard sets a week: ${keyWords(String(muscles))}; ${cause(facts)}.`,
+      `Under ${low} hard sets a week: ${keyWords(String(muscles))}; ${causeOfAll(facts)}.`,
   ),
   ours(
     'draft-muscle-out',
-    ({ muscles, ...facts }) => `No work of its own: ${keyWords(String(muscles))}; ${cause(facts)}.`,
+    ({ muscles, ...facts }) =>
+      `No work of its own: ${keyWords(String(muscles))}; ${causeOfAll(facts)}.`,
   ),
-  ours('draft-movement-out', ({ movement, ...facts }) => `No ${movement}: ${cause(facts)}.`),
+  ours('draft-movement-out', ({ movement, ...facts }) => `No ${movement}: ${causeOfAll(facts)}.`),
   ours('draft-liked-out', ({ lift, ...facts }) => `${lift} is not in: ${cause(facts)}.`),
   ours(
     'draft-pinned',
