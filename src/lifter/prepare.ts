@@ -7,6 +7,7 @@ import { weekLack } from '../cut/week-lack.ts';
 import { type History, type OpenSession, openSessionOf } from '../journal/history.ts';
 import type { Day, Program } from '../program/program.ts';
 import { dueDay, leftOfDay } from '../progression/due-day.ts';
+import { isFromTable } from '../progression/own-table.ts';
 import { plannedSeconds } from '../progression/planned-seconds.ts';
 import { prescribe } from '../progression/prescribe.ts';
 import type { Prescription } from '../progression/prescription.ts';
@@ -133,11 +134,14 @@ function sessionMinutes(prescription: Prescription, history: Pick<History, 'late
   return Math.round(plannedSeconds(prescription, paceOf(history)) / 60);
 }
 
-/** The lifter's own pace. Only sessions that were finished tell how long a plan takes. */
+/**
+ * The lifter's own pace. Only sessions that were finished tell how long a plan takes, and those of a table
+ * had none.
+ */
 export function paceOf({ latest }: Pick<History, 'latest'>): number {
   return ownPace(
     latest
-      .filter(({ done }) => done.how === 'closed')
+      .filter(({ done, planned }) => done.how === 'closed' && !planned.exercises.some(isFromTable))
       .map(({ done, planned }) => ({
         planned: plannedSeconds(planned, 1),
         took: (done.end - done.start) / 1000,

@@ -11,6 +11,8 @@ export const CLOCK = {
   warmUpSet: 75,
   /** From so many sessions on the lifter's own pace counts. Ours. */
   sessionsForOwnPace: 5,
+  /** Who takes so many times as long, or that share of it, did something else beside. Ours. */
+  farFromPlan: 3,
 } as const;
 
 /**
@@ -99,10 +101,14 @@ export interface PaceSample {
   readonly took: number;
 }
 
-/** How long sessions take compared with the plan: the median of the lifter's own, or 1 before there are five. */
+/**
+ * How long sessions take compared with the plan: the median of the lifter's own, or 1 before there are
+ * five that are not far from it.
+ */
 export function ownPace(samples: readonly PaceSample[]): number {
+  const { farFromPlan } = CLOCK;
   const paces = samples
-    .filter(({ planned, took }) => planned > 0 && took > 0)
-    .map(({ planned, took }) => took / planned);
+    .map(({ planned, took }) => took / planned)
+    .filter((pace) => pace >= 1 / farFromPlan && pace <= farFromPlan);
   return paces.length < CLOCK.sessionsForOwnPace ? 1 : (median(paces) ?? 1);
 }

@@ -45,12 +45,21 @@ describe('a session', () => {
   test('goes by the lifter’s own pace after five sessions, by its median', () => {
     const took = (...seconds: number[]) => seconds.map((each) => ({ planned: 1000, took: each }));
     expect(ownPace(took(1500, 1500, 1500, 1500))).toBe(1);
-    expect(ownPace(took(1200, 1100, 9000, 1300, 1250))).toBe(1.25);
+    expect(ownPace(took(1200, 1100, 9000, 1300, 1250, 1400))).toBe(1.25);
     expect(sessionSeconds([squat], 1.25)).toBe(941.25);
   });
 
   test('of no length tells nothing of pace', () => {
     expect(ownPace(Array(5).fill({ planned: 0, took: 900 }))).toBe(1);
     expect(ownPace(Array(5).fill({ planned: 1000, took: 0 }))).toBe(1);
+    expect(ownPace(Array(5).fill({ planned: 0, took: 0 }))).toBe(1);
+  });
+
+  test('that took over three times its plan, or under a third, tells nothing of pace', () => {
+    const five = (took: number) => Array(5).fill({ planned: 1000, took });
+    expect(ownPace(five(2999))).toBe(2.999);
+    expect(ownPace(five(3001))).toBe(1);
+    expect(ownPace(five(334))).toBe(0.334);
+    expect(ownPace(five(333))).toBe(1);
   });
 });
