@@ -112,6 +112,6 @@ function aboutHolding(
   { bouts, past, cutFrom }: Setting,
 ): readonly Reason[] {
   const missed = each.last.sets.some(({ count }) => count < each.range[0]);
-  if (verdict.move !== 'hold' || missed || each.slip) return [];
+  if (verdict.move !== 'hold' || verdict.askPain || missed || each.slip) return [];
   return whatHoldingMeans(each, bouts, past, cutFrom);
 }

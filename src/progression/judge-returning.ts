@@ -11,32 +11,43 @@ import { LIMITS } from './limits.ts';
 import { shareBelow, stepAbove, stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
 
-/** After pain: an easier load, and the question first. */
+/** After pain: an easier load, or the one that was easier already, and the question first. */
 export function afterPain(each: Case): Ruling {
-  const { rack, load, layoff, range, painTwice } = each;
-  const share = Math.min(LIMITS.painTo, layoff?.share ?? 1);
-  const to = shareBelow(rack, load, share) ?? nextBelow(rack.loads, load) ?? load;
+  const { load, layoff, range, painTwice } = each;
+  const isEased = !painTwice && layoff === null && wasEased(each.last);
+  const to = isEased ? load : easierFor(each);
+  const rule = isEased ? 'pain-eased' : painTwice ? 'pain-twice' : 'pain-asked';
   return {
-    move: 'ease',
+    move: to < load ? 'ease' : 'hold',
     load: to,
     aims: matchAims(aimQuestion(each, range[1])),
     top: range[1],
-    why: [
-      because(
-        painTwice ? 'pain-twice' : 'pain-asked',
-        exerciseFacts(each.exercise, { load: to, from: load }),
-      ),
-    ],
+    why: [because(rule, exerciseFacts(each.exercise, { load: to, from: load }))],
     askPain: true,
     gentle: layoff?.gentle ?? false,
   };
 }
 
+function easierFor({ rack, load, layoff }: Case): Mass {
+  const share = Math.min(LIMITS.painTo, layoff?.share ?? 1);
+  return shareBelow(rack, load, share) ?? nextBelow(rack.loads, load) ?? load;
+}
+
+/** It was marked before a lighter load was taken, and with that every set was done. */
+const wasEased = ({ result: { exercise, finished }, mixed }: Bout): boolean =>
+  finished && !mixed && exercise.why.some(({ rule }) => rule === 'pain-lighter');
+
 /** The lifter asks for an easier load because of pain. */
 export function painLighter(each: Case): Ruling {
-  const verdict = afterPain(each);
-  const facts = exerciseFacts(each.exercise, { load: verdict.load, from: each.load });
-  return { ...verdict, why: [because('pain-lighter', facts)], askPain: false };
+  const load = easierFor(each);
+  const facts = exerciseFacts(each.exercise, { load, from: each.load });
+  return {
+    ...afterPain(each),
+    move: 'ease',
+    load,
+    why: [because('pain-lighter', facts)],
+    askPain: false,
+  };
 }
 
 /** Back after a time away: lighter, and from four weeks on with half the sets. */

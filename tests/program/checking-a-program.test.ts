@@ -251,6 +251,8 @@ describe('the gear', () => {
       'advice: Back squat starts at 81 kg, which your gear cannot make: 80 kg is used. Write start: 80 kg or 82.5 kg.',
     ]);
     expect(one('unloadable-start', `${SQUAT}, start: 80`)).toEqual([]);
+    // Its bar is missing, which is told: no load can be made at all.
+    expect(one('unloadable-start', `${SQUAT}, start: 81`, { bars: [] })).toEqual([]);
     expect(one('unloadable-start', `${SQUAT}, start: 10`)[0]).toContain('20 kg is used');
   });
 

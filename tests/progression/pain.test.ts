@@ -30,6 +30,33 @@ describe('pain', () => {
     expect(again.rules).toEqual(['pain-twice']);
   });
 
+  it('leaves the load that was taken as an easier one, where that was done to the end', () => {
+    const eased = { ...hurt[0]!, kg: 80, move: 'ease' as const, why: ['pain-lighter'] };
+    const before = { kg: 100, reps: [8, 8, 8], daysAgo: 6 };
+    const next = nextTime(row, [before, eased]);
+    expect(next).toMatchObject({ move: 'hold', kg: 80, rules: ['pain-eased'] });
+    expect(next.prescribed.askPain).toBe(true);
+    // Where that hurt, too, it is no load to go on with; nor where it was marked the time before.
+    const cut = nextTime(row, [before, { ...eased, unfinished: true }]);
+    expect(cut).toMatchObject({ move: 'ease', rules: ['pain-asked'] });
+    const twice = nextTime(row, [{ ...before, pain: true }, eased]);
+    expect(twice).toMatchObject({ move: 'ease', rules: ['pain-twice'] });
+    // Without pain it goes back up to where it came from.
+    const well = { kg: 80, reps: [8, 8, 8], rir: 4, daysAgo: 1, why: ['pain-eased'] };
+    expect(nextTime(row, [before, { ...eased, daysAgo: 4 }, well])).toMatchObject({
+      move: 'up',
+      kg: 87.5,
+      rules: ['up-after-return'],
+    });
+  });
+
+  it('is no ease where nothing lighter can be made, and that is said', () => {
+    const bare = { ...hurt[0]!, kg: 20 };
+    const next = nextTime(row, [bare]);
+    expect(next).toMatchObject({ move: 'hold', kg: 20, rules: ['pain-asked'] });
+    expect(next.words[0]).toContain('nothing lighter');
+  });
+
   it('never earns more load, though the lifter says that it is gone', () => {
     const next = nextTime(row, hurt, { past: answered('go-on') });
     expect(next).toMatchObject({ move: 'hold', kg: 100 });

@@ -119,12 +119,17 @@ export const MOVING_RULES = [
     (f) =>
       `${f.number('days')} days away from this lift: begin anew at ${f.load('load')}, half the sets, and go up within the session if it is easy.`,
   ),
+  rule('pain-asked', 'ours', OURS, (f) =>
+    f.number('load') < f.number('from')
+      ? `Pain was marked last time at ${f.load('from')}. If it is gone, ${f.load('load')} today; or another lift, or leave it out.`
+      : `Pain was marked last time at ${f.load('from')}, and your gear makes nothing lighter. If it is gone, the same today; or another lift, or leave it out.`,
+  ),
   rule(
-    'pain-asked',
+    'pain-eased',
     'ours',
     OURS,
     (f) =>
-      `Pain was marked last time at ${f.load('from')}. If it is gone, ${f.load('load')} today; or another lift, or leave it out.`,
+      `Pain was marked last time; at ${f.load('load')} in its place every set was done. If it is gone, ${f.load('load')} again; or another lift, or leave it out.`,
   ),
   rule(
     'pain-first',

@@ -50,7 +50,7 @@ export const GEAR_RULES = [
     sentence: ({ lift, start, instead }, unit) =>
       `${lift} starts at ${massText(Number(start) as Mass, unit)}, which your gear cannot make: ${massText(Number(instead) as Mass, unit)} is used.`,
     find: ({ exercises, gear, program: { unit } }) =>
-      exercises.flatMap(({ exercise }) => {
+      loaded(exercises, gear).flatMap(({ exercise }) => {
         const { start } = exercise;
         const loads = loadsOf(exercise, gear);
         if (start === null || isLoadable(loads, start)) return [];
@@ -69,7 +69,7 @@ export const GEAR_RULES = [
     sentence: ({ lift, start, next, share, reps }, unit) =>
       `For ${lift} the next load after ${massText(Number(start) as Mass, unit)} is ${massText(Number(next) as Mass, unit)}, ${share} % more: even ${reps} reps would not be enough to go there.`,
     find: ({ exercises, gear, program: { unit } }) =>
-      exercises.flatMap(({ exercise }) => {
+      loaded(exercises, gear).flatMap(({ exercise }) => {
         const step = coarseStep(exercise, gear);
         if (!step) return [];
         const plates = smallPlates(exercise, gear);
@@ -86,7 +86,7 @@ export const GEAR_RULES = [
     sentence: ({ lift, start }, unit) =>
       `${lift} starts at ${massText(Number(start) as Mass, unit)}, the heaviest that your gear can make.`,
     find: ({ exercises, gear }) =>
-      exercises.flatMap(({ exercise }) => {
+      loaded(exercises, gear).flatMap(({ exercise }) => {
         const start = loadableStart(exercise, gear);
         if (start === null || start <= 0 || nextLoad(exercise, gear, start) !== null) return [];
         const fix = 'Choose a harder lift for the same muscles, or get more plates.';
@@ -104,6 +104,12 @@ export const GEAR_RULES = [
 ] as const satisfies readonly CheckRule[];
 
 type Placed = Checked['exercises'][number];
+
+/** Without what no load can be made there is nothing to say of loads. */
+const loaded = (exercises: readonly Placed[], gear: Gear): readonly Placed[] =>
+  exercises.filter(
+    ({ exercise }) => exercise.lift.loading === 'stack' || missingFor(exercise, gear) === null,
+  );
 
 const isPinned = ({ exercise }: Placed): boolean => isUnderTheBar(exercise.lift);
 
