@@ -26,7 +26,6 @@ export function writeSettings(folder: string, change: Partial<Settings>): Settin
       cwd: folder,
       configName: SETTINGS_NAME,
       configFileMode: 0o600,
-      accessPropertiesByDotNotation: false,
     });
     // What this version does not understand stays as it is, until the lifter changes that very setting.
     const foreign = Object.entries(before.foreign).filter(([key]) => !Object.hasOwn(change, key));
