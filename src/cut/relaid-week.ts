@@ -28,8 +28,7 @@ export function weekdaysSaid(
     ({ rule, date }) => rule === WEEK_DAYS && mondayOf(date).equals(monday),
   );
   if (said?.answer !== 'yes' || said.subject === null) return null;
-  const days = said.subject.split(' ').map(Number);
-  return days.filter((day) => Number.isInteger(day) && day >= 1 && day <= 7);
+  return said.subject.split(' ').map(Number).filter(weekdayName);
 }
 
 /**

@@ -23,9 +23,6 @@ const byKey = new Map(RULES.map((rule) => [rule.key, rule]));
 /** The rule of that key; undefined for one that a newer version wrote. */
 export const ruleOf = (key: string): Rule | undefined => byKey.get(key);
 
-/** A mass in micrograms is never this small, and no count of anything is this large. */
-const SMALLEST_MASS = 1_000_000;
-
 /** A reason in words: its sentence, where it comes from, and the numbers it used. */
 export function reasonWords({ rule: key, facts }: Reason, unit: Unit): ReasonShown {
   const rule = ruleOf(key);
@@ -42,7 +39,7 @@ export function reasonWords({ rule: key, facts }: Reason, unit: Unit): ReasonSho
     source: rule.source.replace(/\bours\b/g, 'our own choice'),
     facts: Object.entries(facts).flatMap(([fact, value]) => {
       const name = FACT_WORDS[fact];
-      return name && value !== null ? [{ name, value: valueWords(value, basis, unit) }] : [];
+      return name && value !== null ? [{ name, value: valueWords(fact, value, basis, unit) }] : [];
     }),
   };
 }
@@ -61,11 +58,21 @@ const FACT_WORDS: Readonly<Record<string, string>> = {
   lower: 'next load below',
 };
 
-function valueWords(value: Reason['facts'][string], basis: Basis, unit: Unit): string {
-  if (Array.isArray(value)) return value.map((each) => valueWords(each, basis, unit)).join(', ');
+/** Facts in micrograms. */
+const LOADS: ReadonlySet<string> = new Set(['load', 'from', 'goal', 'lower']);
+
+function valueWords(
+  fact: string,
+  value: Reason['facts'][string],
+  basis: Basis,
+  unit: Unit,
+): string {
+  if (Array.isArray(value)) {
+    return value.map((each) => valueWords(fact, each, basis, unit)).join(', ');
+  }
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value !== 'number') return String(value);
-  if (Math.abs(value) >= SMALLEST_MASS) return loadWords(value as Mass, basis, unit);
+  if (LOADS.has(fact)) return loadWords(value as Mass, basis, unit);
   return String(Math.round(value * 1000) / 1000);
 }
 

@@ -6,7 +6,7 @@ import { apply } from '../session/apply.ts';
 import type { SessionCommand } from '../session/command.ts';
 import { decide } from '../session/decide.ts';
 import type { SessionEvent, SessionFact, SetPlace } from '../session/events.ts';
-import { laterBy } from '../session/stage-now.ts';
+import { LEAST_MS, laterBy } from '../session/stage-now.ts';
 import type { SessionState } from '../session/state.ts';
 import type { Gear } from '../training/gear.ts';
 import { nearest } from '../training/loads.ts';
@@ -177,7 +177,7 @@ function playSet(
     send({ do: 'withdraw-start' }, at);
     return { state: send({ do: 'skip-set' }, at), body };
   }
-  const at = laterBy(startsAt, Math.max(2, seconds(lifted.count)) * 1000);
+  const at = laterBy(startsAt, Math.max(LEAST_MS, seconds(lifted.count) * 1000));
   const after = send({ do: 'put-down', numbers: { load, ...lifted } }, at);
   const tired =
     prescribed.counts === 'seconds' ? body.tired : afterReps(body.tired, model, able, lifted.count);

@@ -71,7 +71,7 @@ export class StandInStdin extends EventEmitter {
   /** Hands one key on, in the bytes that a terminal would send. */
   type(bytes: string): void {
     this.#waiting.push(bytes);
-    this.#timer ??= setTimeout(() => this.#next(), 0);
+    this.#timer ??= setTimeout(() => this.#next());
   }
 
   read(): string | null {
@@ -86,7 +86,7 @@ export class StandInStdin extends EventEmitter {
     if (bytes === undefined) return;
     this.#ready = bytes;
     this.emit('readable');
-    if (this.#waiting.length > 0) this.#timer = setTimeout(() => this.#next(), 0);
+    if (this.#waiting.length > 0) this.#timer = setTimeout(() => this.#next());
   }
 
   // The rest is what Ink calls on a terminal's stdin; the real one is set up by its owner.

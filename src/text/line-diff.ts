@@ -41,7 +41,7 @@ function aligned(
   common: readonly Uint32Array[],
 ): DiffLine[] {
   const lines: DiffLine[] = [];
-  const at = (i: number, j: number) => common[i]?.[j] ?? 0;
+  const at = (i: number, j: number) => (common[i] as Uint32Array)[j] ?? 0;
   let [i, j] = [0, 0];
   while (i < old.length || j < next.length) {
     const [gone, added] = [old[i], next[j]];
