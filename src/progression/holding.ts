@@ -53,10 +53,10 @@ function holdingInCut(
 function bodyWeightReason(each: Case, first: Bout, then: Mass, now: Mass): Reason | null {
   const { exercise, reserve, load, last } = each;
   const [set] = first.sets;
-  const share = exercise.lift.bodyShare ?? 1;
+  const share = exercise.lift.bodyShare;
+  if (!set || share === null || first.load !== load) return null;
   const [before, present] = [systemLoad(load, then, share), systemLoad(load, now, share)];
-  if (!set || before === null || present === null || first.load !== load) return null;
-  if (exercise.lift.counts === 'seconds' || before <= 0 || present <= 0) return null;
+  if (before === null || present === null || before <= 0 || present <= 0) return null;
   const left = set.reserve ?? reserve[0];
   const reps = Math.round(repsToFailureAt(present, oneRepMax(before, set.count + left)) - left);
   if (reps <= firstCount(last)) return null;

@@ -56,11 +56,11 @@ export function middleOf(draws: readonly Draw[]): Draw {
 const byKept = (draws: readonly Draw[]): readonly Draw[] =>
   draws.toSorted((a, b) => a.verdict.kept - b.verdict.kept);
 
-/** A value of each draw as a range: without the tenth at either end. */
+/** A value of each draw, of one at least, as a range: without the tenth at either end. */
 export function rangeOf(values: readonly number[]): readonly [low: number, high: number] {
-  const sorted = values.toSorted((a, b) => a - b);
-  const out = Math.floor(sorted.length / 10);
-  return [sorted[out] ?? 0, sorted[sorted.length - 1 - out] ?? 0];
+  const out = Math.floor(values.length / 10);
+  const left = values.toSorted((a, b) => a - b).slice(out, values.length - out);
+  return [left[0]!, left.at(-1)!];
 }
 
 /** What the second keeps more than the first, as a share, with the standard error over draws. */
@@ -68,11 +68,10 @@ export function differenceOf(
   first: readonly Draw[],
   second: readonly Draw[],
 ): { readonly mean: number; readonly error: number } {
-  const count = Math.min(first.length, second.length);
-  const each = Array.from(
-    { length: count },
-    (_, at) => (second[at]?.verdict.kept ?? 0) - (first[at]?.verdict.kept ?? 0),
-  );
+  const each = first
+    .slice(0, second.length)
+    .map(({ verdict }, at) => second[at]!.verdict.kept - verdict.kept);
+  const count = each.length;
   const mean = each.reduce((sum, value) => sum + value, 0) / count;
   const variance =
     each.reduce((sum, value) => sum + (value - mean) ** 2, 0) / Math.max(1, count - 1);

@@ -44,9 +44,8 @@ const SHARE_OF_BARBELL: Readonly<Record<Loading, number>> = {
 export function firstStrength(exercise: Exercise, bodyMass: Mass): number {
   const { lift, range, reserve, start } = exercise;
   if (lift.counts === 'seconds') return range[1] * HOLD_OVER_RANGE;
-  const isBody = lift.loading === 'bodyweight';
-  const load = start ?? (isBody ? NO_MASS : null);
-  const lifted = isBody && load !== null ? systemLoad(load, bodyMass, lift.bodyShare ?? 1) : load;
+  const { bodyShare } = lift;
+  const lifted = bodyShare === null ? start : systemLoad(start ?? NO_MASS, bodyMass, bodyShare);
   if (lifted !== null && lifted > 0) return oneRepMax(lifted, middle(range) + middle(reserve));
   const share = SHARE_OF_BODY[lift.pattern] * SHARE_OF_BARBELL[lift.loading];
   return bodyMass * share * (lift.perSide && lift.loading === 'barbell' ? 0.5 : 1);

@@ -217,11 +217,11 @@ function doneOf(
 }
 
 export function reallyLifted(
-  { loading, bodyShare }: Pick<PrescribedExercise, 'loading' | 'bodyShare'>,
+  { bodyShare }: Pick<PrescribedExercise, 'bodyShare'>,
   load: Mass,
   bodyMass: Mass,
 ): number {
-  return loading === 'bodyweight' ? load + (bodyShare ?? 1) * bodyMass : load;
+  return bodyShare === null ? load : load + bodyShare * bodyMass;
 }
 
 /** Asked for a first load, the lifter takes one that could be done two reps past the range, near enough. */

@@ -25,6 +25,8 @@ test('a difference is the mean of those of each lifter, with its standard error'
   const { mean, error } = differenceOf(drawn(10, 20, 30), drawn(11, 22, 33));
   expect(mean).toBe(2);
   expect(error).toBeCloseTo(1 / Math.sqrt(3), 12);
+  // Differences 1 and 3: mean 2, deviation √2, error 1.
+  expect(differenceOf(drawn(10, 20), drawn(11, 23)).error).toBeCloseTo(1, 12);
   expect(differenceOf(drawn(10), drawn(12))).toEqual({ mean: 2, error: 0 });
   expect(differenceOf(drawn(10, 20, 30), drawn(10, 20))).toEqual({ mean: 0, error: 0 });
 });

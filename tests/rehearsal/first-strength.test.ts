@@ -20,6 +20,13 @@ const MAXIMA = {
   'lat-pulldown': 1.25 * 0.9,
   'leg-extension': 0.8 * 0.9,
   'leg-curl': 0.5 * 0.9,
+  'barbell-split-squat': 0.9 / 2,
+  'triceps-extension': 0.5,
+  'cable-crunch': 0.7 * 0.9,
+  'machine-calf-raise': 1.3 * 0.9,
+  // What is neither is told least by a bar.
+  'belt-squat': 1.5 * 0.6,
+  'band-row': 0.6,
 } as const;
 
 const [program] = forCuts(shippedPrograms());
@@ -46,6 +53,14 @@ test('a bar that one leg or arm moves alone holds half of it', () => {
   const dumbbells = { ...CATALOGUE.get('dumbbell-curl')!, perSide: true };
   const both = firstStrength(exercise('dumbbell-curl'), BODY);
   expect(firstStrength(exercise('dumbbell-curl', { lift: dumbbells }), BODY)).toBe(both);
+});
+
+test('a load carried for counts is body weight; help as heavy as the body tells no strength', () => {
+  const carry = { ...CATALOGUE.get('barbell-row')!, pattern: 'carry' } as const;
+  expect(firstStrength(exercise('barbell-row', { lift: carry }), BODY)).toBe(BODY);
+  const help = (mass: number) => exercise('pull-up', { start: kilograms(-mass) });
+  expect(firstStrength(help(79), BODY)).toBeLessThan(kilograms(2));
+  expect([80, 81].map((mass) => firstStrength(help(mass), BODY) / BODY)).toEqual([1.25, 1.25]);
 });
 
 test('a start of the program is right for the middle of its range and reserve', () => {
