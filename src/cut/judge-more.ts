@@ -157,10 +157,7 @@ function placeForSet(evidence: Evidence, trainers: readonly Watched[]): Watched 
         (muscle) => weekly(evidence, muscle) + perWeek <= high,
       ),
   );
-  return fitting.reduce<Watched | null>(
-    (least, each) => (least && setsOf(least.exercise) <= setsOf(each.exercise) ? least : each),
-    null,
-  );
+  return fitting.toSorted((a, b) => setsOf(a.exercise) - setsOf(b.exercise))[0] ?? null;
 }
 
 const hurtLately = ({ past, today }: Evidence, { exercise: { lift } }: Watched): boolean =>

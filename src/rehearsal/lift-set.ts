@@ -50,10 +50,9 @@ export function afterReps(
   { fresh, left }: Able,
   reps: number,
 ): Tiredness {
-  const toFailure = Math.max(1, Math.round(fresh));
   const reserve = Math.max(0, Math.round(left) - reps);
   const near = spent > 0.2 ? reps : hardReps(reps, reserve);
-  const hard = Math.min(1, near / Math.max(1, hardReps(toFailure, 0)));
+  const hard = Math.min(1, near / Math.max(1, hardReps(Math.round(fresh), 0)));
   return {
     slow: slow + model.setCost * hard,
     spent: fresh > 0 ? Math.min(1, 1 - Math.max(0, left - reps) / fresh) : 1,

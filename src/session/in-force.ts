@@ -8,11 +8,12 @@ export function inForce(events: readonly SessionEvent[]): readonly SessionEvent[
   const undone = undoneIds(events);
   if (undone.size === 0) return events.filter(({ type }) => type !== 'undone');
   const standing: SessionEvent[] = [];
-  let actStands = true;
+  // The opening comes first.
+  let act = events[0]!;
   for (const event of events) {
     if (event.type === 'undone') continue;
-    if (!isRuleMade(event)) actStands = stands(event, undone);
-    if (actStands && stands(event, undone)) standing.push(event);
+    if (!isRuleMade(event)) act = event;
+    if (stands(act, undone) && stands(event, undone)) standing.push(event);
   }
   return standing;
 }

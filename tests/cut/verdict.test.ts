@@ -348,6 +348,22 @@ describe('the verdict of the week', () => {
     expect(says).toMatch(/chest had 3\.0 hard sets a week, under 6/);
   });
 
+  it('gives the set to the exercise with the fewest, of two with as few to the first', () => {
+    const incline = { ...LIFTS.bench, key: 'incline-press', name: 'Incline press' };
+    const given = (first: number, second: number) =>
+      reviewed({
+        exercises: [
+          { lift: LIFTS.bench, sets: first },
+          { lift: incline, sets: second },
+        ],
+        days: trainingDays().filter((_, at) => at % 3 === 0),
+        program: { daysPerWeek: 1 },
+      }).changes.flatMap((change) => ('lift' in change ? [change.lift] : []));
+    expect(given(2, 2)).toEqual(['bench-press']);
+    expect(given(3, 2)).toEqual(['incline-press']);
+    expect(given(2, 3)).toEqual(['bench-press']);
+  });
+
   it('gives an exercise five sets at most', () => {
     const weekly = (sets: number) =>
       reviewed({

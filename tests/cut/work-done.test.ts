@@ -51,6 +51,13 @@ describe('the work of a week', () => {
     expect(work.hardSets.get('side-delts')).toBe(2.5);
   });
 
+  it('is asked for of every week that is begun', () => {
+    const planned = (to: string) => workDone(madePast([]), day(MONDAY), day(to), 3).planned;
+    expect(['2026-09-13', '2026-09-14', '2026-09-20', '2026-09-21'].map(planned)).toEqual([
+      3, 6, 6, 9,
+    ]);
+  });
+
   it('tells on how many days a muscle was trained: an indirect set alone is no day', () => {
     const { days } = week([
       bench(MONDAY, [8, 8]),

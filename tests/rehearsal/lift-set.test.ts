@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   ableReps,
+  ableSeconds,
   afterReps,
   afterRest,
   liftMini,
@@ -67,6 +68,36 @@ describe('a cluster', () => {
     expect(liftMini(3.4, 0, null).reps).toBe(3);
     expect(liftMini(2.4, 0, null).reps).toBe(2);
   });
+});
+
+describe('what a set costs the next', () => {
+  const { setCost } = LIFTER_MODEL;
+  const cost = (fresh: number, reps: number, spent = 0) =>
+    afterReps({ slow: 0, spent }, LIFTER_MODEL, { fresh, left: fresh * (1 - spent) }, reps).slow;
+
+  it('is that of a set to failure, also of a single, and no more however many mini-sets come after', () => {
+    expect([cost(10, 10), cost(1, 1), cost(1.4, 1), cost(15, 15, 0.5)]).toEqual(
+      Array(4).fill(setCost),
+    );
+  });
+
+  it('is nothing far from failure; of reps that are done with a fifth spent all count', () => {
+    // Past 60 % of 15 are six.
+    expect([cost(15, 5), cost(15, 5, 0.2)]).toEqual([0, 0]);
+    expect(cost(15, 2, 0.21)).toBeCloseTo((setCost * 2) / 6, 12);
+  });
+
+  it('is nothing where nothing is lifted, of a load far above what can be', () => {
+    const able = ableReps(200, 100, RESTED, LIFTER_MODEL);
+    expect(able).toEqual({ fresh: 0, left: 0 });
+    expect(afterReps(RESTED, LIFTER_MODEL, able, 0)).toEqual({ slow: 0, spent: 1 });
+  });
+});
+
+it('a hold with as much again on the body lasts half as long, and with help four times as long at most', () => {
+  expect([80, 0, -40, -60, -70].map((load) => ableSeconds(60, load, 80))).toEqual([
+    30, 60, 120, 240, 240,
+  ]);
 });
 
 it('three sets of a heavy lift with full rests lose about a rep each', () => {

@@ -1,8 +1,9 @@
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
-import { strengthOver } from '../../src/progression/lift-strength.ts';
-import { historyText } from '../../src/report/history-text.ts';
+import { type StrengthOn, strengthOver } from '../../src/progression/lift-strength.ts';
+import { historyText, strengthPlot } from '../../src/report/history-text.ts';
 import { liftRows, searchHistory } from '../../src/report/lift-rows.ts';
+import { dateOfDay, dayNumber } from '../../src/training/day-number.ts';
 import { madeCut } from './made-cut.ts';
 
 const { past } = madeCut();
@@ -65,6 +66,15 @@ describe('the history in text', () => {
         }
       }
     }
+  });
+
+  it('draws the estimate from the day of the first session that is shown, and no day before', () => {
+    const rows = liftRows(past.results, 'back-squat', past.bodyMassOn).slice(3);
+    const first = dayNumber(rows[0]!.result.date);
+    const on = (at: number) =>
+      ({ date: dateOfDay(first + at), low: 1e11, middle: 1e11, high: 1e11 }) satisfies StrengthOn;
+    const { line } = strengthPlot([-3, -1, 0, 2].map(on), rows, 'kg');
+    expect(line.map(([at]) => at - first)).toEqual([0, 2]);
   });
 
   it('stands with nothing to show', () => {
