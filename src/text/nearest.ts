@@ -24,14 +24,14 @@ const plain = (name: string): string => name.toLowerCase().replace(/[\s_]+/g, '-
 /** Edits between two words, neighbours swapped counting as one (optimal string alignment). */
 function editsBetween(a: string, b: string): number {
   let before: number[] = [];
-  let above = Array.from({ length: b.length + 1 }, (_, column) => column);
+  let above = [0, ...Array.from({ length: b.length }, (_, at) => at + 1)];
   for (let row = 1; row <= a.length; row += 1) {
     const here = [row];
     for (let column = 1; column <= b.length; column += 1) {
       const change = a[row - 1] === b[column - 1] ? 0 : 1;
       let edits = Math.min(above[column]! + 1, here[column - 1]! + 1, above[column - 1]! + change);
       const swapped = a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1];
-      if (row > 1 && column > 1 && swapped) edits = Math.min(edits, before[column - 2]! + 1);
+      if (swapped) edits = Math.min(edits, before[column - 2]! + 1);
       here.push(edits);
     }
     [before, above] = [above, here];

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import { dayWords } from '../../src/text/day-words.ts';
@@ -91,6 +92,36 @@ describe('the nearest key', () => {
     expect(nearestKey('ax', ['ay'])).toBe('ay');
   });
 
+  test('is the first with the fewest letters changed, added, dropped or swapped, a third of its own at most', () => {
+    /** Optimal string alignment by its definition, from the ends of the words. */
+    const edits = (a: string, b: string): number => {
+      if (a === '' || b === '') return a.length + b.length;
+      const [restA, restB] = [a.slice(0, -1), b.slice(0, -1)];
+      const swapped =
+        a.length > 1 && b.length > 1 && a.at(-1) === b.at(-2) && a.at(-2) === b.at(-1);
+      return Math.min(
+        edits(restA, b) + 1,
+        edits(a, restB) + 1,
+        edits(restA, restB) + Number(a.at(-1) !== b.at(-1)),
+        ...(swapped ? [edits(a.slice(0, -2), b.slice(0, -2)) + 1] : []),
+      );
+    };
+    const mostOf = ({ length }: string): number => (length < 2 ? 0 : length < 6 ? 1 : 2);
+    const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), minLength: 1, maxLength: 6 });
+    fc.assert(
+      fc.property(word, fc.array(word, { maxLength: 4 }), (found, known) => {
+        const near = known
+          .map((name) => ({ name, far: edits(found, name) }))
+          .filter(({ name, far }) => far <= mostOf(name))
+          .toSorted((a, b) => a.far - b.far);
+        expect(nearestKey(found, known)).toBe(near[0]?.name ?? null);
+      }),
+      { numRuns: 300 },
+    );
+    expect(nearestKey('abcdexyz', ['abcdefgh'])).toBeNull();
+    expect(nearestKey('abcdefxyz', ['abcdefghi'])).toBe('abcdefghi');
+  });
+
   test('of a text far longer than any is found to be none, without comparing it', () => {
     const start = performance.now();
     expect(nearestKey('a'.repeat(1_000_000), lifts)).toBeNull();
@@ -105,6 +136,8 @@ describe('what other programs and people are told', () => {
     expect(text).not.toMatch(/[\u007f-\u009f\u202e\ufeff]/);
     expect(text).toContain('é 3 × 5');
     expect(JSON.parse(text)).toEqual(value);
+    // Two spaces in, for people who read it.
+    expect(jsonText({ a: [1] })).toBe('{\n  "a": [\n    1\n  ]\n}');
   });
 
   test('a problem is its sentences, and a refusal is all its problems', () => {
