@@ -74,6 +74,8 @@ describe('a cue', () => {
     [{ cue: 'go' }, 2, 'Go'],
     [{ cue: 'last-one' }, 0, 'Last one'],
     [{ cue: 'cluster-done' }, 1, 'Done'],
+    [{ cue: 'hold-reached' }, 1, 'Done'],
+    [{ cue: 'session-done' }, 0, 'Session done'],
     [{ cue: 'rest-soon', seconds: 60 }, 0, 'One minute left'],
     [
       {
@@ -96,6 +98,29 @@ describe('a cue', () => {
     const { bytes, spoken } = played(ALL, cue, 1_000);
     expect(bells(bytes)).toBe(strokes);
     expect(spoken).toEqual(words === null ? [] : [['espeak-ng', '--', words]]);
+  });
+
+  it('flashes where something begins or ends, and not where it only tells or counts', () => {
+    const flashes = (cue: Cue) =>
+      played({ ...NONE, flash: true }, cue, 1_000).bytes === '\u001b[?5h\u001b[?5l';
+    const begins = ['rest-early', 'rest-late', 'go', 'cluster-done', 'hold-reached'] as const;
+    expect(begins.filter((cue) => !flashes({ cue }))).toEqual([]);
+    const next = {
+      cue: 'next',
+      lift: 'Row',
+      load: 60,
+      unit: 'kg',
+      aim: '8',
+      plates: null,
+    } as const;
+    const tells: readonly Cue[] = [
+      { cue: 'tick', left: 1 },
+      { cue: 'last-one' },
+      { cue: 'rest-soon', seconds: 10 },
+      next,
+      { cue: 'session-done' },
+    ];
+    expect(tells.filter(flashes)).toEqual([]);
   });
 
   it('is told in few words where the lifter wants few', () => {

@@ -95,6 +95,10 @@ describe('keys', () => {
     ['a code that types nothing', '\u001b[28u', []],
     ['no code at all', '\u001b[xu', ['u']],
     ['tab', '\u001b[9u', ['tab']],
+    ['enter', '\u001b[13u', ['enter']],
+    ['enter of the pad', '\u001b[57414u', ['enter']],
+    ['space', '\u001b[32u', ['space']],
+    ['backspace', '\u001b[127u', ['backspace']],
     ['tab with shift', '\u001b[9;2u', ['shift-tab']],
     ['a letter with shift', '\u001b[113;2;81u', ['Q']],
     ['a letter with caps lock on', '\u001b[113;65u', ['q']],
@@ -129,6 +133,19 @@ describe('an escape', () => {
     expect(decodeKeys('[A', first.pending, ESCAPE_WAIT_MS - 1).keys).toEqual([
       { kind: 'named', name: 'up' },
     ]);
+  });
+
+  it('waits for a twentieth of a second, the end of a paste for two seconds after its last piece', () => {
+    const isOver = (text: string, ms: number) =>
+      decodeKeys('', { text, since: 0 }, ms).pending === null;
+    expect([isOver('\u001b', 49), isOver('\u001b', 50)]).toEqual([false, true]);
+    const paste = '\u001b[200~half';
+    expect([isOver(paste, 1_999), isOver(paste, 2_000)]).toEqual([false, true]);
+  });
+
+  it('that begins a sequence of more than 64 characters begins none', () => {
+    const sequence = (length: number) => decodeKeys('\u001b['.padEnd(length, '1'), null, 0).pending;
+    expect([sequence(64)?.text.length, sequence(65)]).toEqual([64, null]);
   });
 
   it('that comes together with a key is two keys', () => {
