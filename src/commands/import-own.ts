@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import type { Lifter } from '../lifter/open-lifter.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
-import { findLifts, namedLift } from '../program/find-lifts.ts';
+import { liftsMeant } from '../program/find-lifts.ts';
 import type { Program } from '../program/program.ts';
 import { weighInKey } from '../report/import-json.ts';
 import { MEANINGS } from '../report/own-table/own-columns.ts';
@@ -34,7 +34,10 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
     columns: typeof options.columns === 'string' ? options.columns : null,
     dayFirst: dayFirstOf(options.dates),
     unit: unit ?? lifter.unit(),
-    liftOf: (name) => named.get(name.toLowerCase()) ?? liftFor(name, lifts, lifter),
+    liftsOf: (name) => {
+      const told = named.get(name.toLowerCase());
+      return told ? [told] : liftsMeant(lifts, name, lifter.gear());
+    },
     until: lifter.today().add({ days: 1 }),
   });
   const strange = [...named.keys()].find(
@@ -161,14 +164,6 @@ function toldLifts(
   );
 }
 
-/** The lift of that name, of an everyday name, or the only one that the words fit. */
-function liftFor(name: string, lifts: ReadonlyMap<string, Lift>, lifter: Lifter) {
-  const exact = namedLift(lifts, name);
-  if (exact) return exact;
-  const found = findLifts(lifts, name, lifter.gear());
-  return found.length === 1 ? (found[0] ?? null) : null;
-}
-
 function dayFirstOf(told: Call['options'][string]): DayFirst {
   if (told === undefined) return null;
   if (told === 'day-first' || told === 'month-first') return told === 'day-first';
@@ -206,7 +201,7 @@ function shownTable(table: OwnTable, isUnitGuessed: boolean, width: number): str
     ? `Loads without a unit are taken for ${unit}; --unit kg or --unit lb says otherwise.`
     : `Loads without a unit of their own are in ${unit}.`;
   const said = (text: string) => wrapped(text, width);
-  const unknown = lifts.filter(({ lift }) => lift === null);
+  const unknown = lifts.filter(({ meant }) => meant.length !== 1);
   return [
     ...said(
       `Read as a table with ${SEPARATORS[separator] ?? separator} between its columns. ${loads}`,
@@ -238,23 +233,26 @@ function shownTable(table: OwnTable, isUnitGuessed: boolean, width: number): str
               { heading: 'taken for', align: 'left' },
               { heading: 'sets', align: 'right' },
             ],
-            lifts.map(({ name, lift, count }) => [
+            lifts.map(({ name, meant, count }) => [
               safeText(name),
-              lift ? lift.name : 'no lift that is known',
+              meant[1]
+                ? `one of ${meant.length} lifts`
+                : (meant[0]?.name ?? 'no lift that is known'),
               String(count),
             ]),
             width,
           ),
         ]
       : []),
-    ...(unknown[0]
-      ? said(
-          `--lift "${safeText(unknown[0].name)}=KEY" says which lift it is; "holdfast lifts" finds keys.`,
-        )
-      : []),
+    ...(unknown[0] ? said(whichText(unknown[0])) : []),
     ...(warmUps > 0 ? said(`Left out as warm-ups: ${howMany(warmUps, 'line')}.`) : []),
     ...unplacedText(unplaced).flatMap(said),
   ];
+}
+
+function whichText({ name, meant }: OwnTable['lifts'][number]): string {
+  const search = meant.length > 0 ? ` ${safeText(name).toLowerCase()}` : '';
+  return `--lift "${safeText(name)}=KEY" says which lift it is; "holdfast lifts${search}" finds keys.`;
 }
 
 /** Lines of one cause together; no line is lost without its number. */

@@ -5,8 +5,10 @@ import { missingFor } from './check/rules/gear.ts';
 
 /** What else lifts are called in gyms, by the words as they are said. */
 const EVERYDAY_NAMES: Readonly<Record<string, readonly string[]>> = {
-  'back-squat': ['barbell squat'],
-  'bench-press': ['flat bench', 'chest press'],
+  'back-squat': ['barbell squat', 'high bar squat', 'low bar squat'],
+  deadlift: ['conventional deadlift'],
+  'dumbbell-shoulder-press': ['seated dumbbell press'],
+  'bench-press': ['flat bench', 'flat bench press', 'chest press'],
   'overhead-press': ['military press', 'shoulder press', 'strict press', 'ohp'],
   'romanian-deadlift': ['rdl'],
   'dumbbell-romanian-deadlift': ['rdl'],
@@ -98,8 +100,18 @@ export function respelled(lifts: ReadonlyMap<string, Lift>, query: string): stri
   return words.length > 0 && words.every((word) => word !== null) ? words.join(' ') : null;
 }
 
-/** As gyms write for short. */
-const ABBREVIATIONS: Readonly<Record<string, string>> = { db: 'dumbbell', bb: 'barbell' };
+/** As gyms write for short, or in one word. */
+const ABBREVIATIONS: Readonly<Record<string, string>> = {
+  db: 'dumbbell',
+  bb: 'barbell',
+  ez: 'barbell',
+  pullup: 'pull up',
+  chinup: 'chin up',
+  pushup: 'push up',
+  situp: 'sit up',
+  stepup: 'step up',
+  skullcrusher: 'skull crusher',
+};
 
 /** What a lift is called where nothing else is said. Common practice. */
 const SHORT_NAMES: Readonly<Record<string, string>> = {
@@ -109,25 +121,64 @@ const SHORT_NAMES: Readonly<Record<string, string>> = {
   row: 'barbell-row',
 };
 
-/** The lift of exactly this name, key, everyday or short name, in any case, of one or several; null where there is none. */
+/** Words that say what a lift is done with, and how the catalogue loads such a lift. */
+const DONE_WITH: Readonly<Record<string, Lift['loading']>> = {
+  barbell: 'barbell',
+  dumbbell: 'dumbbell',
+  band: 'band',
+  cable: 'stack',
+  machine: 'stack',
+  weighted: 'bodyweight',
+};
+
+/**
+ * The lift of exactly this name, key, everyday or short name, in any case, of one or several, with
+ * what it is done with anywhere in it or not at all; null where there is none.
+ */
 export function namedLift(lifts: ReadonlyMap<string, Lift>, name: string): Lift | null {
-  const said = wordsIn(name)
-    .map((word) => ABBREVIATIONS[word] ?? word)
-    .join(' ');
-  // Of several: squats, deadlifts.
-  return saidAs(lifts, said) ?? saidAs(lifts, said.replace(/([^s])s$/, '$1'));
+  const said = saidWords(name);
+  const found = saidAs([...lifts.values()], said);
+  if (found) return found;
+  for (const word of said.filter((each) => DONE_WITH[each])) {
+    const rest = said.filter((each) => each !== word && each !== 'bar');
+    const of = [...lifts.values()].filter(({ loading }) => loading === DONE_WITH[word]);
+    const lift = saidAs(of, [word, ...rest]) ?? saidAs(of, rest);
+    if (lift) return lift;
+  }
+  return null;
 }
 
-function saidAs(lifts: ReadonlyMap<string, Lift>, said: string): Lift | null {
-  const short = lifts.get(SHORT_NAMES[said] ?? '');
+/** Words without plurals, possessives and what is written for short: squats, farmer's, DB. */
+const saidWords = (text: string): readonly string[] =>
+  wordsIn(text.replace(/['’]s?\b/g, ''))
+    .map(single)
+    .flatMap((word) => (ABBREVIATIONS[word] ?? word).split(' '));
+
+const single = (word: string): string => word.replace(/(ch|sh)es$/, '$1').replace(/([^s])s$/, '$1');
+
+function saidAs(lifts: readonly Lift[], said: readonly string[]): Lift | null {
+  const words = said.join(' ');
+  const short = lifts.find(({ key }) => key === SHORT_NAMES[words]);
   if (short) return short;
-  const isSaid = (other: string) => wordsIn(other).join(' ') === said;
-  const all = [...lifts.values()];
+  const isSaid = (other: string) => saidWords(other).join(' ') === words;
   return (
-    all.find((lift) => isSaid(lift.key) || isSaid(lift.name)) ??
-    all.find(({ key }) => (EVERYDAY_NAMES[key] ?? []).some(isSaid)) ??
+    lifts.find((lift) => isSaid(lift.key) || isSaid(lift.name)) ??
+    lifts.find(({ key }) => (EVERYDAY_NAMES[key] ?? []).some(isSaid)) ??
     null
   );
+}
+
+/**
+ * Lifts that a name may mean: the one called so, else all that its words fit, of names alone before
+ * muscles and movements.
+ */
+export function liftsMeant(
+  lifts: ReadonlyMap<string, Lift>,
+  name: string,
+  gear: Gear,
+): readonly Lift[] {
+  const named = namedLift(lifts, name);
+  return named ? [named] : findLifts(lifts, saidWords(name).join(' '), gear);
 }
 
 /** The lift that was most likely meant by words that fit none; null where nothing is near. */

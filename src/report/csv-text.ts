@@ -26,16 +26,21 @@ function field(cell: Cell): string {
 
 /**
  * The fields of comma-separated values by RFC 4180, without the apostrophes that {@link csvText}
- * puts before formulas; `delimiter` is another sign between them, of a table that is not ours. A bare line feed ends a row too, a byte order mark is skipped, and empty
+ * puts before formulas; of a table that is not ours `delimiter` is another sign between them, and
+ * where it is `relaxed` a quote in the middle of a field is one. A bare line feed ends a row too, a byte order mark is skipped, and empty
  * lines are left out.
  * @throws Refusal where a quote is not closed or stands in the middle of a field, with its line.
  */
-export function readCsvText(text: string, delimiter = ','): string[][] {
+export function readCsvText(
+  text: string,
+  { delimiter = ',', relaxed = false }: { delimiter?: string; relaxed?: boolean } = {},
+): string[][] {
   try {
     const rows: string[][] = parse(text, {
       bom: true,
       delimiter,
       relax_column_count: true,
+      relax_quotes: relaxed,
       skip_empty_lines: true,
       record_delimiter: ['\r\n', '\n'],
     });

@@ -180,6 +180,58 @@ describe('a table of the lifter’s own', () => {
     expect(out).toMatch(/BB rows +Barbell row/);
   });
 
+  test.each([
+    ['Bench press (barbell)', 'Bench press'],
+    ['Bench Press (Dumbbell)', 'Dumbbell bench press'],
+    ['Barbell bent-over row', 'Barbell row'],
+    ['DB bench', 'Dumbbell bench press'],
+    ['Lateral raise (cable)', 'Cable side raise'],
+    ['Pullups', 'Pull-up'],
+    ['Weighted dips', 'Dip'],
+    ['Crunches', 'Crunch'],
+    ['Farmer’s walk', 'Two-hand carry'],
+    ['Flat bench press', 'Bench press'],
+  ])('knows %s as %s', async (name, lift) => {
+    const { out } = await home.run(
+      'import',
+      table(`date,lift,load,reps\n2026-01-02,${name},20,8\n`),
+    );
+    expect(out).toMatch(new RegExp(`^${name.replace(/[()]/g, '.')} +${lift} +1$`, 'm'));
+  });
+
+  test('takes no name for one lift that may be several, with another load each', async () => {
+    const path = table('date,lift,load,reps\n2026-01-02,Curl,20,8\n2026-01-02,Curls,20,8\n');
+    const { out } = await home.run('import', path);
+    expect(out).toMatch(/Curl +one of \d+ lifts +0/);
+    expect(out).toContain('"Curl" may be one of several lifts: line 2');
+    expect(out.replace(/\s+/g, ' ')).toContain(
+      '--lift "Curl=KEY" says which lift it is; "holdfast lifts curl" finds keys.',
+    );
+    const told = await home.run('import', path, '--lift', 'Curl=barbell-curl');
+    expect(told.out).toMatch(/Curl +Barbell curl +1/);
+  });
+
+  test.each([
+    ['plank', '0', '1 min 30 s', '', '90 s'],
+    ['plank', '0', `1'30"`, '', '90 s'],
+    ['plank', '0', '45"', '', '45 s'],
+    ['squats', '100', '8 reps', '', '8 '],
+    ['squats', '100', '8 Wdh.', '', '8 '],
+    ['squats', '100', 'AMRAP 8', '', '8 '],
+    ['squats', '100 @ 8', '5', '', '5 +2 '],
+    ['squats', '100', '5', 'RPE 8', '5 +2 '],
+    ['squats', '100', '5', '2+', '5 +2 '],
+    ['squats', '100', '5', '1-2', '5 +1 '],
+    ['squats', '100', '5', 'failure', '5 +0 '],
+    ['dumbbell curl', '2 x 10', '12', '', '10 kg a hand +12'],
+  ])('reads %s %s for %s, %s in reserve', async (lift, load, reps, reserve, told) => {
+    const path = table(`date;lift;load;reps;RIR\n2026-01-02;${lift};${load};${reps};${reserve}\n`);
+    expect((await home.run('import', path, '--take')).out).toContain('1 set on 1 day added.');
+    home.columns = 160;
+    const row = (await home.run('history')).out.split('\n').find((line) => line.includes('2026'));
+    expect(`${row} `).toMatch(new RegExp(told));
+  });
+
   test('is shown as it was understood before anything is written', async () => {
     const { status, out } = await home.run('import', table(YEARS));
     expect(status).toBe(0);

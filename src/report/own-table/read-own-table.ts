@@ -19,8 +19,8 @@ export interface Telling {
   readonly dayFirst: DayFirst;
   /** Of loads that no heading, column or cell gives a unit. */
   readonly unit: Unit;
-  /** The lift that a name in the table means; null where none is to be found. */
-  readonly liftOf: (name: string) => Lift | null;
+  /** The lifts that a name in the table may mean; it is placed where there is one. */
+  readonly liftsOf: (name: string) => readonly Lift[];
   /** The last day that may have been. */
   readonly until: Temporal.PlainDate;
 }
@@ -52,10 +52,10 @@ export interface OwnTable {
   readonly sets: readonly OwnSet[];
   readonly weighIns: readonly OwnWeighIn[];
   readonly unplaced: readonly Unplaced[];
-  /** Names of lifts as the table has them, with what each was taken for and how many sets it has. */
+  /** Names of lifts as the table has them, with what each may mean and how many sets it has. */
   readonly lifts: readonly {
     readonly name: string;
-    readonly lift: Lift | null;
+    readonly meant: readonly Lift[];
     readonly count: number;
   }[];
   /** Lines that say themselves that they are warm-ups. */
@@ -72,7 +72,7 @@ const MOST = { reps: 200, seconds: 3600, sets: 20, kilograms: 1000 } as const;
  */
 export function readOwnTable(text: string, telling: Telling): OwnTable {
   const separator = separatorOf(text);
-  const table = readCsvText(text, separator);
+  const table = readCsvText(text, { delimiter: separator, relaxed: true });
   const columns = tellColumns(table, telling.columns);
   const cellOf = (row: readonly string[], meaning: Meaning): string =>
     (row[columns.places.get(meaning) ?? -1] ?? '').trim();
@@ -85,7 +85,7 @@ export function readOwnTable(text: string, telling: Telling): OwnTable {
   const sets: OwnSet[] = [];
   const weighIns: OwnWeighIn[] = [];
   const unplaced: Unplaced[] = [];
-  const lifts = new Map<string, { lift: Lift | null; count: number }>();
+  const lifts = new Map<string, { meant: readonly Lift[]; count: number }>();
   const warmUpHeading = columns.names[columns.places.get('warm-up') ?? -1] ?? '';
   let warmUps = 0;
   for (const [at, row] of columns.rows.entries()) {
@@ -104,7 +104,7 @@ export function readOwnTable(text: string, telling: Telling): OwnTable {
     }
     const name = cellOf(row, 'lift');
     if (name === '') continue;
-    const known = lifts.get(name) ?? { lift: telling.liftOf(name), count: 0 };
+    const known = lifts.get(name) ?? { meant: telling.liftsOf(name), count: 0 };
     const added = typeof placed === 'string' ? 0 : placed.sets.length;
     lifts.set(name, { ...known, count: known.count + added });
   }
@@ -146,21 +146,35 @@ function placedRow(cell: (meaning: Meaning) => string, telling: Reading): Placed
   if (typeof weighIns === 'string') return weighIns;
   const name = cell('lift');
   if (name === '') return weighIns.length > 0 ? { sets: [], weighIns } : 'no lift';
-  const lift = telling.liftOf(name);
+  const [lift, another] = telling.liftsOf(name);
   if (!lift) return `"${name}" is no lift that is known`;
+  if (another) return `"${name}" may be one of several lifts`;
   // What is asked of a set and how hard it was, in one cell: 5 @ 8 are five reps at that exertion.
-  const [, told = cell('reps'), rated = ''] = /^(.*?)\s*@\s*([\d.,]+)$/.exec(cell('reps')) ?? [];
-  const counts = countsOf(told, cell('sets'), lift);
+  const [reps, ratedReps] = ratedIn(cell('reps'));
+  const counts = countsOf(reps, cell('sets'), lift);
   if (typeof counts === 'string') return counts;
-  const written = cell('load');
+  const [written, ratedLoad] = ratedIn(cell('load'));
+  const rated = ratedReps || ratedLoad;
   const isThousands = telling.hasThousands && /^\d{1,3}(,\d{3})+(\.\d+)?$/.test(written);
   const loadText = isThousands ? written.replaceAll(',', '') : written;
   const load = loadOf(loadText, unitOf(cell('unit'), telling), lift);
   if (typeof load === 'string') return load;
-  const isRated = telling.isRpe || cell('reserve') === '';
-  const reserve = isRated ? reserveOfRating(cell('reserve') || rated) : reserveOf(cell('reserve'));
+  const reserve = effortOf(cell('reserve'), rated, telling);
   if (typeof reserve === 'string') return reserve;
   return { sets: counts.map((count) => ({ date, lift, load, count, reserve })), weighIns };
+}
+
+const ratedIn = (cell: string): readonly [text: string, rating: string] => {
+  const [, text = cell, rating = ''] = /^(.*?)\s*@\s*(?:rpe\s*)?([\d.,]+)$/i.exec(cell) ?? [];
+  return [text, rating];
+};
+
+/** Reps in reserve by the column of effort, else by a rating beside the load or the reps. */
+function effortOf(text: string, rated: string, { isRpe }: Reading): number | null | string {
+  if (text === '') return reserveOfRating(rated);
+  const [, rating] = /^rpe\s*([\d.,]+)$/i.exec(text) ?? [];
+  if (rating) return reserveOfRating(rating);
+  return isRpe ? reserveOfRating(text) : reserveOf(text);
 }
 
 function weighInsOf(
@@ -198,21 +212,37 @@ function countsOf(reps: string, sets: string, lift: Lift): readonly number[] | s
   return reps === '' ? 'no reps' : `"${reps}" is no count of reps`;
 }
 
-/** Each time in the text as its seconds. */
+/** Each time in the text as its seconds: `1:30`, `1 min 30 s`, `1'30"`, `45"`. */
 const inSeconds = (text: string): string =>
   text
+    .replace(
+      /(\d+) ?(?:m|min|minutes?|minuten?|['’′])\.? ?(\d{1,2}) ?(?:s|secs?|seconds?|sek|sekunden|["”″])?(?![\d:])/gi,
+      (_, minutes, seconds) => `${60 * Number(minutes) + Number(seconds)}`,
+    )
+    .replace(/(\d) ?["”″]/g, '$1')
     .replace(/\b(\d{1,2}):(\d{2})\b/g, (_, minutes, seconds) => `${60 * minutes + Number(seconds)}`)
     .replace(/(\d) ?(s|secs?|seconds?|sek|sekunden)\b\.?/gi, '$1')
     .replace(/(\d+) ?(min|minutes?|minuten?)\b\.?/gi, (_, minutes) => `${60 * minutes}`);
 
 const listIn = (text: string): readonly number[] =>
-  text === '' ? [] : text.split(/[\s/,;+-]+/).map(Number);
+  text === ''
+    ? []
+    : text
+        .replace(REPS_SAID, '')
+        .split(/[\s/,;+-]+/)
+        .map(Number);
 
-function loadOf(text: string, unit: Unit, { loading, name }: Lift): Mass | string {
+/** That reps are meant, as many as went or not. */
+const REPS_SAID = /^(amrap|max)\b\s*|\s*\b(reps?|wdh|wiederholungen)\.?$/gi;
+
+function loadOf(text: string, unit: Unit, { loading, hands, name }: Lift): Mass | string {
   const isBody = loading === 'bodyweight';
   if (isBody && /^(bw|body ?weight|-|)$/i.test(text)) return NO_MASS;
-  // Body weight lifts are told with it, too: BW+10.
-  const added = isBody ? text.replace(/^(bw|body ?weight)\s*([+-])\s*/i, '$2') : text;
+  // Body weight lifts are told with it, too: BW+10; and dumbbells as a pair: 2 x 20.
+  const isPair = loading === 'dumbbell' && hands === 2;
+  const added = isBody
+    ? text.replace(/^(bw|body ?weight)\s*([+-])\s*/i, '$2')
+    : text.replace(isPair ? /^2\s*[x×]\s*/i : '', '');
   const quantity = readQuantity(added, unit);
   if (!quantity) return text === '' ? `no load for ${name}` : `"${text}" is no load`;
   const load = massOf(quantity);
@@ -229,9 +259,10 @@ function reserveOfRating(text: string): number | null | string {
   return reserveOfRpe(Math.round(rating * 2) / 2)?.[0] ?? null;
 }
 
-/** Of 8+ or a guess in words nothing is kept. */
-function reserveOf(text: string): number | null | string {
-  if (text === '') return null;
-  const reserve = Math.floor(Number(text.replace(',', '.')));
+/** Of 1-2 or 2+ the low end; a set to failure left none. */
+function reserveOf(text: string): number | string {
+  if (/^(to )?fail(ed|ure)?$/i.test(text)) return 0;
+  const [low = ''] = text.split(/\s*(?:[-–/]\s*\d+|\+)$/);
+  const reserve = low === '' ? Number.NaN : Math.floor(Number(low.replace(',', '.')));
   return reserve >= 0 && reserve <= 10 ? reserve : `"${text}" is no count of reps in reserve`;
 }
