@@ -38,7 +38,7 @@ const WORD_DAY = /^([a-z]+)\.? (\d{1,2})(?:st|nd|rd|th)?,? (\d{4})$/i;
 const TIME = /,? \d{1,2}:\d{2}(:\d{2})?( ?[ap]m)?$/i;
 
 const bare = (cell: string): string =>
-  cell.trim().normalize('NFD').replace(/\p{M}/gu, '').replace(TIME, '').replace(WEEKDAY, '');
+  cell.trim().normalize('NFD').replace(/\p{M}/gu, '').replace(TIME, '');
 
 /**
  * The day that a cell of a table means: 2025-12-31, 20251231, 31.12.2025, 31.12.25, 31 Dec 2025,
