@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { prescribe } from '../../src/progression/prescribe.ts';
 import { prescribeExercise } from '../../src/progression/prescribe-exercise.ts';
 import { aGear } from './a-gear.ts';
 import { aPast, aResult, TODAY } from './a-past.ts';
@@ -55,6 +56,27 @@ describe('a set missed twice running', () => {
       { kg: 100, reps: [4, 4], daysAgo: 3, why: ['hold-missed', 'one-set-fewer'] },
     ]);
     expect(next).toMatchObject({ move: 'ease', kg: 95 });
+  });
+
+  it('counts a set that another lift of the same day drops towards that floor', () => {
+    const other = straight({ lift: aLift({ key: 'other-row' }) });
+    const squat = straight({ lift: aLift({ key: 'squat', trains: { quads: 1 } }) });
+    // Six sets every five days of training, four days a week: 4.8 a week, 4 without one set, 3.2 without two.
+    const days = [aDay('A', row, other), ...['B', 'C', 'D', 'E'].map((name) => aDay(name, squat))];
+    const program = aProgram([row, other], { days, daysPerWeek: 4 });
+    const setsAsked = (first: typeof missedTwice) => {
+      const results = [
+        ...first.map((session) => aResult(row, session)),
+        ...missedTwice.map((session) => aResult(other, session)),
+      ].sort((a, b) => a.start - b.start);
+      const { exercises } = prescribe(program, days[0]!, aPast(results), {
+        today: TODAY,
+        gear: aGear(),
+      });
+      return exercises.map((each) => tellOf(each).aims.length);
+    };
+    expect(setsAsked(missedTwice)).toEqual([2, 3]);
+    expect(setsAsked(missedTwice.map((each) => ({ ...each, reps: [6, 6, 6] })))).toEqual([3, 2]);
   });
 
   it('never leaves fewer than two sets', () => {

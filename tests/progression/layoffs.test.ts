@@ -44,6 +44,7 @@ describe('a lift that was left alone', () => {
   it('keeps one more in reserve from four weeks on', () => {
     expect(away(28).prescribed.reserve).toEqual([1, 2]);
     expect(away(29).prescribed.reserve).toEqual([2, 3]);
+    expect(away(181).prescribed.reserve).toEqual([2, 3]);
   });
 
   it('keeps its load, two reps fewer, where the next lighter one is a long way down', () => {
