@@ -179,6 +179,6 @@ function zoneOf(start: number, row: CsvRecord): number {
   const date = row.date('date');
   const midnight = Date.UTC(date.year, date.month - 1, date.day);
   if (start < midnight) return Math.ceil((midnight - start) / 60_000);
-  const last = midnight + 86_400_000 - 60_000;
+  const last = midnight + 86_400_000 - 1;
   return start > last ? -Math.ceil((start - last) / 60_000) : 0;
 }

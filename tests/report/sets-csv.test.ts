@@ -173,15 +173,30 @@ describe('the import of sets', () => {
     expect(again.known).toBe(1);
   });
 
-  it('keeps the local date of a session far from Greenwich', () => {
-    const late = results.slice(0, 1).map((result) => ({
-      ...result,
-      // 20 November, 07:30 in Auckland (UTC+13) is still the 19th in Greenwich.
-      start: Date.UTC(2026, 10, 19, 18, 30),
-    }));
-    const [session] = importCsv(setsCsv(pastOf(late), 'kg'), none).sessions;
-    const local = new Date((session?.start ?? 0) + (session?.zone ?? 0) * 60_000);
-    expect(local.toISOString().slice(0, 10)).toBe('2026-11-20');
+  it('keeps the local date of a session, by the smallest shift from Greenwich that does', () => {
+    const [made] = results;
+    const midnight = Date.UTC(2026, 10, 20);
+    const zoneAt = (start: number): number => {
+      const [session] = importCsv(setsCsv(pastOf([{ ...made!, start }]), 'kg'), none).sessions;
+      return session!.zone;
+    };
+    const dateAt = (start: number, zone: number): string =>
+      new Date(start + zone * 60_000).toISOString().slice(0, 10);
+    const start = fc.integer({ min: midnight - 14 * 3_600_000, max: midnight + 38 * 3_600_000 });
+    fc.assert(
+      fc.property(start, (at) => {
+        const zone = zoneAt(at);
+        expect(dateAt(at, zone)).toBe('2026-11-20');
+        if (zone !== 0) expect(dateAt(at, zone - Math.sign(zone))).not.toBe('2026-11-20');
+      }),
+      { numRuns: 100 },
+    );
+    // 07:30 in Auckland is still the 19th in Greenwich; the day's first and last instants are of the day.
+    const minute = 60_000;
+    const day = 24 * 60 * minute;
+    expect(
+      [-330 * minute, -1, 0, day - 1, day, day + minute].map((ms) => zoneAt(midnight + ms)),
+    ).toEqual([330, 1, 0, 0, -1, -2]);
   });
 
   it.each([
