@@ -1,5 +1,12 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -22,6 +29,17 @@ test('a draft is written among the programs, explained, and passes the check', a
   expect(readFileSync(plan(), 'utf8')).toMatch(/^# yaml-language-server: \$schema=\.\/program/);
   expect(existsSync(join(home.data, 'programs', 'program.schema.json'))).toBe(true);
   expect((await home.run('check', plan(), '--strict')).status).toBe(0);
+});
+
+test.skipIf(process.platform === 'win32')('nobody else may look into what is kept', async () => {
+  await home.run('draft', '--days', '3');
+  await home.run('weigh', '80');
+  await home.run('settings', 'bell', 'no');
+  const folders = readdirSync(home.folder, { recursive: true, encoding: 'utf8' })
+    .map((name) => join(home.folder, name))
+    .filter((path) => statSync(path).isDirectory() && !path.endsWith('/config'));
+  expect(folders.filter((path) => (statSync(path).mode & 0o777) !== 0o700)).toEqual([]);
+  expect(folders.length).toBeGreaterThan(4);
 });
 
 test('a file that is there stays, but for --replace', async () => {

@@ -185,6 +185,14 @@ describe('the judgement of the rate', () => {
     const late = fall(1.8).filter(({ date }) => CUT.until(date).total('days') >= 21);
     const { now, weekAgo, lies } = judgeRate(asked(late, 32), band);
     expect([now.kind, weekAgo.kind, lies]).toEqual(['known', 'unknown', 'not-yet']);
+    // Nor where they were stepped on no more since the review before.
+    const until = fall(1.8).filter(({ date }) => CUT.until(date).total('days') <= 24);
+    const since = judgeRate(asked(until, 40), band);
+    expect([since.now.kind, since.weekAgo.kind, since.lies]).toEqual([
+      'unknown',
+      'known',
+      'not-yet',
+    ]);
   });
 
   it('waits for two weekly reviews running', () => {
