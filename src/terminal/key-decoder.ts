@@ -129,7 +129,7 @@ const patience = (text: string): number =>
 
 /** What an unfinished sequence is when its end never came. */
 function givenUp(text: string): Step {
-  if (text === ESCAPE) return { length: 1, key: named('esc') };
+  if (text === ESCAPE) return { length: text.length, key: named('esc') };
   if (text.startsWith(PASTE_START)) return pasted(text, text.length, text.length);
   return noise(text);
 }
@@ -161,17 +161,15 @@ function nextKey(text: string): Step | 'unfinished' {
 const noise = (text: string): Step => ({ length: text.length, key: null });
 
 function plainKey(text: string): Step {
-  const length = characterLength(text, 0);
-  const character = text.slice(0, length);
+  const [character = ''] = text;
+  const { length } = character;
   const name = CONTROLS[character];
   if (name) return { length, key: named(name) };
-  const code = text.charCodeAt(0);
-  if (code < 32 || (code >= 128 && code < 160)) return { length, key: null };
-  return { length, key: { kind: 'text', text: character } };
+  return { length, key: TYPES_NOTHING.test(character) ? null : { kind: 'text', text: character } };
 }
 
-const characterLength = (text: string, at: number): number =>
-  (text.codePointAt(at) ?? 0) > 0xffff ? 2 : 1;
+/** C0 and C1 controls (ECMA-48). */
+const TYPES_NOTHING = /[\u0000-\u001f\u0080-\u009f]/;
 
 function paste(text: string): Step | 'unfinished' {
   const end = text.indexOf(PASTE_END);

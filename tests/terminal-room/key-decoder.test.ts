@@ -49,7 +49,9 @@ describe('keys', () => {
     ['\u001b[2~\u001b[9~\u001b[G', []],
     // C0 and C1 controls type nothing (ECMA-48); what comes after them does.
     ['\u0000\u001f\u0080\u0085\u009f', []],
-    ['\u00a0~', ['\u00a0', '~']],
+    ['\u00a0~!', ['\u00a0', '~', '!']],
+    // What no sequence begins with begins none: what comes after it is typed.
+    ['\u001b[éq', ['é', 'q']],
     ['\u0003\u001a', ['ctrl-c', 'ctrl-z']],
     [' 5\r', ['space', '5', 'enter']],
     ['né😀', ['n', 'é', '😀']],
