@@ -199,11 +199,14 @@ function csiKey(parameters: string, final: string): Key | null {
 /** Behind it come halves of pairs, which are no letters, and from 0xe000 on the keys that type nothing. */
 const LAST_LETTER = 0xd7ff;
 
+/** Shift and both locks: with any other, a letter is not typed. */
+const WITH_A_LETTER = 0b1100_0001;
+
 /** @param text code points that the key types, where the terminal tells them: the keyboard's layout is its own */
 function kittyKey(code: string, modifiers: number, text: string): Key | null {
   const bits = modifiers - 1;
   if (bits & 4) return named(code === '99' ? 'ctrl-c' : code === '122' ? 'ctrl-z' : undefined);
-  if (bits & ~(1 | 64 | 128)) return null;
+  if (bits & ~WITH_A_LETTER) return null;
   if (code === '9' && bits & 1) return named('shift-tab');
   if (CODES[code]) return named(CODES[code]);
   const point = Number(text.split(':')[0] || code);

@@ -107,6 +107,16 @@ describe('keys', () => {
     ['control-z', '\u001b[122;5u', ['ctrl-z']],
   ])('kitty: %s', (_, bytes, wanted) => expect(words(bytes)).toEqual(wanted));
 
+  it('kitty: a key that is held is told from one that is pressed again', () => {
+    const kinds = keysOf('\u001b[113;1:1u', '\u001b[113;1:2u', '\u001b[1;1:2A', '\u001b[1;1:1A');
+    expect(kinds).toEqual([
+      { kind: 'text', text: 'q' },
+      { kind: 'text', text: 'q', repeat: true },
+      { kind: 'named', name: 'up', repeat: true },
+      { kind: 'named', name: 'up' },
+    ]);
+  });
+
   it('a reply that never ends is waited for up to 4096 characters; then keys are keys again', () => {
     const reply = (length: number) => '\u001b]'.padEnd(length, 'x');
     expect(decodeKeys(reply(4096), null, 0)).toMatchObject({ keys: [], pending: { since: 0 } });

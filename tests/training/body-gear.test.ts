@@ -48,3 +48,14 @@ test('one band is put on as bands are, a belt as plates', () => {
   expect(on(7.5)?.on).toBe('belt');
   expect(on(0)?.on).not.toBe('bands');
 });
+
+test('a bar gives its plates up for the belt only where there are not enough for both', () => {
+  const few = someGear({ belt: true, plates: plates(4, kg(2.5)) });
+  const need = (loading: 'barbell' | 'bodyweight') =>
+    ({ loading, hands: 2, bar: null, step: null }) as const;
+  // Two of the four plates are on the bar.
+  const bar = setUp(need('barbell'), kilograms(25), few, NOTHING_LOADED);
+  const belt = (load: number) =>
+    setUp(need('bodyweight'), kilograms(load), few, bar!.after)?.strip.length;
+  expect([2.5, 5, 7.5, 10].map(belt)).toEqual([0, 0, 1, 1]);
+});
