@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
-import type { DatedMass } from '../cut/daily-mass.ts';
 import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
+import type { DatedMass } from '../journal/daily-mass.ts';
 import type { Lifter } from '../lifter/open-lifter.ts';
 import { type Mass, massText } from '../training/mass.ts';
 

@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
+import type { DatedMass } from '../journal/daily-mass.ts';
 import type { Exercise, Program } from '../program/program.ts';
 import { boutsOf } from '../progression/bout.ts';
 import { lighterWeekOf } from '../progression/lighter-week.ts';
@@ -8,7 +9,6 @@ import { trackOf } from '../progression/track.ts';
 import { aimInForce, type Pause, pauseBefore, pauseOn } from './aim-in-force.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { cutStart, daysBetween } from './cut-start.ts';
-import type { DatedMass } from './daily-mass.ts';
 import { type Kept, keptByLift, keptTogether, type LiftKept } from './kept.ts';
 import { type CutPlan, planOf } from './plan.ts';
 import { type JudgedRate, judgeRate, type RateOfLoss, rateQuestion } from './rate-of-loss.ts';

@@ -1,5 +1,6 @@
 import { deviation, mean, sum } from 'd3-array';
 import { Temporal } from 'temporal-polyfill';
+import { type DatedMass, dailyMasses } from '../journal/daily-mass.ts';
 import { TREND_DAYS } from '../journal/history.ts';
 import type { Program } from '../program/program.ts';
 import type { Past } from '../progression/past.ts';
@@ -10,7 +11,6 @@ import { judgedReadings } from '../training/mass-trend.ts';
 import { pauseBefore, pauseOn } from './aim-in-force.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { daysBetween } from './cut-start.ts';
-import { type DatedMass, dailyMasses } from './daily-mass.ts';
 
 /** How fast body weight falls, with how well that is known. */
 export type RateOfLoss =
@@ -148,9 +148,7 @@ function believed(weighIns: readonly DatedMass[], today: Temporal.PlainDate) {
       return ago >= 0 && ago < TREND_DAYS;
     }),
   );
-  const judged = judgedReadings(
-    days.map(({ date, mass }) => ({ day: dayNumber(date), value: mass })),
-  );
+  const judged = judgedReadings(days.map(({ day, mass }) => ({ day, value: mass })));
   return days.map((reading, at) => ({ ...reading, trust: judged[at]?.trust ?? 1 }));
 }
 

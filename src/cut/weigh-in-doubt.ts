@@ -1,4 +1,5 @@
 import type { Temporal } from 'temporal-polyfill';
+import type { DatedMass } from '../journal/daily-mass.ts';
 import type { Problem } from '../text/problem.ts';
 import {
   kilograms,
@@ -9,7 +10,6 @@ import {
   type Unit,
 } from '../training/mass.ts';
 import { daysBetween } from './cut-start.ts';
-import type { DatedMass } from './daily-mass.ts';
 
 /** A reading that looks like a slip of the finger. The lifter is asked, never refused. */
 export interface WeighInDoubt {

@@ -8,14 +8,13 @@ import type { Gear } from '../training/gear.ts';
 import type { Length } from '../training/length.ts';
 import { type Mass, micrograms } from '../training/mass.ts';
 import { massTrend } from '../training/mass-trend.ts';
+import { type DatedMass, dailyMasses } from './daily-mass.ts';
 import type { Damage } from './lines.ts';
 import type { JournalEvent } from './records.ts';
 
-export interface WeighIn {
+export interface WeighIn extends DatedMass {
   /** Id of its event. */
   readonly id: string;
-  readonly date: Temporal.PlainDate;
-  readonly mass: Mass;
   /** When it was recorded, in epoch milliseconds. */
   readonly at: number;
 }
@@ -90,7 +89,7 @@ export const TREND_DAYS = 120;
  * where the last is longer ago than {@link TREND_DAYS}.
  */
 export function bodyMassOn(
-  weighIns: readonly Pick<WeighIn, 'date' | 'mass'>[],
+  weighIns: readonly DatedMass[],
 ): (date: Temporal.PlainDate) => Mass | null {
   const known = new Map<number, Mass | null>();
   return (date) => {
@@ -99,22 +98,12 @@ export function bodyMassOn(
     if (before !== undefined) return before;
     // Each day looks at its own readings alone, however many years there are.
     const [from, to] = [byDay.right(weighIns, today - TREND_DAYS), byDay.right(weighIns, today)];
-    const level = massTrend(dailyReadings(weighIns.slice(from, to))).at(-1);
+    const daily = dailyMasses(weighIns.slice(from, to));
+    const level = massTrend(daily.map(({ day, mass }) => ({ day, value: mass }))).at(-1);
     const found = level === undefined ? null : micrograms(Math.round(level));
     known.set(today, found);
     return found;
   };
 }
 
-const byDay = bisector(({ date }: Pick<WeighIn, 'date'>) => dayNumber(date));
-
-/** The mean of each day. */
-function dailyReadings(weighIns: readonly Pick<WeighIn, 'date' | 'mass'>[]) {
-  const days = new Map<number, { sum: number; count: number }>();
-  for (const { date, mass } of weighIns) {
-    const day = dayNumber(date);
-    const { sum, count } = days.get(day) ?? { sum: 0, count: 0 };
-    days.set(day, { sum: sum + mass, count: count + 1 });
-  }
-  return [...days].map(([day, { sum, count }]) => ({ day, value: sum / count }));
-}
+const byDay = bisector(({ date }: Pick<DatedMass, 'date'>) => dayNumber(date));

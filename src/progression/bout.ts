@@ -95,7 +95,20 @@ const byLift = ofTheSame((results: Past['results']) =>
  * Results of a track, oldest first, those without a set too. Those of a table of the lifter's own
  * are among them where they fit it, whatever program there was when they came in.
  */
-export function resultsOfTrack({ results }: Pick<Past, 'results'>, track: string) {
+export function resultsOfTrack(
+  { results }: Pick<Past, 'results'>,
+  track: string,
+): readonly Result[] {
+  const known = asked(results);
+  const found = known.get(track) ?? withTables(results, track);
+  known.set(track, found);
+  return found;
+}
+
+/** What was asked for already, by track. */
+const asked = ofTheSame((_: Past['results']) => new Map<string, readonly Result[]>());
+
+function withTables(results: Past['results'], track: string): readonly Result[] {
   const own = byTrack(results).get(track) ?? [];
   const of = rangeOfTrack(track);
   const told = of ? (tablesByLift(results).get(of.lift) ?? []) : [];

@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
-import type { DatedMass } from '../cut/daily-mass.ts';
 import { weekLack } from '../cut/week-lack.ts';
+import type { DatedMass } from '../journal/daily-mass.ts';
 import type { Program } from '../program/program.ts';
 import { dueDay } from '../progression/due-day.ts';
 import { LIGHTER_WEEK } from '../progression/lighter-week.ts';

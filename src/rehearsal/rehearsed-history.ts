@@ -1,5 +1,5 @@
 import type { Temporal } from 'temporal-polyfill';
-import type { DatedMass } from '../cut/daily-mass.ts';
+import type { DatedMass } from '../journal/daily-mass.ts';
 import type { Program } from '../program/program.ts';
 import type { Decision } from '../progression/past.ts';
 import type { SessionEvent } from '../session/events.ts';

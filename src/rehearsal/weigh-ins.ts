@@ -1,5 +1,5 @@
 import type { Temporal } from 'temporal-polyfill';
-import type { DatedMass } from '../cut/daily-mass.ts';
+import type { DatedMass } from '../journal/daily-mass.ts';
 import type { Past } from '../progression/past.ts';
 import { type Mass, micrograms } from '../training/mass.ts';
 import { massTrend } from '../training/mass-trend.ts';

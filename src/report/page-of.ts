@@ -1,11 +1,11 @@
 import type { Temporal } from 'temporal-polyfill';
 import { CUT_LIMITS } from '../cut/cut-limits.ts';
-import { dailyMasses } from '../cut/daily-mass.ts';
 import { keptOverTime } from '../cut/kept-over-time.ts';
 import { weightBand } from '../cut/plan.ts';
 import type { Review } from '../cut/review.ts';
 import { muscleWords } from '../cut/verdict-words.ts';
 import { mondayOf } from '../cut/work-done.ts';
+import { dailyMasses } from '../journal/daily-mass.ts';
 import type { History } from '../journal/history.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { strengthOver } from '../progression/lift-strength.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { linearRegression } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import type { DatedMass } from '../../src/cut/daily-mass.ts';
 import { judgeRate, type RateQuestion, rateOfLoss } from '../../src/cut/rate-of-loss.ts';
+import type { DatedMass } from '../../src/journal/daily-mass.ts';
 import { seededRandom } from '../../src/rehearsal/seeded-random.ts';
 import { kilograms, type Mass } from '../../src/training/mass.ts';
 import { massTrend } from '../../src/training/mass-trend.ts';
