@@ -6,6 +6,7 @@ import {
   missingText,
   muscleWords,
   notDoneText,
+  rateWords,
   reachedText,
   stayText,
 } from './verdict-words.ts';
@@ -166,14 +167,21 @@ const RULES = [
     'ours',
     OURS,
     (f) =>
-      `Not a cut so far: body weight rises by ${one(-f.number('rate'))} % a week (± ${rateErrorText(f.number('error'))})${gainedText(f)}. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
+      `Not a cut so far: ${rateWords(f)}${gainedText(f)}. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
+  ),
+  rule(
+    'rate-so-far',
+    'ours',
+    `${BAND}; one review judges no rate: ours`,
+    (f) =>
+      `It is early to judge: ${rateWords(f)} so far, where a loss of ${f.number('low')}–${f.number('high')} % is planned. ${f.number('rate') > f.number('high') ? 'If the next review says the same, slow down.' : 'The next review says more; training holds as it is.'}`,
   ),
   rule(
     'weight-stands-still',
     'ours',
     CYCLE,
     (f) =>
-      `Weight hardly falls: ${one(f.number('rate'))} % a week (± ${rateErrorText(f.number('error'))}), where ${f.number('low')}–${f.number('high')} % is planned. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
+      `Weight all but stands still: ${rateWords(f)}, where a loss of ${f.number('low')}–${f.number('high')} % is planned. Is a cut meant? Yes keeps the plan; no trains as maintenance.`,
   ),
   rule(
     'hardly-trained',
@@ -189,7 +197,7 @@ const RULES = [
     'printed',
     BAND,
     (f) =>
-      `Slower than planned: ${one(f.number('rate'))} % a week (± ${rateErrorText(f.number('error'))}), where ${f.number('low')}–${f.number('high')} % is the plan. Training holds as it is.`,
+      `Slower than planned: ${rateWords(f)}, where a loss of ${f.number('low')}–${f.number('high')} % is planned. Training holds as it is.`,
   ),
   rule(
     'over-range',

@@ -17,16 +17,19 @@ const MOST_SETS = 5;
 const bandOf = ({ program }: Evidence) => CHECK_LIMITS.weeklySets[program.aim];
 
 /**
- * One set more for one muscle, the one with the least work first: the program plans, and it had,
+ * One set more for one muscle, the one with the least work first, where strength as a whole is not
+ * surely less than at the start: the program plans, and it had,
  * fewer than the band, and nothing that trains it slips; or nothing slips at all, weight does not
  * fall faster than 1 % a week, and no lift that trains it directly gained a rep or load in four
  * weeks. Only of full weeks in which all that was planned for it was done.
  */
 export function judgeMore(evidence: Evidence): ReviewFinding[] {
-  const { exercises, work, lighterWeek, pause, program, past } = evidence;
+  const { exercises, work, lighterWeek, pause, program, past, kept } = evidence;
   // Low volume from missed sessions is not mended by longer ones; a lighter week is not judged.
   if (lighterWeek || pause || work.lighter || work.fullOn !== null) return [];
   if (work.sessions < work.planned || isMoreLately(evidence)) return [];
+  // What is lost already is not won back by more work while losing weight.
+  if (kept !== null && kept.high < 1) return [];
   const dropped = tracksWithDrop(program, past);
   const short = new Set(musclesShort(evidence).map(({ muscle }) => muscle));
   for (const muscle of directOf(evidence)) {

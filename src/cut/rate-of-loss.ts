@@ -31,8 +31,9 @@ export type RateOfLoss =
       readonly kind: 'unknown';
       /** Days with a reading that still count. */
       readonly weighIns: number;
+      /** Days with a reading that are still to come until {@link earliest}. */
       readonly weighInsMissing: number;
-      /** The first day on which a rate can be known with readings enough. */
+      /** The first day on which the rate is known to who weighs in daily from now on. */
       readonly earliest: Temporal.PlainDate;
     };
 
@@ -107,7 +108,7 @@ function acrossCycle({ weighIns, today, cutFrom, bodyMassOn }: RateQuestion): Ra
 }
 
 function slopeOfWindow(question: RateQuestion): RateOfLoss {
-  const { today, cutFrom, bodyMassOn } = question;
+  const { today, bodyMassOn } = question;
   const first = windowStart(question);
   const readings = believed(question.weighIns, today).filter(
     ({ date }) => Temporal.PlainDate.compare(date, first) >= 0,
@@ -117,13 +118,7 @@ function slopeOfWindow(question: RateQuestion): RateOfLoss {
   const trend = bodyMassOn(today);
   const enough = readings.length >= CUT_LIMITS.fewestWeighIns && days >= CUT_LIMITS.fewestDays;
   if (!from || !to || !enough || trend === null) {
-    const counted = from ?? (cutFrom ? later(today, first) : today);
-    return {
-      kind: 'unknown',
-      weighIns: readings.length,
-      weighInsMissing: Math.max(0, CUT_LIMITS.fewestWeighIns - readings.length),
-      earliest: later(today, counted.add({ days: CUT_LIMITS.fewestDays - 1 })),
-    };
+    return { kind: 'unknown', weighIns: readings.length, ...whenKnown(question, readings) };
   }
   const line = leastSquares(
     readings.map(({ date, mass, trust }) => [daysBetween(from, date), mass, trust]),
@@ -138,6 +133,26 @@ function slopeOfWindow(question: RateQuestion): RateOfLoss {
     from,
     to,
   };
+}
+
+/**
+ * The first day on which the rate is known to who weighs in daily from now on, and on how many days that
+ * is: by then readings of now may be too old to count.
+ */
+function whenKnown(question: RateQuestion, readings: readonly Pick<DatedMass, 'date'>[]) {
+  const { today } = question;
+  const weighedToday = readings.at(-1)?.date.equals(today) === true;
+  const next = weighedToday ? today.add({ days: 1 }) : today;
+  for (let on = today; ; on = on.add({ days: 1 })) {
+    const first = windowStart({ ...question, today: on });
+    const counted = readings.filter(({ date }) => daysBetween(first, date) >= 0);
+    const daily = later(next, first);
+    const weighIns = counted.length + Math.max(0, daysBetween(daily, on) + 1);
+    const days = daysBetween(counted[0]?.date ?? daily, on) + 1;
+    if (weighIns < CUT_LIMITS.fewestWeighIns || days < CUT_LIMITS.fewestDays) continue;
+    const weighInsMissing = Math.max(0, CUT_LIMITS.fewestWeighIns - counted.length);
+    return { weighInsMissing, earliest: on };
+  }
 }
 
 /** One reading a day until a day, each with how far the trend of that day believes it. */

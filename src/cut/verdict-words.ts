@@ -1,5 +1,6 @@
 import type { Told } from '../progression/rules/facts.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
+import { rateErrorText } from './rate-of-loss.ts';
 
 /** What is missing before a week can be judged. */
 export function missingText(f: Told): string {
@@ -24,10 +25,21 @@ export function missingText(f: Told): string {
 export function stayText(f: Told): string {
   const seen: string[] = [];
   if (f.has('kept')) seen.push(`${f.percent('kept')} of your strength kept`);
-  if (f.has('rate')) seen.push(`${f.number('rate').toFixed(1)} % of body weight a week`);
+  if (f.has('rate')) seen.push(courseText(f.number('rate')));
   seen.push(`${f.number('done')} of ${f.number('planned')} sessions in two weeks`);
   return `${f.has('answered') ? 'Nothing new' : 'Go on as you are'}: ${seen.join(', ')}.`;
 }
+
+/** `body weight falls by 0.7 % a week`; steady where it moves by less than is shown. */
+function courseText(percentAWeek: number): string {
+  const by = Math.abs(percentAWeek).toFixed(1);
+  if (by === '0.0') return 'body weight is steady';
+  return `body weight ${percentAWeek > 0 ? 'falls' : 'rises'} by ${by} % a week`;
+}
+
+/** {@link courseText} of a finding about the rate, with its error. */
+export const rateWords = (f: Told): string =>
+  `${courseText(f.number('rate'))} (± ${rateErrorText(f.number('error'))})`;
 
 /** `; 2.1 kg more than at the start, in 8 weeks`; empty where the start is not known. */
 export function gainedText(f: Told): string {

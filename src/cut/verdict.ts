@@ -12,6 +12,7 @@ import {
   judgeFarTooFast,
   judgeNoCut,
   judgePause,
+  judgeRateSoFar,
   judgeSlow,
   judgeTooFast,
 } from './judge-weight.ts';
@@ -49,6 +50,7 @@ const TABLE: readonly Row[] = [
   { judge: judgeHardlyTrained },
   { judge: judgeNoCut, refused: 'below' },
   { judge: judgeLighterInForce },
+  { judge: judgeRateSoFar },
   { judge: judgeMore, refused: 'gone', alone: true },
   { judge: judgeSlow, alone: true },
 ];

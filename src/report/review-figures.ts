@@ -32,16 +32,20 @@ export function reviewFigures(review: Review, unit: Unit): Figure[] {
   if (body) {
     const { now, atStart } = body;
     const change = atStart === null ? null : minus(atStart, now);
-    const about =
-      change === null
-        ? 'trend'
-        : `trend; ${massText(Math.abs(change) as typeof change, unit, 1)} ${change < 0 ? 'gained' : 'lost'}`;
+    const about = change === null ? 'trend' : `trend; ${changeWords(change, unit)}`;
     figures.push({ name: 'Body weight', value: massText(now, unit, 1), about });
   }
   if (review.waist) figures.push(waistFigure(review.waist, tapeOf(unit)));
   if (evidence.rate) figures.push(rateFigure(evidence.rate.now));
   if (evidence.plan) figures.push(...goalFigures(evidence.plan, unit));
   return [...figures, sessionsFigure(weeks)];
+}
+
+/** `5.6 kg lost` */
+function changeWords(lost: Mass, unit: Unit): string {
+  const by = Math.abs(lost) as Mass;
+  if (massNumber(by, unit, 1) === '0') return 'as at the start';
+  return `${massText(by, unit, 1)} ${lost < 0 ? 'gained' : 'lost'}`;
 }
 
 /** `Waist  86 cm  3.5 cm less than on 7 Nov`. */

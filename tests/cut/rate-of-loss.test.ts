@@ -143,7 +143,30 @@ describe('the rate of loss', () => {
       kind: 'unknown',
       weighIns: 0,
       weighInsMissing: 7,
+      earliest: CUT.add({ days: 33 }),
     });
+  });
+
+  it('says the day on which it is known to who weighs in daily from now on', () => {
+    const daily = readings(80, (at) => 85 - 0.08 * at);
+    const seldom = [1, 2, 3, 4, 6, 9].map((each) => daily.filter((_, at) => at % each === 0));
+    for (const readingsSoFar of [...seldom, []]) {
+      for (let onDay = 8; onDay < 45; onDay += 1) {
+        const now = rateOfLoss(asked(readingsSoFar, onDay));
+        if (now.kind === 'known') continue;
+        const until = CUT.until(now.earliest, { largestUnit: 'days' }).days;
+        const before = readingsSoFar.filter(({ date }) => CUT.until(date).days <= onDay);
+        const since = daily.slice(onDay, until + 1);
+        const keptUp = [
+          ...before,
+          ...since.filter(({ date }) => before.every((each) => !each.date.equals(date))),
+        ];
+        expect(rateOfLoss(asked(keptUp, until)).kind).toBe('known');
+        if (until > onDay) expect(rateOfLoss(asked(keptUp, until - 1)).kind).toBe('unknown');
+        const toCome = keptUp.length - before.length;
+        expect(now.weighInsMissing).toBeLessThanOrEqual(toCome);
+      }
+    }
   });
 
   it('looks at four weeks where body weight follows a monthly cycle', () => {

@@ -102,7 +102,7 @@ describe('the verdict of the week', () => {
     const { headline, says, changes } = reviewed();
     expect(headline).toBe('stay-the-course');
     expect(says).toMatch(
-      /^Go on as you are: 10\d % of your strength kept, 0\.7 % of body weight a week, 6 of 6 sessions in two weeks\.$/,
+      /^Go on as you are: 10\d % of your strength kept, body weight falls by 0\.7 % a week, 6 of 6 sessions in two weeks\.$/,
     );
     expect(changes).toEqual([]);
   });
@@ -131,6 +131,23 @@ describe('the verdict of the week', () => {
     expect(early.says).toBe(
       'Not enough data yet: weigh in on 7 more days; the rate of loss shows from Wed 16 Sep 2026 on; two weeks of training are full on Sun 13 Sep 2026; strength kept takes 4 sessions of a lift that count (3 so far).',
     );
+  });
+
+  it('does not say go on of a rate far from the plan, before it is judged', () => {
+    const early = (percent: number) =>
+      reviewed({
+        days: trainingDays(3),
+        body: (at) => 85 * (1 - percent / 100) ** (at / 7),
+        asked: { today: CUT.add({ days: 20 }) },
+      });
+    expect(early(0.7).headline).toBe('stay-the-course');
+    expect(early(2.9).says).toBe(
+      'It is early to judge: body weight falls by 3.0 % a week (± 0.1) so far, where a loss of 0.5–1 % is planned. If the next review says the same, slow down.',
+    );
+    expect(early(-0.7).says).toBe(
+      'It is early to judge: body weight rises by 0.7 % a week (± 0.1) so far, where a loss of 0.5–1 % is planned. The next review says more; training holds as it is.',
+    );
+    expect(early(0).says).toContain('body weight is steady (± 0.1) so far');
   });
 
   it('is to lose slower above the band, and below it says only so', () => {
@@ -396,6 +413,20 @@ describe('the verdict of the week', () => {
     // One set more a week.
     const aWeekAgo = { ...told, date: TODAY.subtract({ days: 7 }) };
     expect(reviewed({ ...stalled, decisions: [aWeekAgo] }).headline).toBe('may-do-more-plateau');
+  });
+
+  it('adds no set where strength as a whole is surely less than at the start', () => {
+    const thin = [
+      { lift: LIFTS.squat, sets: 3 },
+      { lift: LIFTS.bench, sets: 1 },
+      { lift: LIFTS.row, sets: 3 },
+    ];
+    const evidence = evidenceOf(reviewed({ exercises: thin }).question);
+    const [found] = judgeMore(evidence);
+    expect(found?.reason.rule).toBe('may-do-more-under');
+    const kept = (high: number) => ({ share: high - 0.03, low: high - 0.06, high });
+    expect(judgeMore({ ...evidence, kept: kept(0.99) })).toEqual([]);
+    expect(judgeMore({ ...evidence, kept: kept(1) })).toEqual([found]);
   });
 
   it('never adds a set that takes a muscle over ten', () => {

@@ -11,8 +11,8 @@ describe('the review in text', () => {
     expect(lines.join('\n')).toMatchInlineSnapshot(`
       "Weekly review · Lean spring · Sun 18 Oct 2026
 
-      Go on as you are: 101 % of your strength kept, 0.7 % of body weight a week, 6 of
-      6 sessions in two weeks.
+      Go on as you are: 101 % of your strength kept, body weight falls by 0.7 % a
+      week, 6 of 6 sessions in two weeks.
 
       - Lats had more than 10 hard sets a week in the last two full weeks.
 
@@ -73,9 +73,9 @@ describe('the review in text', () => {
       18 Oct 2026
 
       Go on as you are: 101 % of your
-      strength kept, 0.7 % of body
-      weight a week, 6 of 6 sessions in
-      two weeks.
+      strength kept, body weight falls
+      by 0.7 % a week, 6 of 6 sessions
+      in two weeks.
 
       - Lats had more than 10 hard sets
         a week in the last two full
