@@ -4,7 +4,6 @@ import { type DatedMass, dailyMasses } from '../journal/daily-mass.ts';
 import { TREND_DAYS } from '../journal/history.ts';
 import type { Program } from '../program/program.ts';
 import type { Past } from '../progression/past.ts';
-import { dayNumber } from '../training/day-number.ts';
 import { leastSquares } from '../training/least-squares.ts';
 import type { Mass } from '../training/mass.ts';
 import { judgedReadings } from '../training/mass-trend.ts';
