@@ -256,6 +256,32 @@ describe('a monthly cycle', () => {
     return found;
   };
 
+  it('known from few weeks alone has the error of Student, wider than that of the normal', () => {
+    // 95 % points of one, two and three degrees of freedom in closed form, over the normal's.
+    const points = [Math.tan(0.45 * Math.PI), 0.9 * Math.sqrt(2 / 0.19), 2.3534];
+    const lost = [2, 3, 2.2, 2.7];
+    const wider = [2, 3, 4].map((weeks) => {
+      const days = Array.from({ length: 7 * weeks }, (_, ago) => ago);
+      const weighIns = [
+        ...days.map((ago) => ({ ago: ago + 28, kg: 90 })),
+        ...days.map((ago) => ({ ago, kg: 90 - lost[Math.floor(ago / 7)]! })),
+      ]
+        .sort((a, b) => b.ago - a.ago)
+        .map(({ ago, kg }) => ({ date: CUT.add({ days: 60 - ago }), mass: kilograms(kg) }));
+      const rate = rateOfLoss(
+        asked(weighIns, 60, { monthlyCycle: true, bodyMassOn: () => kilograms(90) }),
+      );
+      if (rate.kind === 'unknown') throw new Error('There are weeks enough.');
+      const known = lost.slice(0, weeks);
+      const mean = known.reduce((sum, each) => sum + each, 0) / weeks;
+      const squares = known.reduce((sum, each) => sum + (each - mean) ** 2, 0);
+      const error = Math.sqrt(squares / (weeks - 1) / weeks);
+      expect(rate.percentAWeek).toBeCloseTo((mean / 4 / 90) * 100, 6);
+      return rate.standardError / ((error / 4 / 90) * 100);
+    });
+    for (const [at, each] of wider.entries()) expect(each).toBeCloseTo(points[at]! / 1.645, 2);
+  });
+
   it('is not taken for a cut that is off its plan: 0 of 270 reviews', () => {
     expect([...verdicts(0.75, true).keys()]).toEqual(['within']);
     // Without the word about it some are.

@@ -119,6 +119,12 @@ test('things are added as the options write them, and the cursor goes there', ()
   expect([fingers.state.adding, fingers.gear.stacks.length]).toEqual([null, 1]);
 });
 
+test('what is typed in one piece is 200 letters at most, a number eight', () => {
+  const typed = 'x'.repeat(201);
+  expect(new Fingers().at('no stacks').keys(`a${typed}`).state.adding?.text).toHaveLength(200);
+  expect(new Fingers().at('plate 20 kg').keys('123456789').screen()).toContain('[12345678_]');
+});
+
 test('a thing is removed, and everything is undone step by step', () => {
   const before = defaultGear('kg');
   const fingers = new Fingers(before).at('bar').keys('d').at('plate 20 kg').keys('<right>');
