@@ -159,6 +159,18 @@ describe('a table of the lifter’s own', () => {
     expect(later).toContain(`2 sets of it were taken back: "holdfast amend ${taken} --restore"`);
   });
 
+  test('tells one set as one, and none not at all', async () => {
+    const path = table('date,lift,load,reps\n2026-01-02,Squats,100,5\n');
+    const told = async (...more: string[]) =>
+      (await home.run('import', path, ...more)).out.replace(/\s+/g, ' ');
+    expect(await told()).not.toMatch(/here already|taken back/);
+    const taken = /amend (\S+) --delete/.exec(await told('--take'))?.[1] ?? '';
+    expect(await told()).toMatch(/Nothing is new\. 1 set of it is here already\.(?! 0)/);
+    await home.run('amend', taken, '--delete');
+    expect(await told()).toContain('1 set of it was taken back: ');
+    expect(await told()).toContain('brings it back.');
+  });
+
   test('takes in what was done tomorrow, where it may be tomorrow already, and nothing later', async () => {
     const on = async (day: string) =>
       (await home.run('import', table(`date,lift,load,reps\n${day},Squats,100,5\n`))).out;

@@ -2,7 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { plannedSets } from '../../src/session/next-set.ts';
 import { resultsOf } from '../../src/session/results.ts';
 import { kilograms } from '../../src/training/mass.ts';
-import { cluster, counts, lift, type Play, play, prescription, straight } from './a-session.ts';
+import {
+  cluster,
+  counts,
+  lift,
+  type Play,
+  play,
+  prescription,
+  setId,
+  straight,
+} from './a-session.ts';
 
 const row = straight();
 const press = straight({ lift: 'press', name: 'Press', track: 'press straight 5-8' });
@@ -164,6 +173,17 @@ describe('another lift', () => {
       { exercise: { lift: 'row' }, finished: false, sets: [{ load: kilograms(80) }] },
       { exercise: { lift: 'pull' }, finished: false, sets: [{ load: kilograms(60) }, {}] },
     ]);
+  });
+
+  test('leaves the sets before it to be corrected as what they were', () => {
+    const session = lift(play(prescription(row)));
+    const first = setId(session, 0, 0);
+    session.send({ ...swap, by: { ...pull, counts: 'seconds' } });
+    const amend = (count: number) => ({ do: 'amend', of: first, numbers: { count } }) as const;
+    expect(session.refusal(amend(61))).toContain('61 reps: expected a whole number from 0 to 60');
+    lift(session.send(amend(60)), 61);
+    expect(resultsOf(session.state())).toMatchObject([{ sets: [{ count: 60 }] }, { sets: [{}] }]);
+    session.send({ do: 'amend', of: setId(session, 0, 0), numbers: { count: 61 } });
   });
 
   test('before the first set takes the place whole', () => {
