@@ -26,7 +26,14 @@ import type { Lifter } from './open-lifter.ts';
 import type { KeepSettings } from './ports.ts';
 import { programInForce, todayOf } from './prepare.ts';
 import { reasonWords } from './rules.ts';
-import { type LiveSession, minutesLeft, openWriter, runSession, shortenTo } from './run-session.ts';
+import {
+  goesOnElsewhere,
+  type LiveSession,
+  minutesLeft,
+  openWriter,
+  runSession,
+  shortenTo,
+} from './run-session.ts';
 import { sessionReview } from './session-review.ts';
 
 const NONE: SessionState['loaded'] = [];
@@ -196,8 +203,11 @@ export function openCoach(
         live = {
           ...run,
           send: (command) => {
+            freshened();
+            const elsewhere = goesOnElsewhere(run.state(), history());
+            if (elsewhere) return elsewhere;
             const problem = run.send(command);
-            if (!freshened() && MOVES_THE_PAST.has(command.do)) changed();
+            if (MOVES_THE_PAST.has(command.do)) changed();
             return problem;
           },
         };

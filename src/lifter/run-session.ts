@@ -43,6 +43,29 @@ export function runSession(
   };
 }
 
+/**
+ * Why a session that runs here goes on here no more: another device took it over, or ended it. Null where
+ * none did. Two that go on with one session would each save its next set.
+ */
+export function goesOnElsewhere(
+  { session, stage }: SessionState,
+  { open, latest }: Pick<History, 'open' | 'latest'>,
+): Problem | null {
+  if (stage.kind === 'closed') return null;
+  const found = open.find((each) => each.session === session);
+  if (found && !found.own)
+    return {
+      what: `${found.device} goes on with this session.`,
+      fix: 'Nothing is saved here any more. q leaves; opened again, it can be taken back.',
+    };
+  return latest.some(({ done }) => done.session === session)
+    ? {
+        what: 'This session was ended on another device.',
+        fix: 'Nothing is saved here any more; q leaves.',
+      }
+    : null;
+}
+
 /** A session that runs: what the screens see of it. */
 export interface LiveSession {
   readonly state: () => SessionState;

@@ -56,3 +56,27 @@ test('a session open on another device is shown with its name, and goes on when 
   expect(await back.terminal.until('tablet')).toMatch(/open on tablet/i);
   await back.terminal.press(' ', 'set 3 of 3');
 });
+
+test('what goes on on another device saves nothing here any more, and says so at the next key', async () => {
+  const { home, terminal: laptop } = await drivenSession({
+    program: USUAL_PROGRAM,
+    env: { HOLDFAST_DRIVEN_NAME: 'laptop' },
+  });
+  await laptop.press(' ', 'set 1 of 3');
+  await laptop.press(' ', '▐ LIFT');
+  await laptop.press(' ', 'set 1 of 3 · saved');
+
+  const { terminal } = await tablet(home, 60_000);
+  await terminal.until('laptop');
+  await terminal.press(' ', 'set 2 of 3');
+  await terminal.press(' ', '▐ LIFT');
+  await terminal.press(' ', 'set 2 of 3 · saved');
+
+  const saved = home.events();
+  await laptop.press(' ', 'tablet goes on with this session.');
+  expect(home.events()).toEqual(saved);
+  laptop.send('q');
+  await laptop.end();
+  terminal.send('q');
+  await terminal.end();
+});
