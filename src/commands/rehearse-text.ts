@@ -1,6 +1,5 @@
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import type { Move } from '../progression/prescription.ts';
-import { loadWords } from '../progression/set-words.ts';
 import { differenceOf, rangeOf } from '../rehearsal/draws.ts';
 import { LIFTER_KINDS } from '../rehearsal/lifter-model.ts';
 import { REHEARSAL_LIMITS } from '../rehearsal/verdict-of.ts';
@@ -10,6 +9,7 @@ import { drawPlot } from '../report/plot.ts';
 import { textTable } from '../report/table.ts';
 import { wrapped } from '../text/columns.ts';
 import { dayWords } from '../text/day-words.ts';
+import { loadWords } from '../training/load-words.ts';
 import { massText, type Unit } from '../training/mass.ts';
 import { keeping, keptRange, type ToldRehearsal } from './rehearse-json.ts';
 

@@ -1,10 +1,11 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { Today } from '../lifter/prepare.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
-import { countsWords, lastLoads, loadWords, setsWords } from '../progression/set-words.ts';
+import { countsWords, lastLoads, setsWords } from '../progression/set-words.ts';
 import { inTurnWords } from '../session/pairs.ts';
 import { dayWords } from '../text/day-words.ts';
 import { durationRangeText, rangeText } from '../text/durations.ts';
+import { loadWords } from '../training/load-words.ts';
 
 /** Today as plain lines, for a pipe or a terminal that cannot show screens. */
 export function todayText(today: Today, coach: Pick<Coach, 'madeUp' | 'reasonWords'>): string {

@@ -4,9 +4,9 @@ import { CHECK_RULES } from '../program/check/check-rules.ts';
 import { DRAFT_RULES } from '../program/draft/draft-rules.ts';
 import type { Program } from '../program/program.ts';
 import { progressionRules } from '../progression/rules/progression-rules.ts';
-import { loadWords } from '../progression/set-words.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Basis } from '../training/lift.ts';
+import { loadWords } from '../training/load-words.ts';
 import type { Mass, Unit } from '../training/mass.ts';
 import type { Reason, Rule } from '../training/rule.ts';
 

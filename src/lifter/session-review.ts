@@ -8,12 +8,12 @@ import type { Circumstances, Past, Result } from '../progression/past.ts';
 import { prescribe } from '../progression/prescribe.ts';
 import { prescribeAgain } from '../progression/prescribe-anew.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
-import { loadWords } from '../progression/set-words.ts';
 import { worksOf } from '../session/next-set.ts';
 import { resultsOf } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
 import { summaryOf } from '../session/summary.ts';
 import { clusterHardReps, reserveOf } from '../training/effort.ts';
+import { loadWords } from '../training/load-words.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 

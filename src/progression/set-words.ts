@@ -1,17 +1,5 @@
-import type { Basis } from '../training/lift.ts';
-import { type Mass, massText, type Unit } from '../training/mass.ts';
+import type { Mass } from '../training/mass.ts';
 import type { LastTime, PrescribedExercise } from './prescription.ts';
-
-/** A load as the lifter thinks of it: `80 kg`, `12 kg a hand`, `body weight + 10 kg`, `body weight − 20 kg`. */
-export function loadWords(load: Mass, basis: Basis, unit: Unit): string {
-  if (basis === 'hand') return `${massText(load, unit)} a hand`;
-  if (basis === 'stack') return `${massText(load, unit)} on the stack`;
-  if (basis !== 'added') return massText(load, unit);
-  if (load === 0) return 'body weight';
-  return load > 0
-    ? `body weight + ${massText(load, unit)}`
-    : `body weight − ${massText(-load as Mass, unit)}`;
-}
 
 /** The loads of last time, each once: `45 lb, 50 lb`. */
 export const lastLoads = (

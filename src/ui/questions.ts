@@ -1,11 +1,11 @@
 import type { Coach } from '../lifter/coach.ts';
 import { DRAFT_LIMITS } from '../program/draft/draft-limits.ts';
 import { MOST_REPS_OF_BEST } from '../program/draft/wishes.ts';
-import { loadWords } from '../progression/set-words.ts';
 import { type Answers, QUESTIONS, type Question } from '../settings/answers-schema.ts';
 import { hasStation, STATIONS } from '../training/gear.ts';
 import { KITS } from '../training/kits.ts';
 import { BASIS, JOINTS, type Lift, MUSCLES } from '../training/lift.ts';
+import { loadWords } from '../training/load-words.ts';
 import type { Mass } from '../training/mass.ts';
 import { formOf } from './gear/form-state.ts';
 import type { QuestionScreen, Screen } from './ui-state.ts';

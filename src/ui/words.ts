@@ -1,11 +1,12 @@
 import type { DoneExercise } from '../progression/past.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
-import { countsWords, loadWords } from '../progression/set-words.ts';
+import { countsWords } from '../progression/set-words.ts';
 import type { SetNumbers, SetPlace } from '../session/events.ts';
 import type { DoneSet } from '../session/state.ts';
 import { clockText } from '../text/durations.ts';
 import { howMany } from '../text/words.ts';
 import { BASIS } from '../training/lift.ts';
+import { loadWords } from '../training/load-words.ts';
 import { type Mass, massNumber, type Unit } from '../training/mass.ts';
 
 /** Milliseconds as a clock that runs down shows them, rounded up to the second: `m:ss`, `h:mm:ss`. */

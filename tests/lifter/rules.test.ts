@@ -23,3 +23,18 @@ it('whatever was trained, every reason is told as a sentence with all of its fac
     { numRuns: 60 },
   );
 });
+
+it.each([
+  [
+    'A',
+    'A of Lean spring, trained on Fri 27 Nov 2026, is taken for B of this program, by its lifts.',
+  ],
+  [
+    '2026-11-27',
+    'What was trained on Fri 27 Nov 2026 is taken for B of this program, by its lifts.',
+  ],
+])('a day called %s is told so that it says one day once', (done, said) => {
+  const facts = { done, program: 'Lean spring', date: '2026-11-27', matched: 'B' };
+  const { text } = reasonWords({ rule: 'day-matched', facts }, 'kg');
+  expect(text).toContain(said);
+});

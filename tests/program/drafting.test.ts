@@ -250,7 +250,15 @@ test('the best of a lift like it gives a first load at 90 % of the usual ratio',
   // 60 kg × 5 is a maximum of 67.5 kg; a dumbbell 40 % of it, 27; at 9.5 reps to failure 76 %,
   // 20.6; 90 % of that 18.5: the pair of 18 kg.
   expect(sentences(draft.chosen).join(' ')).toMatch(
-    /Dumbbell bench press starts at 18 kg: 90 % of what 60 kg × 5 with 0 in reserve of Bench press/,
+    /Dumbbell bench press starts at 18 kg a hand: 90 % of what 60 kg × 5 with 0 in reserve of Bench press/,
+  );
+});
+
+test('a first load with the body is told as the lifter thinks of it', () => {
+  const best = { lift: 'pull-up', load: kilograms(0), reps: 7, reserve: 1 };
+  const wishes = { gear: KITS[5]!.gear('kg'), bests: [best], bodyMass: kilograms(80) };
+  expect(sentences(draftProgram(someWishes(wishes)).chosen).join(' ')).toMatch(
+    /Pull-up starts at body weight.*: 95 % of what body weight × 7 with 1 in reserve points to/,
   );
 });
 

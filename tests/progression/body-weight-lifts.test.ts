@@ -21,7 +21,7 @@ describe('a body weight lift', () => {
     const next = nextTime(pullUps, [], { past: aPast(results, { body: 80 }) });
     expect(next).toMatchObject({ move: 'up', kg: 1.25 });
     expect(next.words[0]).toBe(
-      'Every set reached 12 at body weight, so body weight + 1.25 kg today.',
+      'Every set reached 12 at body weight, so on to body weight + 1.25 kg.',
     );
   });
 

@@ -13,7 +13,7 @@ describe('a cluster with a lead of 12–15', () => {
     const next = nextTime(raise, [{ kg: 8, reps: [18, 5, 5, 5], rir: 0, daysAgo: 3 }], { gear });
     expect(next).toMatchObject({ move: 'up', kg: 9, rules: ['up-cluster'] });
     expect(next.words[0]).toBe(
-      'The lead set reached 18 at 8 kg a hand with 3 mini-sets after it, so 9 kg a hand today.',
+      'The lead set reached 18 at 8 kg a hand with 3 mini-sets after it, so on to 9 kg a hand.',
     );
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { countsWords, loadWords, setsWords } from '../../src/progression/set-words.ts';
+import { countsWords, setsWords } from '../../src/progression/set-words.ts';
 import type { Basis } from '../../src/training/lift.ts';
+import { loadWords } from '../../src/training/load-words.ts';
 import { kilograms } from '../../src/training/mass.ts';
 
 test.each<[number, Basis, string]>([

@@ -10,7 +10,7 @@ describe('straight sets of 5–8', () => {
   it('goes up when every set reached the high end', () => {
     const next = nextTime(row, [{ kg: 80, reps: [8, 8, 8], daysAgo: 3 }]);
     expect(next).toMatchObject({ move: 'up', kg: 82.5, rules: ['up-in-range'] });
-    expect(next.words).toEqual(['Every set reached 8 at 80 kg, so 82.5 kg today.']);
+    expect(next.words).toEqual(['Every set reached 8 at 80 kg, so on to 82.5 kg.']);
   });
 
   it('aims, after going up, at what each set predicts by its own reps', () => {

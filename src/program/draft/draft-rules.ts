@@ -1,6 +1,8 @@
 import { durationRangeText } from '../../text/durations.ts';
 import { howMany, keyWords } from '../../text/words.ts';
-import { type Mass, massText } from '../../training/mass.ts';
+import type { Basis } from '../../training/lift.ts';
+import { loadWords } from '../../training/load-words.ts';
+import type { Mass } from '../../training/mass.ts';
 import type { Facts, Reason, Rule, Standing } from '../../training/rule.ts';
 
 const ours = (key: string, sentence: Rule['sentence'], source = 'ours') => ({
@@ -79,8 +81,8 @@ export const DRAFT_RULES: readonly Rule[] = [
   ),
   ours(
     'draft-start',
-    ({ lift, start, from, load, reps, reserve, share, isHeaviest }, unit) =>
-      `${lift} starts at ${massText(Number(start) as Mass, unit)}${isHeaviest ? ', the heaviest that your gear makes; below' : ':'} ${share} % of what ${massText(Number(load) as Mass, unit)} × ${reps} with ${reserve} in reserve${
+    ({ lift, start, from, load, reps, reserve, share, isHeaviest, basis, fromBasis }, unit) =>
+      `${lift} starts at ${loadWords(Number(start) as Mass, basis as Basis, unit)}${isHeaviest ? ', the heaviest that your gear makes; below' : ':'} ${share} % of what ${loadWords(Number(load) as Mass, fromBasis as Basis, unit)} × ${reps} with ${reserve} in reserve${
         from === lift ? '' : ` of ${from}`
       } points to${isHeaviest ? '' : ', rounded down'}.`,
   ),

@@ -1,5 +1,11 @@
 import { andText } from '../../text/words.ts';
-import { directMuscles, isUnderTheBar, type Lift, type Muscle } from '../../training/lift.ts';
+import {
+  BASIS,
+  directMuscles,
+  isUnderTheBar,
+  type Lift,
+  type Muscle,
+} from '../../training/lift.ts';
 import { turnsOf } from '../../training/pairing.ts';
 import type { Reason } from '../../training/rule.ts';
 import { CHECK_LIMITS } from '../check/check-limits.ts';
@@ -120,7 +126,8 @@ function startReason(
   { lifts }: Program,
 ): Reason {
   const { load, reps, reserve } = best;
-  const from = lifts.get(best.lift)?.name ?? best.lift;
+  const other = lifts.get(best.lift);
+  const from = other?.name ?? best.lift;
   const percent = Math.round(share * 100);
   return draftReason('draft-start', {
     lift: lift.name,
@@ -131,6 +138,8 @@ function startReason(
     reserve,
     share: percent,
     isHeaviest,
+    basis: BASIS[lift.loading],
+    fromBasis: BASIS[(other ?? lift).loading],
   });
 }
 

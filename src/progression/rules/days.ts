@@ -1,6 +1,9 @@
 import { COMMON, OURS } from '../../training/rule.ts';
 import { lossWords, rule } from './facts.ts';
 
+/** Days of a lifter's own table are called by their date. */
+const ISO = /^\d{4}-\d\d-\d\d$/;
+
 /** Rules about which day is due, rest days and lighter weeks. */
 export const DAY_RULES = [
   rule('due-first', 'common practice', COMMON, (f) => `First session: ${f.text('day')}.`),
@@ -8,28 +11,28 @@ export const DAY_RULES = [
     'due-next',
     'common practice',
     COMMON,
-    (f) => `${f.text('day')} follows ${f.text('done')}, done on ${f.text('date')}.`,
+    (f) => `${f.text('day')} follows ${f.text('done')}, done on ${f.day('date')}.`,
   ),
   rule(
     'due-again',
     'common practice',
     COMMON,
     (f) =>
-      `${f.text('day')} again: on ${f.text('date')} only ${f.number('setsDone')} of ${f.number('setsPlanned')} sets were done.`,
+      `${f.text('day')} again: on ${f.day('date')} only ${f.number('setsDone')} of ${f.number('setsPlanned')} sets were done.`,
   ),
   rule(
     'day-matched',
     'ours',
     OURS,
     (f) =>
-      `${f.text('done')} of ${f.text('program')}, trained on ${f.text('date')}, is taken for ${f.text('matched')} of this program, by its lifts. If that is wrong, choose the day.`,
+      `${ISO.test(f.text('done')) ? `What was trained on ${f.day('date')}` : `${f.text('done')} of ${f.text('program')}, trained on ${f.day('date')},`} is taken for ${f.text('matched')} of this program, by its lifts. If that is wrong, choose the day.`,
   ),
   rule(
     'day-unknown',
     'ours',
     OURS,
     (f) =>
-      `No day of this program is the ${f.text('done')} trained on ${f.text('date')}, so that session does not count here. If that is wrong, choose the day.`,
+      `No day of this program is the ${f.text('done')} trained on ${f.day('date')}, so that session does not count here. If that is wrong, choose the day.`,
   ),
   rule(
     'begun-day',
@@ -113,6 +116,6 @@ export const DAY_RULES = [
     'ours',
     OURS,
     (f) =>
-      `Cut today, in hard sets the week now lacks: ${f.text('muscles')}. The next short day takes these first; nothing is doubled up.`,
+      `Cut today, in hard sets the week now lacks: ${f.text('muscles').replaceAll('-', ' ')}. The next short day takes these first; nothing is doubled up.`,
   ),
 ] as const;

@@ -1,9 +1,9 @@
 import { dayWords } from '../../text/day-words.ts';
 import type { Basis } from '../../training/lift.ts';
+import { loadWords } from '../../training/load-words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import type { Facts, Rule, Standing } from '../../training/rule.ts';
 import { LIMITS } from '../limits.ts';
-import { loadWords } from '../set-words.ts';
 
 /** The facts of one reason, read as the sentences need them. */
 export interface Told {

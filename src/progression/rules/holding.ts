@@ -108,7 +108,7 @@ export const HOLDING_RULES = [
     'hold-mixed-loads',
     'ours',
     OURS,
-    (f) => `Last time had sets at several loads: ${f.load('load')} for all of them today.`,
+    (f) => `Last time had sets at several loads: ${f.load('load')} for all of them.`,
   ),
   rule(
     'hold-cluster-minis',

@@ -26,21 +26,21 @@ export const MOVING_RULES = [
     (f) =>
       f.has('reps')
         ? `Known from another range: ${f.count('reps')} at ${f.load('from')} point to ${f.load('load')} here, with a little in hand.`
-        : `Known from another range: after ${f.load('from')} there, ${f.load('load')} to begin with here.`,
+        : `Done in another range of reps so far, with ${f.load('from')}: ${f.load('load')} to begin with here.`,
   ),
   rule(
     'up-in-range',
     'common practice',
     ACSM,
     (f) =>
-      `Every set reached ${f.number('high')} at ${f.load('from')}, so ${f.load('load')} today.`,
+      `Every set reached ${f.number('high')} at ${f.load('from')}, so on to ${f.load('load')}.`,
   ),
   rule(
     'up-by-more',
     'ours',
     'at most 10 %: ACSM 2009, MSSE 41(3):687–708; 25 % after a first session, and when: ours',
     (f) =>
-      `Every set reached ${f.number('high')} at ${f.load('from')} with much to spare, so ${f.load('load')} today, ${f.percent('share')} more.`,
+      `Every set reached ${f.number('high')} at ${f.load('from')} with much to spare, so on to ${f.load('load')}, ${f.percent('share')} more.`,
   ),
   rule(
     'up-big-step',
@@ -54,28 +54,28 @@ export const MOVING_RULES = [
     'ours',
     OURS,
     (f) =>
-      `Every set held at ${f.load('from')}, so ${f.load('load')} today, on the way back to ${f.load('goal')}.`,
+      `Every set held at ${f.load('from')}, so on to ${f.load('load')}, on the way back to ${f.load('goal')}.`,
   ),
   rule(
     'up-cluster',
     'ours',
     'size of the step: ACSM 2009, MSSE 41(3):687–708; when: ours',
     (f) =>
-      `The lead set reached ${f.number('done')} at ${f.load('from')} with ${f.number('minis')} mini-sets after it, so ${f.load('load')} today.`,
+      `The lead set reached ${f.number('done')} at ${f.load('from')} with ${f.number('minis')} mini-sets after it, so on to ${f.load('load')}.`,
   ),
   rule(
     'ease-missed-twice',
     'common practice',
     COMMON,
     (f) =>
-      `Set 1 stopped under ${f.count('low')} twice running at ${f.load('from')}, so ${f.load('load')} today, to build up again.`,
+      `Set 1 stopped under ${f.count('low')} twice running at ${f.load('from')}, so down to ${f.load('load')}, to build up again.`,
   ),
   rule(
     'ease-far-off',
     'ours',
     OURS,
     (f) =>
-      `Set 1 stopped at ${f.count('done')} where ${f.number('low')} are the least, so ${f.load('load')} today.`,
+      `Set 1 stopped at ${f.count('done')} where ${f.number('low')} are the least, so down to ${f.load('load')}.`,
   ),
   rule(
     'ease-back',
@@ -89,7 +89,7 @@ export const MOVING_RULES = [
     'common practice',
     COMMON,
     (f) =>
-      `${f.number('days')} days away from this lift: ${f.load('load')} today instead of ${f.load('from')}.`,
+      `${f.number('days')} days away from this lift: ${f.load('load')} instead of ${f.load('from')}.`,
   ),
   rule(
     'return-short-same',
@@ -103,14 +103,14 @@ export const MOVING_RULES = [
     'common practice',
     COMMON,
     (f) =>
-      `${f.number('days')} days away from this lift: ${f.load('load')} today instead of ${f.load('from')}, half the sets, one more in reserve.`,
+      `${f.number('days')} days away from this lift: ${f.load('load')} instead of ${f.load('from')}, half the sets, one more in reserve.`,
   ),
   rule(
     'return-long',
     'common practice',
     COMMON,
     (f) =>
-      `${f.number('days')} days away from this lift: ${f.load('load')} today instead of ${f.load('from')}, half the sets, one more in reserve.`,
+      `${f.number('days')} days away from this lift: ${f.load('load')} instead of ${f.load('from')}, half the sets, one more in reserve.`,
   ),
   rule(
     'start-again',
