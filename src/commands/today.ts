@@ -1,6 +1,6 @@
 import { madeUp } from '../lifter/gear.ts';
 import { openLifter } from '../lifter/open-lifter.ts';
-import { todayOf } from '../lifter/prepare.ts';
+import { refuseBesideOpen, todayOf } from '../lifter/prepare.ts';
 import { reasonWords } from '../lifter/rules.ts';
 import { expectedSets } from '../progression/expected-sets.ts';
 import { jsonText } from '../text/json-text.ts';
@@ -14,6 +14,7 @@ import { todayText } from './today-text.ts';
 /** Prints today's prescription. An open session and a rest day are answers too: exit 0. */
 export const run: Run = (call) => {
   const lifter = openLifter(call.ports, { ...call.global, kit: kitOption(call) });
+  refuseBesideOpen(lifter, { day: dayOption(call), kit: kitOption(call) });
   const keep = answerKeeper(call, lifter);
   const today = todayOf(lifter, dayOption(call), minutesOption(call));
   const words = (reason: Parameters<typeof reasonWords>[0]) =>

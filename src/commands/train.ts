@@ -2,7 +2,8 @@ import { openSessionOf } from '../journal/history.ts';
 import type { Coach } from '../lifter/coach.ts';
 import { KIT_TODAY, kitNamed, kitsOf } from '../lifter/kits.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
-import { isStale, openWords } from '../lifter/run-session.ts';
+import { openWords, refuseBesideOpen } from '../lifter/prepare.ts';
+import { isStale } from '../lifter/run-session.ts';
 import { hasProgram } from '../lifter/system-ports.ts';
 import { environment } from '../terminal/environment.ts';
 import { Refusal } from '../text/problem.ts';
@@ -25,6 +26,7 @@ export const run: Run = async (call) => {
   });
   if (!around.interactive || call.global.json) return printToday(call);
   const lifter = openLifter(ports, call.global);
+  refuseBesideOpen(lifter, { day: dayOption(call), kit: kitOption(call) });
   takeKit(call, lifter);
   // What is wrong is best said before the screens take over.
   tellProblems(call, lifter);
@@ -87,14 +89,6 @@ function startScreen(coach: Coach, call: Call, lifter: Lifter): Screen {
         chosen: 0,
       }
     );
-  }
-  const asked = dayOption(call);
-  const { day } = open.state.prescription;
-  if (asked !== null && asked.toLowerCase() !== day.toLowerCase()) {
-    throw new Refusal({
-      what: `Another session is open. ${openWords(open.state)}`,
-      fix: `"holdfast" goes on with it; close it there before day ${asked}.`,
-    });
   }
   // Another device may still be at it: nothing is written before the lifter says so.
   if (!open.own) return { kind: 'preview', today: coach.today(), chosen: 0 };

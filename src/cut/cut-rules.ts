@@ -63,7 +63,7 @@ const RULES = [
     'ours',
     OURS,
     (f) =>
-      `This week there is time on ${f.text('days')}: ${f.text('day')} now, for what the week lacks most${f.text('waiting') === '' ? '' : `; ${f.text('waiting')} ${f.text('waiting').includes(' and ') ? 'wait' : 'waits'} for another week`}. v changes it.`,
+      `This week there is time on ${f.text('days')}: ${f.text('day')} now, for what the week lacks most${f.text('waiting') === '' ? '' : `; ${f.text('waiting')} ${f.text('waiting').includes(' and ') ? 'wait' : 'waits'} for another week`}. j changes it.`,
   ),
   rule('goal-reached', 'ours', OURS, reachedText),
   rule(

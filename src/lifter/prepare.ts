@@ -13,12 +13,14 @@ import { prescribe } from '../progression/prescribe.ts';
 import type { Prescription } from '../progression/prescription.ts';
 import { restAdvice } from '../progression/rest-advice.ts';
 import { shortDay } from '../progression/short-day.ts';
-import { localDate } from '../session/results.ts';
-import { dayWords } from '../text/day-words.ts';
+import { dateOf, localDate, setsAskedIn, setsCountedIn } from '../session/results.ts';
+import type { SessionState } from '../session/state.ts';
+import { dayWords, shortDayWords } from '../text/day-words.ts';
 import { nearestKey } from '../text/nearest.ts';
 import { problemText, Refusal } from '../text/problem.ts';
 import type { Reason } from '../training/rule.ts';
 import { ownPace } from '../training/set-clock.ts';
+import { kitNow } from './kits.ts';
 import type { Lifter } from './open-lifter.ts';
 
 /**
@@ -63,6 +65,41 @@ export function todayOf(
     days: program.days.map(({ name }) => name),
     troubles: goneWords(lifter),
   };
+}
+
+/** Which session is open, and how far it has come: `Day A, begun Wed 25 Nov: 2 of 7 sets done.` */
+export function openWords(session: SessionState): string {
+  const { prescription } = session;
+  const begun = shortDayWords(dateOf(session).toString());
+  const done = `${setsCountedIn(session)} of ${setsAskedIn(session)} sets done`;
+  return `Day ${prescription.day}, begun ${begun}: ${done}.`;
+}
+
+/**
+ * A session that is open goes on as it was begun.
+ * @throws Refusal where another day, or other gear, is asked for meanwhile
+ */
+export function refuseBesideOpen(
+  lifter: Pick<Lifter, 'journal' | 'today'>,
+  asked: { readonly day: string | null; readonly kit: string | null },
+): void {
+  const history = lifter.journal().history();
+  const open = openSessionOf(history);
+  if (!open) return;
+  const isOther = (name: string | null, now: string | null) =>
+    name !== null && name.trim().toLowerCase() !== now?.toLowerCase();
+  if (isOther(asked.day, open.state.prescription.day)) {
+    throw new Refusal({
+      what: `Another session is open. ${openWords(open.state)}`,
+      fix: `"holdfast" goes on with it; close it there before day ${asked.day}.`,
+    });
+  }
+  if (isOther(asked.kit, kitNow(history, lifter.today()))) {
+    throw new Refusal({
+      what: `A session is open. ${openWords(open.state)} It goes on with the gear that it was begun with.`,
+      fix: '"holdfast" goes on with it; l in the list behind x takes another lift there.',
+    });
+  }
 }
 
 function goneWords(lifter: Lifter): readonly string[] {

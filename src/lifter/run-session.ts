@@ -11,10 +11,8 @@ import type { SessionCommand } from '../session/command.ts';
 import { decide } from '../session/decide.ts';
 import { isCluster, isOver, plannedSets, setsAskedOf } from '../session/next-set.ts';
 import { pairedIn } from '../session/pairs.ts';
-import { dateOf, setsAsked, setsCountedIn } from '../session/results.ts';
 import { stageNow } from '../session/stage-now.ts';
 import type { ExerciseState, SessionState } from '../session/state.ts';
-import { shortDayWords } from '../text/day-words.ts';
 import { orProblem, type Problem, Refusal } from '../text/problem.ts';
 import { elapsedMs, type Reading } from '../training/reading.ts';
 import type { Lifter } from './open-lifter.ts';
@@ -82,14 +80,6 @@ const STALE_MS = 12 * 60 * 60 * 1000;
 /** Did nothing happen in it for so long that it is asked about before it goes on? */
 export const isStale = ({ lastAt }: SessionState, now: Reading): boolean =>
   elapsedMs(lastAt, now) > STALE_MS;
-
-/** Which session is open, and how far it has come: `Day A, begun Wed 25 Nov: 2 of 7 sets done.` */
-export function openWords(session: SessionState): string {
-  const { prescription } = session;
-  const begun = shortDayWords(dateOf(session).toString());
-  const done = `${setsCountedIn(session)} of ${setsAsked(prescription.exercises)} sets done`;
-  return `Day ${prescription.day}, begun ${begun}: ${done}.`;
-}
 
 /**
  * Begins the session of the day, or goes on with the one that is open.

@@ -107,7 +107,8 @@ export function liftMini(left: number, felt: number, first: number | null): Lift
 
 const told = (reps: number, believed: number): Lifted => ({
   reps,
-  reserve: Math.max(0, Math.min(MOST_TOLD, Math.round(believed - reps))),
+  // Who got no rep up has none left.
+  reserve: reps === 0 ? 0 : Math.max(0, Math.min(MOST_TOLD, Math.round(believed - reps))),
 });
 
 /** Above this nobody counts (Hackett 2017: poor far from failure). */

@@ -37,6 +37,16 @@ export function decide(state: SessionState, command: SessionCommand, at: Reading
   return { ok: true, facts: [...decided.facts, ...clusterFacts(after(state, decided.facts, at))] };
 }
 
+/** The state that a command would lead to; the same one where it is refused. */
+export function afterwards(
+  state: SessionState,
+  command: SessionCommand,
+  at: Reading,
+): SessionState {
+  const decided = decide(state, command, at);
+  return decided.ok ? after(state, decided.facts, at) : state;
+}
+
 function after(state: SessionState, facts: readonly SessionFact[], at: Reading): SessionState {
   return facts.reduce<SessionState>(
     (each, fact, index) => apply(each, { ...fact, id: `decided:${index}`, at, zone: state.zone }),

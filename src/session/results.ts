@@ -2,9 +2,9 @@ import { Temporal } from 'temporal-polyfill';
 import type { DoneExercise, Result, SessionDone } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { elapsedMs } from '../training/reading.ts';
-import { isCluster, setsCounted, worksOf } from './next-set.ts';
+import { isCluster, setsAskedOf, setsCounted, worksOf } from './next-set.ts';
 import { hasResult } from './set-changes.ts';
-import type { LiftWork, SessionState } from './state.ts';
+import type { ExerciseState, LiftWork, SessionState } from './state.ts';
 
 /**
  * What the session leaves behind for progression, one result for each track that was trained or on
@@ -102,6 +102,19 @@ export const setsAsked = (exercises: readonly PrescribedExercise[]): number =>
 /** Work sets done; a cluster counts as one when its lead set is done. */
 export const setsCountedIn = ({ exercises }: Pick<SessionState, 'exercises'>): number =>
   exercises.flatMap(worksOf).reduce((sum, work) => sum + counted(work), 0);
+
+/**
+ * Work sets that the session asks for as it is now, those added, skipped or left out among them; a
+ * cluster counts as one.
+ */
+export const setsAskedIn = ({ exercises }: Pick<SessionState, 'exercises'>): number =>
+  setsCountedIn({ exercises }) + exercises.reduce((sum, each) => sum + setsNotDone(each), 0);
+
+function setsNotDone(exercise: ExerciseState): number {
+  const skippedBefore = exercise.earlier.reduce((sum, { skipped }) => sum + skipped, 0);
+  const notDone = setsAskedOf(exercise) - counted(exercise);
+  return skippedBefore + Math.max(0, notDone);
+}
 
 const counted = (work: LiftWork): number =>
   isCluster(work) ? Math.min(1, work.done.length) : work.done.length;

@@ -1,15 +1,15 @@
 import { elapsedMs, type Reading } from '../training/reading.ts';
 import { exerciseSeconds } from '../training/set-clock.ts';
 import { isCluster, worksOf } from './next-set.ts';
-import { setsAsked, setsCountedIn } from './results.ts';
+import { setsAskedIn, setsCountedIn } from './results.ts';
 import type { LiftWork, SessionState } from './state.ts';
 
 /** What a session came to so far. */
 export interface SessionSummary {
-  /** From the opening to now, or to the last set once it is closed; pauses left out. */
+  /** From the opening to now, or to the last set once no set is left; pauses left out. */
   readonly minutes: number;
   readonly setsDone: number;
-  readonly setsPlanned: number;
+  readonly setsAsked: number;
   /** Seconds; null where no cluster was done. */
   readonly clusters: ClusterTime | null;
 }
@@ -28,13 +28,17 @@ export function summaryOf(state: SessionState, now: Reading): SessionSummary {
   return {
     minutes: spentMs(state, now) / 60_000,
     setsDone: setsCountedIn(state),
-    setsPlanned: setsAsked(state.prescription.exercises),
+    setsAsked: setsAskedIn(state),
     clusters: clusterTime(state),
   };
 }
 
-function spentMs({ openedAt, lastDown, stage, pausedSince, pausedMs }: SessionState, now: Reading) {
-  if (stage.kind !== 'closed') {
+/** Milliseconds that the session took so far, as its summary counts them. */
+export function spentMs(
+  { openedAt, lastDown, stage, pausedSince, pausedMs }: SessionState,
+  now: Reading,
+): number {
+  if (stage.kind !== 'closed' && stage.kind !== 'all-done') {
     return Math.max(0, elapsedMs(openedAt, pausedSince ?? now) - pausedMs);
   }
   return lastDown

@@ -17,6 +17,7 @@ export type NamedKey =
   | 'ctrl-c'
   | 'ctrl-d'
   | 'ctrl-l'
+  | 'ctrl-u'
   | 'ctrl-z';
 
 /** One thing that the lifter did at the keyboard or on the screen. */
@@ -63,6 +64,7 @@ const CONTROLS: Readonly<Record<string, NamedKey>> = {
   '\u0004': 'ctrl-d',
   '\u0008': 'backspace',
   '\u000c': 'ctrl-l',
+  '\u0015': 'ctrl-u',
   '\u001a': 'ctrl-z',
   '\u007f': 'backspace',
 };
@@ -97,6 +99,13 @@ const CODES: Readonly<Record<string, NamedKey>> = {
   32: 'space',
   127: 'backspace',
   57414: 'enter',
+};
+
+/** The same of letters, with the control key. */
+const WITH_CTRL: Readonly<Record<string, NamedKey>> = {
+  99: 'ctrl-c',
+  117: 'ctrl-u',
+  122: 'ctrl-z',
 };
 
 const CSI = /^\u001b\[([\x30-\x3f]*)[\x20-\x2f]*([\x40-\x7e])/;
@@ -205,7 +214,7 @@ const WITH_A_LETTER = 0b1100_0001;
 /** @param text code points that the key types, where the terminal tells them: the keyboard's layout is its own */
 function kittyKey(code: string, modifiers: number, text: string): Key | null {
   const bits = modifiers - 1;
-  if (bits & 4) return named(code === '99' ? 'ctrl-c' : code === '122' ? 'ctrl-z' : undefined);
+  if (bits & 4) return named(WITH_CTRL[code]);
   if (bits & ~WITH_A_LETTER) return null;
   if (code === '9' && bits & 1) return named('shift-tab');
   if (CODES[code]) return named(CODES[code]);

@@ -1,6 +1,7 @@
 import type { Coach } from '../lifter/coach.ts';
 import { massNumber, massOf, readQuantity, type Unit } from '../training/mass.ts';
 import { type EntryTarget, fieldsOf, fieldText } from './entry.ts';
+import type { Model } from './model.ts';
 import type { Field, Typing } from './ui-state.ts';
 
 /** Longest number that a field takes: `102.25`. */
@@ -11,15 +12,19 @@ const typed = (draft: Typing, field: Field, text: string): Typing => ({
   typed: { ...draft.typed, [field]: text },
 });
 
-/** One more digit or decimal point in the field. */
-export function typedInto(draft: Typing, key: string): Typing {
+/** One more digit or decimal point in the field; the first of another number where what stands was refused. */
+export function typedInto(draft: Typing, key: string, isRefused: boolean): Typing {
   const { field } = draft;
   const sign = key === ',' ? '.' : key;
-  const before = draft.typed[field] ?? '';
+  const before = isRefused ? '' : (draft.typed[field] ?? '');
   if (sign === '.' && (field !== 'load' || before.includes('.'))) return draft;
   const text = before + sign;
   return text.length > LONGEST[field] ? draft : typed(draft, field, text);
 }
+
+/** Was the key before the one that takes what was typed, and is it said why it did not? */
+export const wasRefused = ({ ui: { lastKey, message } }: Model): boolean =>
+  message !== null && (lastKey?.name === 'enter' || lastKey?.name === 'space');
 
 /** One sign less; an emptied field goes back to what was saved. */
 export function rubbedOut(draft: Typing, target: EntryTarget, unit: Unit): Typing {

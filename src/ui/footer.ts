@@ -1,19 +1,20 @@
 import { type Hint, hintLines } from './hints.ts';
 import { BLANK, indented, type Line, line, paragraph, span } from './line.ts';
 import type { Seen } from './outcome.ts';
-import { labelOf, mayNow, shownKey } from './screen.ts';
+import { type KeyRow, labelOf, mayNow, shownKey } from './screen.ts';
 import { keysOf } from './screens.ts';
 
 /** The keys of here that do something now, most useful first, rows of one place together. */
 export function footerHints(seen: Seen): readonly Hint[] {
   const rows = keysOf(seen.screen)
     .filter((row) => row.footer !== undefined && mayNow(row, seen) === true)
-    .toSorted((a, b) => (a.footer ?? 0) - (b.footer ?? 0));
+    .map((row) => ({ row, at: placeOf(row, seen) }))
+    .toSorted((a, b) => a.at - b.at);
   const hints: Hint[] = [];
   let at: string | null = null;
-  for (const row of rows) {
+  for (const { row, at: place } of rows) {
     const key = shownKey(row.keys[0] ?? '');
-    const pair = row.pair ? `${row.footer} ${row.pair}` : null;
+    const pair = row.pair ? `${place} ${row.pair}` : null;
     const before = hints.at(-1);
     if (pair && pair === at && before)
       hints[hints.length - 1] = { ...before, keys: before.keys + key };
@@ -22,6 +23,9 @@ export function footerHints(seen: Seen): readonly Hint[] {
   }
   return hints;
 }
+
+const placeOf = ({ footer = 0 }: KeyRow, seen: Seen): number =>
+  typeof footer === 'number' ? footer : footer(seen);
 
 /** The footer in exactly `rows` lines. */
 export const footerLines = (seen: Seen, columns: number, rows: number): readonly Line[] =>

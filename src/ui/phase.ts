@@ -2,7 +2,8 @@ import { aimOf } from '../session/aim.ts';
 import type { SetPlace } from '../session/events.ts';
 import { stageNow, untilMeant } from '../session/stage-now.ts';
 import type { RunningRest, SessionState } from '../session/state.ts';
-import { elapsedMs, type Reading } from '../training/reading.ts';
+import { spentMs } from '../session/summary.ts';
+import type { Reading } from '../training/reading.ts';
 import type { Model } from './model.ts';
 import { countdownText } from './words.ts';
 
@@ -102,7 +103,7 @@ const MINUTE = 60 * SECOND;
 export function nextWake({ session, now }: Pick<Model, 'session' | 'now'>): number | null {
   if (!session || session.pausedSince || session.stage.kind === 'closed') return null;
   const phase = phaseOf(session, now);
-  const minute = MINUTE - (elapsedMs(session.openedAt, now) % MINUTE) - MINUTE / 2;
+  const minute = MINUTE - (spentMs(session, now) % MINUTE) - MINUTE / 2;
   const toMinute = minute > 0 ? minute : minute + MINUTE;
   return Math.min(toSecond(phase), toMinute, phase.waitMs || Number.POSITIVE_INFINITY);
 }

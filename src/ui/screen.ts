@@ -20,7 +20,7 @@ export interface KeyRow<S extends Screen = Screen> {
   /** True, or the sentence why the key does nothing now; left out where it always does. */
   when?(seen: Seen<S>): true | string;
   /** Place in the footer, the lowest first; left out where only the help names it. */
-  readonly footer?: number;
+  readonly footer?: number | ((seen: Seen<S>) => number);
   /** What the footer says of this row and those of the same place together. */
   readonly pair?: string;
   /** Its box for a finger: the place in the row, 0 the widest; and what it says, else the label. */

@@ -20,6 +20,7 @@ import {
   PAST_SESSION_SCREEN,
   WHOLE_SESSION_SCREEN,
 } from './screens/past-session.ts';
+import { PLAN_SCREEN } from './screens/plan.ts';
 import { PREVIEW_SCREEN } from './screens/preview.ts';
 import { PROGRAM_SCREEN } from './screens/program.ts';
 import { QUESTION_SCREEN } from './screens/question.ts';
@@ -59,6 +60,7 @@ export const SCREENS: {
   summary: SUMMARY_SCREEN,
   'weight-question': WEIGHT_QUESTION_SCREEN,
   review: REVIEW_SCREEN,
+  plan: PLAN_SCREEN,
   advice: ADVICE_SCREEN,
   hurts: HURTS_SCREEN,
   kits: KITS_SCREEN,

@@ -74,6 +74,8 @@ export type Screen =
       readonly unit: Unit;
       /** What was cut from a day for want of time. */
       readonly cut: readonly Reason[];
+      /** What is to be known of the session as a whole. */
+      readonly about: readonly string[];
       readonly exercises: readonly PrescribedExercise[];
       readonly back: Screen;
       readonly scroll: number;
@@ -127,6 +129,17 @@ export interface WholeSessionScreen {
   readonly scroll: number;
 }
 
+/** The weekly review. */
+export interface ReviewScreen {
+  readonly kind: 'review';
+  readonly page: ReviewPage;
+  /** Which of the findings keys act on. */
+  readonly chosen: number;
+  /** Is it shown where each sentence comes from? */
+  readonly sources: boolean;
+  readonly scroll: number;
+}
+
 /** Screens that look at the past: the weekly review, weigh-ins and results. */
 export type LookBackScreen =
   /** Asked once, before anything is said about losing weight; `to`: what the answer leads to. */
@@ -135,14 +148,15 @@ export type LookBackScreen =
       readonly to: 'preview' | 'review';
       readonly scroll: number;
     }
+  | ReviewScreen
   | {
-      readonly kind: 'review';
-      readonly page: ReviewPage;
-      /** Which of the findings keys act on. */
+      readonly kind: 'plan';
+      /** Is the end of the cut asked about once more? */
+      readonly isEnding: boolean;
+      /** True, or why no weight or day can be aimed for. */
+      readonly mayAim: true | string;
       readonly chosen: number;
-      /** Is it shown where each sentence comes from? */
-      readonly sources: boolean;
-      readonly scroll: number;
+      readonly back: ReviewScreen;
     }
   | {
       readonly kind: 'advice';

@@ -70,7 +70,7 @@ describe('who was never here', () => {
   test('looks at the demo, and is back on the first page after it', async () => {
     const at = opened();
     await at.until('Before the first session');
-    at.type('d');
+    at.type('\t');
     await at.until('Demo: twelve');
     at.type('q');
     await at.until('Before the first session');
@@ -153,13 +153,34 @@ describe('a session that is open', () => {
     expect(at.said).toContain('close it there before day B');
   });
 
+  test('goes on with its own gear: another kit is refused, and not kept', async () => {
+    const many = facts().length;
+    const at = opened('train', '--kit', 'rack, bar and bench');
+    expect(await at.end).toBe(2);
+    expect(at.said).toContain('It goes on with the gear that it was begun with.');
+    expect(at.said).toContain('l in the list behind x takes another lift there');
+    expect(facts()).toHaveLength(many);
+  });
+
+  test('is not printed as another day, or with other gear', async () => {
+    for (const [option, name, said] of [
+      ['--day', 'B', 'Another session is open. Day A, begun Wed 25 Nov: 1 of 3 sets done.'],
+      ['--kit', 'dumbbells', 'It goes on with the gear that it was begun with.'],
+    ] as const) {
+      const { status, out, err } = await home.run('today', option, name);
+      expect([status, out]).toEqual([2, '']);
+      expect(err).toContain(said);
+    }
+    expect((await home.run('today', '--day', 'a')).status).toBe(0);
+  });
+
   test('on another machine is only shown there, until the lifter says so', async () => {
     const other = new AHome();
     onTestFinished(() => other.throwAway());
     withTinyProgram(other);
     cpSync(home.data, other.data, { recursive: true });
     const at = new Opened([], other);
-    expect(await at.until('begin')).toMatch(/open on laptop since 18:00(?!:)/);
+    expect(await at.until('go on')).toMatch(/open on laptop since 18:00(?!:)/);
     await at.left('q');
     expect(lifterOf(other).journal().history().events()).toEqual(facts());
   });

@@ -15,10 +15,16 @@ const frame = (name: string) => () => {
   return `\`\`\`text\n${readFileSync(path, 'utf8').replace(/\n+$/, '')}\n\`\`\``;
 };
 
+/** Of the keys whose words hang on what is going on. */
+const SAID: Readonly<Record<string, string>> = {
+  space: 'lift, put down, lift now: the main act',
+  s: 'skip this set, or the mini-sets left',
+};
+
 function keys(): string {
   const rows = [INTERRUPT, ...RUNNER_KEYS].map(({ keys, label }) => [
     keys.length > 4 ? 'digits' : keys.map((key) => `\`${key}\``).join(' '),
-    typeof label === 'string' ? label : 'lift, put down, lift now: the main act',
+    typeof label === 'string' ? label : (SAID[keys[0] ?? ''] ?? ''),
   ]);
   return markdownTable(['key', 'does'], rows);
 }

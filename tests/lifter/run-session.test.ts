@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { isStale, openWords } from '../../src/lifter/run-session.ts';
+import { openWords } from '../../src/lifter/prepare.ts';
+import { isStale } from '../../src/lifter/run-session.ts';
 import { lift, play, prescription, straight } from '../session/a-session.ts';
 
 const HOUR = 60 * 60;

@@ -229,6 +229,13 @@ describe('the gear', () => {
     expect(one('no-gear', 'lift: pull-up, sets: 3, reps: 8')).toEqual([]);
   });
 
+  test('a step stands in for a bar, and never for a place to lift at', () => {
+    const mends = (changes: Parameters<typeof aHomeGym>[0]) =>
+      check(plan({ A: [SQUAT] }), aHomeGym(changes)).find(({ rule }) => rule === 'no-gear')?.fix;
+    expect(mends({ bars: [] })).toContain('write a step');
+    expect(mends({ stations: [] })).toBe('Add a rack to your gear, or choose another lift.');
+  });
+
   test('one dumbbell is enough for a one-arm row', () => {
     const single = { dumbbells: [{ stamped: kg(20), count: 1 }], handles: [] };
     expect(one('no-gear', 'lift: dumbbell-row, sets: 3, reps: 8', single)).toEqual([]);

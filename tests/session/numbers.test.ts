@@ -68,6 +68,7 @@ describe('numbers that no set has are refused in a sentence', () => {
     [{ count: Number.NaN }, 'A set cannot have NaN reps'],
     [{ reserve: -1 }, '-1 is no number of reps in reserve'],
     [{ reserve: 11 }, '11 is no number of reps in reserve'],
+    [{ count: 0, reserve: 2 }, 'A set of no reps has none in reserve, so not 2.'],
     [{ load: -1 as Mass }, 'Type a load from 0 to 1000 kg'],
     [{ load: tooMuch }, 'Type a load from 0 to 1000 kg'],
   ])('%o', (numbers, sentence) => {

@@ -45,6 +45,17 @@ test('the date is the local one at the opening, the end that of the last set', (
   expect(sessionDoneOf(late).date.toString()).toBe('2026-11-26');
 });
 
+test('its summary counts the sets that it came to ask for, with those added and those left out', () => {
+  const two = play(prescription(straight(), straight({ track: 'other' })));
+  const session = lift(lift(two)).send('add-set');
+  session.send('skip-set').send({ do: 'skip-exercise', exercise: 1 }).send('skip-set');
+  expect(session.stage().kind).toBe('all-done');
+  const { setsDone, setsAsked } = summaryOf(session.state(), session.now());
+  expect([setsDone, setsAsked]).toEqual([2, 7]);
+  session.send({ do: 'close', how: 'finished' });
+  expect(summaryOf(session.state(), session.now())).toMatchObject({ setsDone, setsAsked });
+});
+
 describe('the minutes of a session', () => {
   test('run until its last set, pauses left out', () => {
     const session = lift(play(prescription(straight())))
@@ -55,6 +66,14 @@ describe('the minutes of a session', () => {
     expect(summaryOf(session.state(), session.now()).minutes).toBeCloseTo(200 / 60);
     lift(session, 40).wait(5000).send('pause').wait(100).send({ do: 'close', how: 'as-it-is' });
     expect(summaryOf(session.state(), session.now()).minutes).toBeCloseTo(240 / 60);
+  });
+
+  test('stand still once no set is left, whenever it is closed', () => {
+    const session = whole().wait(600);
+    const { minutes } = summaryOf(session.state(), session.now());
+    expect(minutes).toBeCloseTo(63 / 60);
+    session.wait(60).send({ do: 'close', how: 'finished' });
+    expect(summaryOf(session.state(), session.now()).minutes).toBe(minutes);
   });
 });
 

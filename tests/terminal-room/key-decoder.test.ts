@@ -52,7 +52,7 @@ describe('keys', () => {
     ['\u00a0~!', ['\u00a0', '~', '!']],
     // What no sequence begins with begins none: what comes after it is typed.
     ['\u001b[éq', ['é', 'q']],
-    ['\u0003\u001a', ['ctrl-c', 'ctrl-z']],
+    ['\u0003\u0015\u001a', ['ctrl-c', 'ctrl-u', 'ctrl-z']],
     [' 5\r', ['space', '5', 'enter']],
     ['né😀', ['n', 'é', '😀']],
     ['\u001b[1;2A', ['up']],
@@ -104,6 +104,7 @@ describe('keys', () => {
     ['tab with shift', '\u001b[9;2u', ['shift-tab']],
     ['a letter with shift', '\u001b[113;2;81u', ['Q']],
     ['a letter with caps lock on', '\u001b[113;65u', ['q']],
+    ['control-u', '\u001b[117;5u', ['ctrl-u']],
     ['control-z', '\u001b[122;5u', ['ctrl-z']],
   ])('kitty: %s', (_, bytes, wanted) => expect(words(bytes)).toEqual(wanted));
 

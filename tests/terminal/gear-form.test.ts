@@ -13,7 +13,7 @@ test('the form changes the gear, saves it, and leaves the terminal as it was', a
   // Down to the heaviest plates, a pair more, and saved.
   await terminal.press('\u001b[B', '▸ plate 20 kg');
   await terminal.press('\u001b[C', 'owned [8]');
-  terminal.send('s');
+  terminal.send('\r');
   expect((await terminal.end()).exitCode).toBe(0);
   expect(home.of('gear-set')).toMatchObject([
     {

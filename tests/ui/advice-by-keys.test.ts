@@ -181,7 +181,7 @@ const lastDecision = ({ lifter }: Scene) => lifter.journal().history().decisions
 describe('advice is answered by one key, and the answer counts', () => {
   for (const [rule, { story, yes, no }] of Object.entries(ADVICE)) {
     for (const [key, answer, [said, aim]] of [
-      ['o', 'yes', yes],
+      ['y', 'yes', yes],
       ['n', 'no', no],
     ] as const) {
       it(`${rule}: ${answer}`, () => {
@@ -213,7 +213,7 @@ it('a cut that rests begins again with a yes', () => {
   const over = scene(lived(ADVICE['weight-stands-still']!.story));
   atAdvice(over, 'weight-stands-still').keys('n');
   const resting = over.again();
-  const at = atAdvice(resting, 'cut-at-rest').keys('o');
+  const at = atAdvice(resting, 'cut-at-rest').keys('y');
   expect(at.screen()).toContain('The cut begins again.');
   expect(resting.again().coach.today().prescription.aim).toBe('cut');
 });
@@ -241,7 +241,7 @@ describe('advice that changes the program is answered by keys', () => {
     it(`${rule}: yes`, () => {
       const over = scene(lived(story));
       const before = readFileSync(over.program, 'utf8');
-      const at = atAdvice(over, rule).keys('o');
+      const at = atAdvice(over, rule).keys('y');
       expect(at.screen()).toContain('Nothing is written yet');
       expect(readFileSync(over.program, 'utf8')).toBe(before);
       at.keys(' ');
@@ -280,14 +280,14 @@ describe('the way out of a cut', () => {
     );
   };
 
-  it('begins with one key, unasked, and tells what the cut came to', () => {
+  it('begins where it is asked for, after one question, and tells what the cut came to', () => {
     const over = scene(lived({ weeks: 6 }));
-    const at = new Player(WIDE, { over }).keys('te');
+    const at = new Player(WIDE, { over }).keys('tc<up> <down> ');
     expect(at.screen()).toContain('The cut is over: trained as maintenance from now on.');
     expect(at.screen()).toContain('The cut from its beginning');
     expect(over.again().coach.today().prescription.aim).toBe('maintain');
     // It can be taken up again.
-    atAdvice(over.again(), 'cut-at-rest').keys('o');
+    atAdvice(over.again(), 'cut-at-rest').keys('y');
     expect(over.again().coach.today().prescription.aim).toBe('cut');
     // Ended and begun on one day, nothing of what was known is lost.
     const screen = new Player(WIDE, { over: over.again() }).keys('t').screen();
@@ -297,7 +297,7 @@ describe('the way out of a cut', () => {
 
   it('gives a day back that the cut took', () => {
     const over = atFour();
-    const at = atAdvice(over, 'day-comes-back-to-file').keys('o');
+    const at = atAdvice(over, 'day-comes-back-to-file').keys('y');
     expect(at.screen()).toContain('3 → 4 days a week.');
     at.keys(' ');
     expect(readFileSync(over.program, 'utf8')).toContain('days_per_week: 4');
@@ -317,7 +317,7 @@ describe('the way out of a cut', () => {
 
   it('ends with the draft of the next program, for maintenance, from what is lifted now', () => {
     const over = scene(lived({ weeks: 6, said: [['cut-ended', 'yes']] }));
-    const { screen } = atAdvice(over, 'next-program').keys('o').store.model().ui;
+    const { screen } = atAdvice(over, 'next-program').keys('y').store.model().ui;
     expect(screen.kind === 'question' && screen.answers.aim).toBe('maintain');
     const { bests } = over.coach.drafting.draft(over.coach.drafting.again());
     expect(bests.map(({ lift }) => lift)).toEqual(['back-squat', 'bench-press']);
@@ -332,10 +332,10 @@ describe('the way out of a cut', () => {
   });
 });
 
-describe('what nobody advised is asked for by one key', () => {
+describe('what nobody advised is asked for behind one key', () => {
   it('a lighter week', () => {
     const over = scene(lived({ weeks: 6 }));
-    const at = new Player(WIDE, { over }).keys('tl');
+    const at = new Player(WIDE, { over }).keys('tc<down> ');
     expect(at.screen()).toContain('A lighter week begins with the next session');
     const { sets } = over.again().coach.today().prescription.exercises[0]!;
     expect(sets.length).toBe(2);
@@ -343,7 +343,7 @@ describe('what nobody advised is asked for by one key', () => {
 
   it('a pause, which a no ends', () => {
     const over = scene(lived({ weeks: 6 }));
-    new Player(WIDE, { over }).keys('tp');
+    new Player(WIDE, { over }).keys('tc<down><down> ');
     const paused = over.again();
     expect(paused.coach.today().prescription.aim).toBe('maintain');
     expect(atAdvice(paused, 'pause-in-force').keys('n').screen()).toContain('The pause is over');

@@ -28,7 +28,7 @@ describe('a week with fewer days than the program has', () => {
   it('is said on the preview, and taken back', () => {
     const over = made();
     expect(due(over)).toBe('B');
-    const at = player(over).keys('v');
+    const at = player(over).keys('j<up> ');
     expect(at.screen()).toContain('[ ] Wednesday');
     expect(at.screen()).not.toContain('Tuesday');
     at.keys('<down> ');
@@ -41,7 +41,7 @@ describe('a week with fewer days than the program has', () => {
 
   it('begins with what it lacks most, says what waits, and goes by the program the week after', () => {
     const over = made();
-    player(over).keys('v<down> ');
+    player(over).keys('j<up> <down> ');
     const later = over.again();
     // The squat was trained on Monday; the press and the row were not.
     expect(due(later)).toBe('C');
@@ -54,13 +54,13 @@ describe('a week with fewer days than the program has', () => {
 
   it('with days enough goes by the program', () => {
     const over = made();
-    player(over).keys('v<down> <down><down> ');
+    player(over).keys('j<up> <down> <down><down> ');
     expect(due(over.again())).toBe('B');
   });
 
   it('goes by the program again once that is said', () => {
     const over = made();
-    const at = player(over).keys('v<down> ');
+    const at = player(over).keys('j<up> <down> ');
     at.keys('<up> ');
     expect(at.screen()).toContain('This week as the program says.');
     expect(due(over.again())).toBe('B');

@@ -47,7 +47,8 @@ const WAYS: Readonly<Record<string, readonly string[]>> = {
   ],
   'the program': ['e', '<down>', '<right>', 'a', 'c', '<esc>', '<esc>'],
   'a new program': [
-    'n',
+    'e',
+    'c',
     '<enter>',
     '<enter>',
     '<enter>',

@@ -48,7 +48,7 @@ function firstSession(over: Scene, maximum: number): readonly (readonly [number,
     const reserve = Math.min(5, able - count);
     at.wait(300).keys(' ').wait(40).keys(' ').keys(`${count}<tab>${reserve}<enter>`);
     told.push([load / 1e9, reserve]);
-    if (at.store.model().offer) at.keys('o');
+    if (at.store.model().offer) at.keys('y');
   }
   return told;
 }

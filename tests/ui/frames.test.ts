@@ -24,7 +24,7 @@ const SCENES: Readonly<Record<string, (player: Player) => Player>> = {
   'pair-rest': (player) =>
     player
       .atFirstSet()
-      .keys('x<down>p<esc>')
+      .keys('x<down>+<esc>')
       .keys('  ')
       .wait(70)
       .keys('s ')
@@ -52,9 +52,9 @@ const SCENES: Readonly<Record<string, (player: Player) => Player>> = {
   'another-lift': (player) => player.atFirstSet().keys('xl'),
   pain: (player) => player.atFirstSet().keys('  m'),
   'what-is-owned': (player) => player.keys('o'),
-  'what-is-asked': (player) => player.keys('n'),
+  'what-is-asked': (player) => player.keys('ec'),
   load: (player) => player.atFirstSet().keys('c71'),
-  note: (player) => player.atFirstSet().keys('n'),
+  note: (player) => player.atFirstSet().keys('m<up> '),
   settings: (player) => player.atFirstSet().keys('g<down>'),
   finish: (player) => player.atFirstSet().keys('  f'),
   help: (player) => player.atFirstSet().keys('  ?'),

@@ -6,7 +6,7 @@ async function noting(options?: GlassOptions): Promise<Glass> {
   await glass.until('space begin');
   glass.type(' s');
   await glass.until('READY');
-  glass.type('n');
+  glass.type('m\u001b[A ');
   await glass.until('keep the note');
   return glass;
 }
@@ -50,7 +50,7 @@ it('of a note longer than a small screen the end and the keys stay in sight', as
   glass.type(`\u001b[200~${'word '.repeat(96)}end\u001b[201~`);
   await glass.until('end');
   const lines = (await glass.screen()).trimEnd().split('\n');
-  expect(lines[0]?.trim()).toBe('Note');
+  expect(lines[0]?.trim()).toBe('Note: Back squat');
   expect(lines.at(-1)?.trim()).toBe('enter keep the note   esc back');
   expect(lines.at(-2)).toMatch(/end$/);
   glass.type('\r');

@@ -47,13 +47,13 @@ describe.each(Object.entries(SIZES))('a pair at %s', (_, size) => {
   });
 
   it('is taken apart and made anew in the list of exercises, each told, and taken back by u', () => {
-    const player = played().keys('xp');
+    const player = played().keys('x-');
     expect(words(player)).toContain('alternates with no other');
     expect(player.scene.session().pairs).toEqual([]);
     player.keys('<esc>u');
     expect(words(player)).toContain('Taken back: the end of the pair');
     expect(player.scene.session().pairs).toEqual([[0, 1]]);
-    player.keys('xp<esc>x<down>p');
+    player.keys('x-<esc>x<down>+');
     expect(words(player)).toContain('alternate now');
     expect(player.scene.session().pairs).toEqual([[0, 1]]);
   });

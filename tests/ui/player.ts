@@ -109,4 +109,5 @@ const NAMED: Readonly<Record<string, string>> = {
   'shift-tab': '\u001b[Z',
   backspace: '\u007f',
   'ctrl-c': '\u0003',
+  'ctrl-u': '\u0015',
 };

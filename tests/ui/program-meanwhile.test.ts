@@ -20,7 +20,7 @@ describe('advice is written only onto the lift that was shown', () => {
   function atAdvice(over: Scene): Player {
     const at = player(over).keys('t');
     for (let tries = 0; tries < 6; tries += 1) {
-      if (at.screen().includes('o yes to it')) return at;
+      if (at.screen().includes('y yes to it')) return at;
       at.keys('<tab>');
     }
     throw new Error('No advice of the demo changes its program.');
@@ -36,7 +36,7 @@ describe('advice is written only onto the lift that was shown', () => {
   it('says day, lift and numbers above the lines', () => {
     const at = atAdvice(demoScene());
     const change = changed(at);
-    const screen = at.keys('o').screen();
+    const screen = at.keys('y').screen();
     expect(screen).toContain(`${change?.day}, `);
     expect(screen).toContain(`: ${change?.from} → ${change?.to} sets.`);
   });
@@ -64,14 +64,14 @@ describe('advice is written only onto the lift that was shown', () => {
       },
     );
     writeFileSync(path, turned);
-    at.keys('o');
+    at.keys('y');
     expect(at.screen()).toMatch(/changed by another program|holds another text/);
     expect(readFileSync(path, 'utf8')).toBe(turned);
   });
 
   it('refuses a file that changed between the look and the yes', () => {
     const over = demoScene();
-    const at = atAdvice(over).keys('o');
+    const at = atAdvice(over).keys('y');
     const text = `${readFileSync(own(over), 'utf8')}# mine\n`;
     writeFileSync(own(over), text);
     expect(at.keys(' ').screen()).toMatch(/nothing was written/);
@@ -85,7 +85,7 @@ describe('advice is written only onto the lift that was shown', () => {
     const path = over.lifter.ownProgramPath();
     const text = swapped(readFileSync(path, 'utf8'));
     writeFileSync(path, text);
-    expect(at.keys('o').screen()).toContain('holds another text');
+    expect(at.keys('y').screen()).toContain('holds another text');
     expect(readFileSync(path, 'utf8')).toBe(text);
   });
 });
@@ -119,7 +119,7 @@ describe('a program that is edited in another window', () => {
     expect(at.keys('  ').screen()).toContain('stes');
     expect(over.coach.live()).toBeNull();
     writeFileSync(over.program, LEAN_SPRING);
-    expect(kind(at.keys('  '))).toBe('runner');
+    expect(kind(at.keys('<esc>  '))).toBe('runner');
   });
 });
 
@@ -129,7 +129,7 @@ describe.each([
 ])('a program that %s under the open screens', (_, ruin) => {
   it.each([
     'e',
-    'f',
+    'ew',
     't',
     't<esc>',
     'w80<enter>',
@@ -139,7 +139,7 @@ describe.each([
     '<',
     'm',
     ' ',
-    'e+s',
+    'e+<enter>',
     '<enter>',
   ])('ends nothing at %s', (keys) => {
     const over = scene();
@@ -152,7 +152,7 @@ describe.each([
 
   it('ends nothing where it goes while the screens of it are open', () => {
     const over = scene();
-    const at = player(over).keys('e<down>+s');
+    const at = player(over).keys('e<down>+<enter>');
     ruin(over.program);
     expect(at.keys('<enter>').screen()).toMatch(/cannot be read any more|nothing was written/);
     expect(at.keys('<esc><esc>').left).toEqual([]);
@@ -200,7 +200,7 @@ describe('the program screen', () => {
   it('writes no file that is protected against writing', () => {
     const over = scene();
     chmodSync(over.program, 0o444);
-    const at = player(over).keys('e<down>+s<enter>');
+    const at = player(over).keys('e<down>+<enter><enter>');
     expect(at.screen()).toContain('protected against writing');
     expect(readFileSync(over.program, 'utf8')).toBe(LEAN_SPRING);
   });
@@ -213,18 +213,18 @@ it('a week of editing by hand beside the open program: every line is as the last
   const byHand = (change: (text: string) => string) => writeFileSync(over.program, change(read()));
   const number = /^( *sets: *)3/m;
   // Monday: a comment in the editor, a set more on the screen that was opened before it.
-  at.keys('e<down>+s');
+  at.keys('e<down>+<enter>');
   byHand((text) => `# Monday\n${text}`);
   expect(at.keys('<enter>').screen()).toContain('changed by another program');
   expect(read()).toBe(`# Monday\n${LEAN_SPRING}`);
   // Tuesday: the same once more, from the text as it is now.
-  at.keys('<esc><esc>').keys('<down><enter>').keys('e<down>+s<enter>');
+  at.keys('<esc><esc>').keys('<down><enter>').keys('e<down>+<enter><enter>');
   expect(read()).toBe(`# Monday\n${LEAN_SPRING.replace(number, '$14')}`);
   // Wednesday: another comment in the editor, noticed before a session begins.
   byHand((text) => text.replace('# Monday', '# Wednesday'));
   expect(at.keys(' ').screen()).toContain('changed in another window');
   // Thursday: a set less, taken back, and less again.
-  at.keys('e<down>-u-s<enter>');
+  at.keys('e<down>-u-<enter><enter>');
   expect(read()).toBe(`# Wednesday\n${LEAN_SPRING}`);
   // Friday: half a line saved by the editor, then the whole again.
   byHand((text) => text.replace('sets:', 'set'));
@@ -232,7 +232,7 @@ it('a week of editing by hand beside the open program: every line is as the last
   expect(over.coach.live()).toBeNull();
   byHand(() => `# Friday\r\n${LEAN_SPRING.replaceAll('\n', '\r\n')}`);
   // Saturday: with the other line ends; Sunday it is trained by what stands there.
-  at.keys('e<down>+s<enter>');
+  at.keys('e<down>+<enter><enter>');
   const last = LEAN_SPRING.replace(number, '$14').replaceAll('\n', '\r\n');
   expect(read()).toBe(`# Friday\r\n${last}`);
   at.keys(' ');

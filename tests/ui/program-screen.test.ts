@@ -27,9 +27,9 @@ describe.each([
   it.each([
     ['program', ''],
     ['program-add', 'a'],
-    ['program-changes', '<down>-s'],
+    ['program-changes', '<down>-<enter>'],
     ['program-unsaved', '<down>-<esc>'],
-    ['program-findings', 'f'],
+    ['program-findings', 'w'],
   ])('%s', async (scene, keys) => {
     const screen = atProgram(size).keys(keys).screen();
     await expect(`${screen}
@@ -46,7 +46,7 @@ describe('changes', () => {
   });
 
   it('are written to a copy of the lifter, with all comments, after they were looked at', () => {
-    const player = atProgram().keys('<down>-s');
+    const player = atProgram().keys('<down>-<enter>');
     expect(player.screen()).toContain('-         sets: 4');
     expect(player.screen()).toContain('+         sets: 3');
     player.keys('<enter>');
@@ -65,7 +65,7 @@ describe('changes', () => {
   });
 
   it('are not written over what another program wrote meanwhile', async () => {
-    const player = atProgram().keys('<down>-s<enter>').keys('e<down>-s');
+    const player = atProgram().keys('<down>-<enter><enter>').keys('e<down>-<enter>');
     const { writeFileSync } = await import('node:fs');
     writeFileSync(ownPath(), `${own()}# mine\n`);
     expect(player.keys('<enter>').screen()).toContain('nothing was written');
@@ -110,7 +110,7 @@ describe('a lift', () => {
 });
 
 it('whatever is pressed, the program can be read, and the screen fits', () => {
-  const keys = ['<up>', '<down>', '+', '-', '[', ']', 'a', 'd', 's', 'f', '<enter>', '<esc>', 'x'];
+  const keys = ['<up>', '<down>', '+', '-', '[', ']', 'a', 'c', 'd', 'w', '<enter>', '<esc>', 'x'];
   const size = fc.record({
     columns: fc.integer({ min: 34, max: 130 }),
     rows: fc.integer({ min: 16, max: 40 }),
@@ -133,11 +133,13 @@ it('whatever is pressed, the program can be read, and the screen fits', () => {
   );
 });
 
-it('the preview counts what the check found, and f shows it', () => {
+it('the preview counts what the check found, and the program screen shows it', () => {
   const player = new Player(LAPTOP, { over });
-  expect(player.screen()).toContain('The check has 2 findings on the program: f shows them.');
-  expect(player.keys('f').screen()).toContain('Back squat can pin you under the bar');
-  expect(player.keys('<esc>').store.model().ui.screen.kind).toBe('preview');
+  expect(player.screen()).toContain(
+    'The check has 2 findings on the program: e, then w, shows them.',
+  );
+  expect(player.keys('ew').screen()).toContain('Back squat can pin you under the bar');
+  expect(player.keys('<esc><esc>').store.model().ui.screen.kind).toBe('preview');
 });
 
 it('takes sets away down to one, and says what takes the lift out', () => {

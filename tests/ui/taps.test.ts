@@ -75,14 +75,14 @@ describe.each(SIZES)('taps at %s', (_, size) => {
     const seen = new Set<string>();
     for (let tries = 0; tries < 40; tries += 1) {
       seen.add(
-        /▸ ([a-z ]+?) {2,}|▸ ([a-z ]+)$/m.exec(player.screen())?.slice(1).find(Boolean) ?? '',
+        /▸ ([a-z, ]+?) {2,}|▸ ([a-z, ]+)$/m.exec(player.screen())?.slice(1).find(Boolean) ?? '',
       );
       tap(player, '↓');
     }
     for (const act of [
       'next number',
       'change the load',
-      'mark pain',
+      'mark pain, note',
       'next rep failed',
       'pause or go on',
     ])

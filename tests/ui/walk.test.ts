@@ -12,15 +12,17 @@ vi.setConfig({ testTimeout: 60_000 });
 const WALKS: Readonly<Record<string, string>> = {
   preview: '',
   'preview-chosen': '<down><down>',
-  'another-day': 'd',
+  'another-day': '<right>',
   why: 'w',
   'why-further': 'w<page-down>',
   'less-time': 'kk',
   review: 't',
   'review-further': 't<tab><page-down>',
   'review-why': 'tw',
-  goal: 'ta',
-  'goal-typed': 'ta75<tab>2027-03-01',
+  plan: 'tc',
+  'plan-end': 'tc<up> ',
+  goal: 'tc ',
+  'goal-typed': 'tc 75<tab>2027-03-01',
   'weigh-in': 'i',
   'weigh-in-typed': 'i82.4',
   'weigh-in-doubted': 'i28.4<enter>',
@@ -40,20 +42,20 @@ const WALKS: Readonly<Record<string, string>> = {
   'program-moved': 'e<down>v',
   'lift-added': 'ea',
   'lift-searched': 'earow',
-  'program-looked-at': 'e<down>ds',
+  'program-looked-at': 'e<down>d<enter>',
   'program-unsaved': 'e<down>d<esc>',
-  findings: 'f',
+  findings: 'ew',
   gear: 'o',
   'gear-changed': 'o<down><down><right>',
   'gear-added': 'oa',
-  questions: 'n',
-  draft: 'ne',
-  'draft-best': 'ne<left>',
-  'best-asked': 'ne<left><down><enter>',
-  'best-typed': 'ne<left><down><enter>100<tab>5',
+  questions: 'ec',
+  draft: 'ece',
+  'draft-best': 'ece<left>',
+  'best-asked': 'ece<left><down><enter>',
+  'best-typed': 'ece<left><down><enter>100<tab>5',
   'whole-session': 'h<enter><enter><up><enter>',
-  'findings-found': 'e<down>+f',
-  'other-days': 'v',
+  'findings-found': 'e<down>+w',
+  'other-days': 'j<up> ',
   hurts: 'm',
   'hurts-marked': 'm<down><enter>',
   kits: 'j',
@@ -68,7 +70,7 @@ const WALKS: Readonly<Record<string, string>> = {
   'session-before': ' s  <enter> s b',
   'session-discard': ' sf<down><down> ',
   'session-undone': ' s  u',
-  'session-nothing': ' s;e+roy',
+  'session-nothing': ' s;+ry',
 };
 
 const SIZES = [
@@ -86,7 +88,7 @@ beforeAll(() => {
 
 it.each(Object.entries(WALKS))('%s', async (name, keys) => {
   // What keeps something has a lifter of its own.
-  const keeps = keys.startsWith(' ') || keys.startsWith('n') || name === 'hurts-marked';
+  const keeps = keys.startsWith(' ') || keys.startsWith('ec') || name === 'hurts-marked';
   const [own, tapped] = keeps
     ? [demoScene(), demoScene({ settings: { taps: true } })]
     : [over, byFinger];

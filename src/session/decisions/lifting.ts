@@ -118,6 +118,8 @@ export function close(state: SessionState, { how }: Command<'close'>, at: Readin
 /** More than these are a slip of the fingers. Ours. */
 export const MOST = { reps: 60, seconds: 900, reserve: 10, load: kilograms(1000) } as const;
 
+const TYPE_ANEW = 'Type another over it, or rub it out.';
+
 /** What is wrong with the numbers of a set, or null. */
 function numbersProblem(
   exercise: PrescribedExercise,
@@ -129,11 +131,19 @@ function numbersProblem(
   if (!Number.isInteger(count) || count < 0 || count > MOST[counts]) {
     return {
       what: `A set cannot have ${count} ${counts}: expected a whole number from 0 to ${MOST[counts]}.`,
+      fix: TYPE_ANEW,
     };
   }
   if (reserve !== null && (!Number.isInteger(reserve) || reserve < 0 || reserve > MOST.reserve)) {
     return {
       what: `${reserve} is no number of reps in reserve: expected a whole number from 0 to ${MOST.reserve}.`,
+      fix: TYPE_ANEW,
+    };
+  }
+  if (count === 0 && reserve !== null && reserve > 0) {
+    return {
+      what: `A set of no reps has none in reserve, so not ${reserve}.`,
+      fix: 'Type the reps that went up, or 0 in reserve.',
     };
   }
   if (load === 0 && (loading === 'barbell' || loading === 'dumbbell')) {

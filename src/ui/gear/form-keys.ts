@@ -9,7 +9,6 @@ export type FormAct =
   | 'less'
   | 'type'
   | 'rub-out'
-  | 'take'
   | 'add'
   | 'remove'
   | 'undo'
@@ -34,7 +33,7 @@ export const FORM_KEYS: readonly FormKey[] = [
   { act: 'down', keys: ['down'], label: 'thing', footer: true },
   { act: 'less', keys: ['left', '-'], label: 'change', footer: true },
   { act: 'more', keys: ['right', '+', 'space'], label: 'change', footer: true },
-  { act: 'save', keys: ['s'], label: 'save', footer: true },
+  { act: 'save', keys: ['enter'], label: 'save', footer: true },
   { act: 'leave', keys: ['esc', 'q'], label: 'leave', footer: true },
   { act: 'add', keys: ['a'], label: 'add', footer: true },
   { act: 'remove', keys: ['d', 'delete'], label: 'remove', footer: true },
@@ -43,6 +42,5 @@ export const FORM_KEYS: readonly FormKey[] = [
   { act: 'field-before', keys: ['shift-tab'], label: 'value before', footer: false },
   { act: 'type', keys: [...'0123456789.,'], label: 'type a number', footer: false },
   { act: 'rub-out', keys: ['backspace'], label: 'rub out', footer: false },
-  { act: 'take', keys: ['enter'], label: 'take the number', footer: false },
   { act: 'help', keys: ['?'], label: 'keys', footer: true },
 ];

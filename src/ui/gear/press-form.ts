@@ -39,6 +39,8 @@ export function actOnForm(state: FormState, act: FormAct, name: string): FormOut
   const fresh = { ...state, message: null, asked: false };
   const ready = act in KEEPS_TYPING ? fresh : taken(fresh);
   if (ready.message !== null) return quiet(ready);
+  // What is typed is first seen where it stands.
+  if (act === 'save' && state.typed !== null) return quiet(ready);
   const next = ACTS[act]({ ...ready, asked: act === 'leave' && state.asked }, name);
   return 'effect' in next ? next : quiet(next);
 }
@@ -72,7 +74,6 @@ const ACTS: Readonly<Record<FormAct, Act>> = {
       ? { ...state, typed: ((state.typed ?? '') + name).slice(0, LONGEST_NUMBER) }
       : notSaved(state, 'Nothing is typed here; → changes it.'),
   'rub-out': (state) => ({ ...state, typed: state.typed?.slice(0, -1) || null }),
-  take: (state) => state,
   add: (state) => {
     const part = chosenRow(state)?.part;
     return part
@@ -93,7 +94,7 @@ const ACTS: Readonly<Record<FormAct, Act>> = {
   leave: (state) => {
     if (state.typed !== null) return { ...state, typed: null };
     return isChanged(state) && !state.asked
-      ? { ...state, asked: true, message: 'Not saved yet: s saves; the same key again leaves.' }
+      ? { ...state, asked: true, message: 'Not saved yet: enter saves; the same key again leaves.' }
       : { state, effect: { do: 'leave', status: 0 } };
   },
   help: (state) => ({ ...state, help: true }),

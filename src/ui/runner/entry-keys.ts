@@ -1,5 +1,5 @@
 import type { SessionState } from '../../session/state.ts';
-import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
+import { movedOn, rubbedOut, stepped, typedInto, wasRefused } from '../draft.ts';
 import { type EntryTarget, entryTarget, setsPutDown, typedCommands } from '../entry.ts';
 import {
   type Act,
@@ -46,7 +46,9 @@ const onNumbers =
     return typeof next === 'string' ? tell(acting, next) : withDraft(acting, next);
   };
 
-const typeReps = onNumbers(({ draft }, { name }) => typedInto(draft, name));
+const typeReps = onNumbers(({ draft }, { name, model }) =>
+  typedInto(draft, name, wasRefused(model)),
+);
 
 /** Where no load is known a number is the load, until numbers of a set before are being typed. */
 const typeNumber: Act = (acting) => {
@@ -125,7 +127,7 @@ export const NUMBERS: readonly KeyRow[] = [
 export const OLDER_SETS: readonly KeyRow[] = [
   {
     keys: ['b'],
-    label: 'set before',
+    label: 'earlier set',
     when: ({ model }) =>
       model.session && setsPutDown(model.session).length > 0
         ? true
@@ -135,7 +137,7 @@ export const OLDER_SETS: readonly KeyRow[] = [
   },
   {
     keys: ['v'],
-    label: 'set after',
+    label: 'later set',
     when: ({ model }) => (draftOf(model)?.of ? true : 'This is the newest set.'),
     press: moveSet(1),
   },

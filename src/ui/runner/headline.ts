@@ -1,7 +1,6 @@
 import type { SetPlace } from '../../session/events.ts';
-import { isCluster, openSets, plannedSets } from '../../session/next-set.ts';
-import { setsCountedIn } from '../../session/results.ts';
-import type { ExerciseState, SessionState } from '../../session/state.ts';
+import { openSets } from '../../session/next-set.ts';
+import type { SessionState } from '../../session/state.ts';
 import { summaryOf } from '../../session/summary.ts';
 import { rangeText } from '../../text/durations.ts';
 import { howMany } from '../../text/words.ts';
@@ -44,9 +43,9 @@ const nothing = (word: string): Headline => ({
 });
 
 function allDone(session: SessionState, { now, size }: Model): Headline {
-  const done = setsCountedIn(session);
-  const minutes = Math.round(summaryOf(session, now).minutes);
-  const left = session.exercises.reduce((sum, exercise) => sum + setsLeftOut(exercise), 0);
+  const { setsDone: done, setsAsked, minutes: exact } = summaryOf(session, now);
+  const left = setsAsked - done;
+  const minutes = Math.round(exact);
   if (left > 0) {
     return {
       ...nothing('DONE'),
@@ -61,12 +60,6 @@ function allDone(session: SessionState, { now, size }: Model): Headline {
     digits: size.rows < 24 && openSets(session).length > 0 ? '' : String(done),
     caption: [`${howMany(done, 'set')} in ${minutes} min`],
   };
-}
-
-/** Sets planned and not done; a cluster counts as one. */
-function setsLeftOut(exercise: ExerciseState): number {
-  if (isCluster(exercise)) return exercise.done.length === 0 ? 1 : 0;
-  return Math.max(0, plannedSets(exercise) - exercise.done.length);
 }
 
 function restOrLift(

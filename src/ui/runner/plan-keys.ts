@@ -1,3 +1,7 @@
+import type { PrescribedExercise } from '../../progression/prescription.ts';
+import { presentLoad } from '../../session/aim.ts';
+import { plannedSets } from '../../session/next-set.ts';
+import type { ExerciseState } from '../../session/state.ts';
 import { type Acting, type Outcome, RUNNER, type Seen, show, tell } from '../outcome.ts';
 import { placeOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
@@ -33,13 +37,29 @@ const why = onExercise((exercise, acting) => {
   const { unit, short } = session.prescription;
   return show(acting, {
     kind: 'why',
-    exercises: [state.prescribed],
+    exercises: [asItIsNow(state)],
     unit,
     cut: short?.cut ?? [],
+    about: [],
     back: RUNNER,
     scroll: 0,
   });
 });
+
+/** The load of the set put down last, as many sets as are asked for by now, no warm-up that is over. */
+function asItIsNow(state: ExerciseState): PrescribedExercise {
+  const { prescribed, done, skipped, warmUpsDone, warmUpsSkipped } = state;
+  const { warmUp, sets, minis } = prescribed;
+  const isWarm = warmUpsSkipped || done.length + skipped > 0;
+  const last = sets.at(-1);
+  const asked = minis || !last ? sets.length : plannedSets(state);
+  return {
+    ...prescribed,
+    load: presentLoad(state),
+    sets: last ? Array.from({ length: asked }, (_, at) => sets[at] ?? last) : sets,
+    warmUp: isWarm ? [] : warmUp.slice(warmUpsDone),
+  };
+}
 
 /** What is asked about the exercise of now. */
 export const EXERCISE_KEYS: readonly KeyRow[] = [
@@ -62,20 +82,13 @@ export const EXERCISE_KEYS: readonly KeyRow[] = [
   },
   {
     keys: ['m'],
-    label: 'mark pain',
+    label: 'mark pain, note',
     when: (seen) => (liftedOf(seen) === null ? NO_EXERCISE : true),
     footer: 9,
     press: onExercise(
       (exercise, acting) => show(acting, { kind: 'pain', exercise, moment: 'now', chosen: 0 }),
       liftedOf,
     ),
-  },
-  {
-    keys: ['n'],
-    label: 'write a note',
-    when: inSession,
-    footer: 10,
-    press: (acting) => show(acting, { kind: 'note', exercise: hereOf(acting) }),
   },
   { keys: ['w'], label: 'why this', footer: 2, press: why },
 ];

@@ -29,8 +29,8 @@ const failed: Act = (acting) => {
 /** The offer, and the rep that failed. */
 export const AFTER_SET: readonly KeyRow[] = [
   {
-    keys: ['o'],
-    label: 'take the offer',
+    keys: ['y'],
+    label: 'yes to the offer',
     when: ({ model }) => (model.offer ? true : NO_OFFER),
     footer: 3,
     press: takeOffer,
@@ -68,7 +68,7 @@ const changeRest = (keys: readonly string[], label: string, sign: 1 | -1): KeyRo
 const pauseOrGoOn = ({ model }: Seen) =>
   ({ do: model.session?.pausedSince ? 'resume' : 'pause' }) as const;
 
-/** The start, the rest and the cluster that run. */
+/** The start and the rest that run. */
 export const RUNNING: readonly KeyRow[] = [
   {
     keys: ['r'],
@@ -86,14 +86,13 @@ export const RUNNING: readonly KeyRow[] = [
     footer: 8,
     press: (acting) => send(acting, [pauseOrGoOn(acting)]),
   },
-  {
-    keys: ['e'],
-    label: 'end the cluster',
-    when: (seen) => accepts(seen, { do: 'end-cluster' }),
-    footer: 3,
-    press: (acting) => send(acting, [{ do: 'end-cluster' }], RUNNER),
-  },
 ];
+
+const isInCluster = ({ phase }: Seen): boolean =>
+  (phase && placeOf(phase)?.role === 'mini') ?? false;
+
+/** A cluster can be ended in the middle of a mini-set, too. */
+const skipping = (seen: Seen) => ({ do: isInCluster(seen) ? 'end-cluster' : 'skip-set' }) as const;
 
 export const SETS: readonly KeyRow[] = [
   {
@@ -105,9 +104,9 @@ export const SETS: readonly KeyRow[] = [
   },
   {
     keys: ['s'],
-    label: 'skip this set',
-    when: (seen) => accepts(seen, { do: 'skip-set' }),
-    footer: 11,
-    press: (acting) => send(acting, [{ do: 'skip-set' }], RUNNER),
+    label: (seen) => (isInCluster(seen) ? 'skip the mini-sets left' : 'skip this set'),
+    when: (seen) => accepts(seen, skipping(seen)),
+    footer: (seen) => (isInCluster(seen) ? 3 : 11),
+    press: (acting) => send(acting, [skipping(acting)], RUNNER),
   },
 ];

@@ -1,3 +1,4 @@
+import { afterwards } from '../../session/decide.ts';
 import { lastAct } from '../../session/decisions/session-flow.ts';
 import type { SessionEvent } from '../../session/events.ts';
 import {
@@ -9,6 +10,7 @@ import {
   send,
   withDraft,
 } from '../outcome.ts';
+import { phaseOf } from '../phase.ts';
 import type { KeyRow } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 import { accepts } from './conditions.ts';
@@ -46,10 +48,17 @@ const undo: Act = (acting) =>
 export function takenBack(acting: Acting, to: Screen): Outcome {
   const outcome = send(acting, [{ do: 'undo' }], to);
   const act = acting.model.session && lastAct(acting.model.session);
-  const message = act
-    ? `Taken back: ${ACT_WORDS[act.type] ?? 'the last act'}. y brings it back.`
-    : null;
+  const message = act ? takenBackText(act, acting) : null;
   return { ...outcome, ui: { ...outcome.ui, message } };
+}
+
+function takenBackText(act: SessionEvent, { model: { session, now } }: Acting): string {
+  const words = `Taken back: ${ACT_WORDS[act.type] ?? 'the last act'}.`;
+  const after = session && afterwards(session, { do: 'undo' }, now);
+  const phase = after && phaseOf(after, now);
+  return act.type === 'set-started' && phase?.kind === 'lifting' && phase.byItself
+    ? `${words} Its rest is over meanwhile, so it has begun by itself; + makes the rest longer.`
+    : `${words} ctrl-u brings it back.`;
 }
 
 export const UNDO: KeyRow = {
@@ -65,7 +74,7 @@ export const UNDO: KeyRow = {
 export const UNDO_KEYS: readonly KeyRow[] = [
   UNDO,
   {
-    keys: ['y'],
+    keys: ['ctrl-u'],
     label: 'take the undo back',
     when: (seen) => accepts(seen, { do: 'redo' }),
     footer: 3,

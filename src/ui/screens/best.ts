@@ -105,7 +105,11 @@ export const BEST_SCREEN: ScreenModule<Best> = {
     },
     {
       keys: ['d'],
-      label: 'not known',
+      label: 'take it out',
+      when: ({ screen: { lift, back } }) =>
+        back.answers.bests.some((one) => one.lift === lift.key)
+          ? true
+          : 'None of it is kept; esc goes back without one.',
       footer: 3,
       press: (acting) => {
         const { lift, back } = acting.screen;

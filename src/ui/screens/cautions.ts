@@ -29,8 +29,8 @@ export const CAUTIONS_SCREEN = pageScreen<Cautions>({
       press: readOn(cautionLines, (acting) => show(acting, { kind: 'health', scroll: 0 })),
     },
     {
-      keys: ['d'],
-      label: 'look at a demo',
+      keys: ['tab'],
+      label: 'see a demo',
       footer: 1,
       tap: { at: 1, says: 'DEMO' },
       press: (acting) => ask(acting, { do: 'leave', status: 0, onto: 'demo' }),

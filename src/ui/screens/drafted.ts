@@ -65,8 +65,8 @@ export const DRAFTED_SCREEN = pageScreen<DraftedScreen>({
       keys: ['esc', 'left', 'backspace'],
     }),
     {
-      keys: ['n'],
-      label: 'answer anew',
+      keys: ['c'],
+      label: 'change the answers',
       footer: 6,
       press: (acting) => {
         const { question } = acting.screen;

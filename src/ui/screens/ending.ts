@@ -1,4 +1,4 @@
-import { openWords } from '../../lifter/run-session.ts';
+import { openWords } from '../../lifter/prepare.ts';
 import type { SessionCommand } from '../../session/command.ts';
 import { howMany } from '../../text/words.ts';
 import { asPlannedTexts, confirming } from '../as-planned.ts';

@@ -1,7 +1,7 @@
 import type { PainAnswer } from '../../lifter/coach.ts';
 import type { SessionCommand } from '../../session/command.ts';
 import { isOver } from '../../session/next-set.ts';
-import type { ExerciseState, SessionState } from '../../session/state.ts';
+import type { ExerciseState } from '../../session/state.ts';
 import { andText } from '../../text/words.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import { type Act, type Effect, RUNNER, type Seen, send, show } from '../outcome.ts';
@@ -9,7 +9,15 @@ import { accepts, lacksGear } from '../runner/conditions.ts';
 import { RUNNER_KEYS } from '../runner/keys.ts';
 import { swapScreen } from '../runner/main-keys.ts';
 import { takenBack } from '../runner/undo-keys.ts';
-import { BACK, type KeyRow, labelOf, mayNow, shownKey, TO_RUNNER } from '../screen.ts';
+import {
+  BACK,
+  type KeyName,
+  type KeyRow,
+  labelOf,
+  mayNow,
+  shownKey,
+  TO_RUNNER,
+} from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 import { loadText } from '../words.ts';
 
@@ -46,8 +54,25 @@ function exerciseList({ model: { session } }: Seen<Exercises>): ChoiceList {
 /** Is every set of it done, so that nothing can be left out or taken up again? */
 const isDone = (exercise: ExerciseState): boolean => isOver({ ...exercise, leftOut: false });
 
-const isPaired = (session: SessionState | null, exercise: number): boolean =>
-  session?.pairs.some((pair) => pair.includes(exercise)) ?? false;
+const notDone = ({ screen, model: { session } }: Seen<Exercises>): true | string => {
+  const state = session?.exercises[screen.chosen];
+  return state && isDone(state) ? `${state.prescribed.name} is done.` : true;
+};
+
+const pairing = (
+  keys: readonly KeyName[],
+  label: string,
+  act: 'pair' | 'part-pair',
+): KeyRow<Exercises> => ({
+  keys,
+  label,
+  when: (seen) => accepts(seen, { do: act, exercise: seen.screen.chosen }),
+  footer: 4,
+  press: (acting) => {
+    const { screen } = acting;
+    return send(acting, [{ do: act, exercise: screen.chosen }], screen);
+  },
+});
 
 export const EXERCISES_SCREEN = listScreen<Exercises>({
   list: exerciseList,
@@ -55,33 +80,25 @@ export const EXERCISES_SCREEN = listScreen<Exercises>({
     {
       keys: ['l'],
       label: 'another lift',
+      when: notDone,
       footer: 2,
       press: (acting) => swapScreen(acting, acting.screen.chosen),
     },
     {
       keys: ['d'],
       label: 'leave out',
+      when: (seen) => accepts(seen, { do: 'skip-exercise', exercise: seen.screen.chosen }),
       footer: 3,
       press: (acting) => {
         const { screen } = acting;
         return send(acting, [{ do: 'skip-exercise', exercise: screen.chosen }], screen);
       },
     },
-    {
-      keys: ['p'],
-      label: ({ screen, model }) =>
-        isPaired(model.session, screen.chosen) ? 'take the pair apart' : 'alternate with this',
-      footer: 4,
-      press: (acting) => {
-        const { screen, model } = acting;
-        const exercise = screen.chosen;
-        const paired = isPaired(model.session, exercise);
-        return send(acting, [{ do: paired ? 'part-pair' : 'pair', exercise }], screen);
-      },
-    },
+    pairing(['+', '='], 'alternate with this', 'pair'),
+    pairing(['-', '_'], 'take the pair apart', 'part-pair'),
     {
       keys: ['m'],
-      label: 'mark pain',
+      label: 'mark pain, note',
       footer: 5,
       press: (acting) => {
         const { chosen: exercise } = acting.screen;
@@ -181,12 +198,17 @@ function painList({ screen, model, coach }: Seen<Pain>): ChoiceList {
   if (!state || !session) return { title: 'Pain', words: null, choices: [] };
   const { prescribed } = state;
   const title = `Pain: ${prescribed.name}`;
+  const note: Choice = {
+    label: 'No pain: write a note',
+    effects: [],
+    to: { kind: 'note', exercise },
+  };
   if (moment === 'now' && isDone(state)) {
     const mark = { label: 'Mark it', detail: 'you are asked before it next time' };
     return {
       title,
       words: WARNING,
-      choices: [{ ...mark, effects: sent([{ do: 'mark-pain', exercise }]) }],
+      choices: [{ ...mark, effects: sent([{ do: 'mark-pain', exercise }]) }, note],
     };
   }
   const lighter = coach.lighter(prescribed);
@@ -239,7 +261,7 @@ function painList({ screen, model, coach }: Seen<Pain>): ChoiceList {
     joint: `${prescribed.name} loads the ${andText(prescribed.hurts ?? [])} hard, and you said that hurts. What shall it be today?`,
     'last-time': `Pain was marked at ${prescribed.name} last time. What shall it be today?`,
   };
-  return { title, words: words[moment], choices: rows };
+  return { title, words: words[moment], choices: now ? [...rows, note] : rows };
 }
 
 const WARNING = 'Pain is not effort. A sharp or spreading pain: stop, and get help.';

@@ -12,16 +12,30 @@ type Changes = Extract<Screen, { kind: 'changes' }>;
 type Unsaved = Extract<Screen, { kind: 'unsaved' }>;
 type Findings = Extract<Screen, { kind: 'findings' }>;
 
-/** From the preview or the program: what the check says of it. */
+/** What the check says of the program, as it is being changed or as it lies on the disk; why it cannot be said. */
+export function findingsScreen({ screen: back, coach }: Seen): Findings | string {
+  const open = back.kind === 'program' ? back.sheet : coach.editor.open();
+  if ('what' in open) return problemText(open);
+  const { program } = open;
+  const findings = open.findings.toSorted((a, b) => rankOf(a) - rankOf(b));
+  return { kind: 'findings', findings, file: program.file, back, scroll: 0 };
+}
+
+/** What stops the session first, what was accepted last; else as they stand in the file. */
+const rankOf = (finding: FindingWords): number =>
+  isStopping(finding) ? 0 : finding.accepted === null ? 1 : 2;
+
+/** Does it let no session begin? */
+export const isStopping = ({ severity, accepted }: FindingWords): boolean =>
+  severity === 'error' && accepted === null;
+
+/** From the program. */
 export const FINDINGS_KEY: KeyRow = {
-  keys: ['f'],
-  label: 'findings',
+  keys: ['w'],
+  label: 'why the check objects',
   press: (acting) => {
-    const { screen: back, coach } = acting;
-    const open = back.kind === 'program' ? back.sheet : coach.editor.open();
-    if ('what' in open) return tell(acting, problemText(open));
-    const { findings, program } = open;
-    return show(acting, { kind: 'findings', findings, file: program.file, back, scroll: 0 });
+    const found = findingsScreen(acting);
+    return typeof found === 'string' ? tell(acting, found) : show(acting, found);
   },
 };
 

@@ -1,3 +1,4 @@
+import type { Coach } from '../../lifter/coach.ts';
 import type { GoalKey } from '../../program/edit-program.ts';
 import type { Program } from '../../program/program.ts';
 import { problemText } from '../../text/problem.ts';
@@ -5,7 +6,7 @@ import { massNumber } from '../../training/mass.ts';
 import { BLANK, type Line, paragraph, span } from '../line.ts';
 import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { OPEN, titled } from '../page.ts';
-import { backBy, HELP, type KeyRow, type ScreenModule, typing } from '../screen.ts';
+import { backBy, HELP, type ScreenModule, typing } from '../screen.ts';
 import { reviewScreen } from '../screen-after.ts';
 import { typedTexts } from '../spoken/spoken-words.ts';
 import type { Screen } from '../ui-state.ts';
@@ -15,29 +16,25 @@ type Goal = Extract<Screen, { kind: 'goal' }>;
 
 const FIELDS: readonly GoalKey[] = ['goal_weight', 'goal_date', 'rate'];
 
-/** From the review of a cut, for who may be led through one. */
-export const GOAL_KEY: KeyRow = {
-  keys: ['a'],
-  label: 'aim for',
-  when: ({ coach }) => {
-    if (coach.lookBack.weightAdvice() !== 'yes') return 'Nothing is said here about losing weight.';
-    const sheet = coach.editor.open();
-    return 'what' in sheet || sheet.program.aim === 'cut' ? true : 'This program is for no cut.';
-  },
-  footer: 4,
-  press: (acting) => {
-    const sheet = acting.coach.editor.open();
-    if ('what' in sheet) return tell(acting, problemText(sheet));
-    const { program } = sheet;
-    return show(acting, {
-      kind: 'goal',
-      sheet,
-      field: 'goal_weight',
-      typed: writtenIn(program),
-      words: acting.coach.lookBack.leadsTo(program),
-    });
-  },
-};
+/** Is there a cut that can be led somewhere? Else why not. */
+export function mayAim({ editor }: Pick<Coach, 'editor'>): true | string {
+  const sheet = editor.open();
+  return 'what' in sheet || sheet.program.aim === 'cut' ? true : 'This program is for no cut.';
+}
+
+/** The goal as the program has it; the sentence why it cannot be read. */
+export function goalScreen({ coach }: Pick<Seen, 'coach'>): Goal | string {
+  const sheet = coach.editor.open();
+  if ('what' in sheet) return problemText(sheet);
+  const { program } = sheet;
+  return {
+    kind: 'goal',
+    sheet,
+    field: 'goal_weight',
+    typed: writtenIn(program),
+    words: coach.lookBack.leadsTo(program),
+  };
+}
 
 const writtenIn = ({ goal: { mass, date }, rate, unit }: Program): Goal['typed'] => ({
   goal_weight: mass === null ? '' : massNumber(mass, unit),

@@ -1,14 +1,14 @@
-import { type ChoiceList, listScreen } from '../list.ts';
+import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import { show } from '../outcome.ts';
 import { type KeyRow, TO_PREVIEW } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
 type Kits = Extract<Screen, { kind: 'kits' }>;
 
-/** From the preview: the rack is taken, or the day is somewhere else. */
+/** From the preview: the rack is taken, the day is somewhere else, or the week has other days. */
 export const KITS_KEY: KeyRow<Extract<Screen, { kind: 'preview' }>> = {
   keys: ['j'],
-  label: 'other gear today',
+  label: 'other gear, days',
   when: ({ screen }) =>
     screen.today.state === 'open'
       ? 'A session is open: l in the list behind x takes another lift.'
@@ -24,14 +24,24 @@ export const KITS_KEY: KeyRow<Extract<Screen, { kind: 'preview' }>> = {
 };
 
 export const KITS_SCREEN = listScreen<Kits>({
-  list: ({ screen }): ChoiceList => ({
+  list: ({ screen, coach }): ChoiceList => ({
     title: 'What is there today?',
     words: '"holdfast gear --kit NAME" keeps a kit of your own.',
-    choices: [null, ...screen.kits].map((name) => ({
-      label: name ?? 'what I own',
-      ...(name === screen.now && { detail: 'today' }),
-      effects: [{ do: 'change', change: { kind: 'kit', name }, to: 'preview' }],
-    })),
+    choices: [
+      ...[null, ...screen.kits].map(
+        (name): Choice => ({
+          label: name ?? 'what I own',
+          ...(name === screen.now && { detail: 'today' }),
+          effects: [{ do: 'change', change: { kind: 'kit', name }, to: 'preview' }],
+        }),
+      ),
+      {
+        label: 'Other days this week',
+        detail: 'asks which',
+        effects: [],
+        to: () => ({ kind: 'week', ...coach.lookBack.week(), chosen: 0 }),
+      },
+    ],
   }),
   last: [TO_PREVIEW],
 });

@@ -10,6 +10,7 @@ import {
   type Unit,
 } from '../../training/mass.ts';
 import { blockDigits } from '../digits.ts';
+import { wasRefused } from '../draft.ts';
 import { BLANK, type Line, line, paragraph } from '../line.ts';
 import {
   type Act,
@@ -130,8 +131,8 @@ const { type, rubOut } = typing<Load>(
   ['.', ',', '-'],
   'type the load',
   (acting) => {
-    const { screen, name } = acting;
-    const before = screen.isStepped ? '' : screen.typed;
+    const { screen, name, model } = acting;
+    const before = screen.isStepped || wasRefused(model) ? '' : screen.typed;
     const typed = before + (name === ',' ? '.' : name);
     return /^-?\d{0,4}(\.\d{0,3})?$/.test(typed) ? showTyped(acting, typed) : ask(acting);
   },

@@ -1,10 +1,15 @@
-import { ask, RUNNER, show } from '../outcome.ts';
+import { ask, RUNNER, type Seen, show } from '../outcome.ts';
 import { titled } from '../page.ts';
 import { backBy, type ScreenModule } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 import { windowOf } from '../window.ts';
 
 type Note = Extract<Screen, { kind: 'note' }>;
+
+function titleOf({ screen, model: { session } }: Seen<Note>): string {
+  const of = screen.exercise === null ? undefined : session?.exercises[screen.exercise];
+  return of ? `Note: ${of.prescribed.name}` : 'Note';
+}
 
 /** A text field lies over it, to which every key goes that is not its own. */
 export const NOTE_SCREEN: ScreenModule<Note> = {
@@ -17,8 +22,8 @@ export const NOTE_SCREEN: ScreenModule<Note> = {
       press: (acting) => ask(acting, { do: 'type', key: { kind: 'named', name: 'enter' } }),
     },
   ],
-  lines: (_, columns, rows) => windowOf(titled('Note', null, columns), rows, 0),
-  spoken: () => ['Note. Type it, then enter.'],
+  lines: (seen, columns, rows) => windowOf(titled(titleOf(seen), null, columns), rows, 0),
+  spoken: (seen) => [`${titleOf(seen)}. Type it, then enter.`],
   otherKey: (acting, key) => ask(acting, { do: 'type', key }),
   field: 2,
 };

@@ -1,6 +1,6 @@
 import { shortDayWords } from '../../text/day-words.ts';
 import { safeText } from '../../text/safe-text.ts';
-import { movedOn, rubbedOut, stepped, typedInto } from '../draft.ts';
+import { movedOn, rubbedOut, stepped, typedInto, wasRefused } from '../draft.ts';
 import { draftNumbers, type EntryTarget } from '../entry.ts';
 import { BLANK, indented, type Line, line, paragraph, textOf } from '../line.ts';
 import { type Choice, type ChoiceList, listScreen } from '../list.ts';
@@ -67,10 +67,17 @@ export const PAST_SESSION_SCREEN: ScreenModule<PastSessionScreen> = {
   ...listScreen<PastSessionScreen>({
     list: setList,
     choose: {
-      keys: ['space', 'enter', 'c'],
       label: (seen) => (chosenSet(seen) ? 'correct it' : 'show all of it'),
       press: open,
     },
+    first: [
+      {
+        keys: ['c'],
+        label: 'correct it',
+        when: (seen) => (chosenSet(seen) ? true : 'Choose a set first.'),
+        press: open,
+      },
+    ],
     last: [BACK, { keys: ['d'], label: 'delete it', footer: 2, press: remove }, TAKE_BACK],
   }),
   anew: ({ back }, coach) => resultsAnew(back, coach),
@@ -177,7 +184,7 @@ const unitOf = ({ screen }: Seen<Correct>) => screen.back.past.unit;
 const { type, rubOut } = typing<Correct>(
   ['.', ','],
   'type the number',
-  onNumbers((draft, _, { name }) => typedInto(draft, name)),
+  onNumbers((draft, _, { name, model }) => typedInto(draft, name, wasRefused(model))),
   onNumbers((draft, target, acting) => rubbedOut(draft, target, unitOf(acting))),
 );
 

@@ -1,30 +1,28 @@
 import type { Coach } from '../../lifter/coach.ts';
-import type { Today } from '../../lifter/prepare.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import { lastLoads } from '../../progression/set-words.ts';
 import { inTurnWords } from '../../session/pairs.ts';
 import { shortDayWords } from '../../text/day-words.ts';
-import { andText, howMany } from '../../text/words.ts';
+import { andText } from '../../text/words.ts';
 import { type Mass, massText, type Unit } from '../../training/mass.ts';
 import { BLANK, indented, type Line, line, paragraph, span, spread } from '../line.ts';
 import { markedTexts, moving } from '../list.ts';
-import { type Act, ask, type Seen, show } from '../outcome.ts';
+import { lessThan, noticeLines, noticesOf, stoppingErrors } from '../notices.ts';
+import { type Act, ask, type Seen, show, tell } from '../outcome.ts';
 import { OPEN } from '../page.ts';
 import { detailTexts, planText } from '../plan-words.ts';
 import { HELP, LEAVE_BY_TAP, type ScreenModule, SETTINGS_KEY, TAKE_BACK } from '../screen.ts';
 import { screenAfter } from '../screen-after.ts';
 import type { Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
-import { loadText, repsText, shortText } from '../words.ts';
-import { FINDINGS_KEY } from './findings.ts';
+import { loadText, repsText } from '../words.ts';
+import { findingsScreen, isStopping } from './findings.ts';
 import { GEAR_KEY } from './gear.ts';
 import { HISTORY_KEY } from './history.ts';
 import { HURTS_KEY } from './hurts.ts';
 import { KITS_KEY } from './kits.ts';
 import { PROGRAM_KEY } from './program.ts';
-import { NEW_PROGRAM_KEY } from './question.ts';
 import { REVIEW_KEY } from './review.ts';
-import { WEEK_KEY } from './week.ts';
 import { WEIGH_KEY } from './weigh.ts';
 
 type Preview = Extract<Screen, { kind: 'preview' }>;
@@ -32,10 +30,10 @@ type Preview = Extract<Screen, { kind: 'preview' }>;
 const INDENT = 2;
 
 /** Before the session: what was done last time, what is due, what changes and why. */
-function lines({ model, screen, coach }: Seen<Preview>, columns: number, rows: number): Line[] {
-  const { choices } = model;
+function lines(seen: Seen<Preview>, columns: number, rows: number): Line[] {
+  const { screen, coach } = seen;
   const { today, chosen } = screen;
-  const head = headLines(today, choices.cautions === 'doctor-first', coach, columns);
+  const head = headLines(seen, columns, rows);
   const blocks = today.prescription.exercises.map((exercise, index) => [
     BLANK,
     ...exerciseLines(exercise, index === chosen, today.prescription, coach, columns),
@@ -47,54 +45,23 @@ function lines({ model, screen, coach }: Seen<Preview>, columns: number, rows: n
   return windowOf([...head, ...blocks.flat()], rows, scroll);
 }
 
-const STATES: Readonly<Record<Today['state'], string | null>> = {
-  due: null,
-  open: 'This session is open: space goes on where you left it.',
-  'done-today': 'You have trained today already. This is the session after it.',
-};
-
-function headLines(today: Today, doctorFirst: boolean, coach: Coach, columns: number): Line[] {
-  const { prescription, minutes, state, elsewhere } = today;
+function headLines(seen: Seen<Preview>, columns: number, rows: number): Line[] {
+  const { today } = seen.screen;
+  const { prescription, minutes } = today;
   const title = [span(prescription.program), span(' · '), span(prescription.day, 'strong')];
   const facts = `${shortDayWords(prescription.date)} · ${Math.round(minutes)} min`;
-  const said = [
-    doctorFirst
-      ? 'You answered yes to a question about your health: see a doctor first. y once a doctor knows that you train.'
-      : null,
-    elsewhere
-      ? `This session is open on ${elsewhere.device} since ${elsewhere.since}. Space takes it over and goes on here.`
-      : STATES[state],
-    prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
-    today.kit === null ? null : `Today with ${today.kit}; j changes it.`,
-    prescription.short
-      ? `${shortText(prescription.short)} w says why, k ${lessThan(today) === undefined ? 'makes it whole again' : 'cuts further'}.`
-      : null,
-    ...today.troubles,
-    ...prescription.warnings.map((reason) => coach.reasonWords(reason).text),
-    state === 'open' ? null : findingsText(coach, columns),
-  ].filter((text) => text !== null);
   const wide = spread(title, [span(facts)], columns);
-  return [
-    ...(wide === title ? [title, line(facts)] : [wide]),
-    ...(said.length > 0 ? [BLANK] : []),
-    ...said.flatMap((text) => paragraph(`! ${text}`, columns, 'alert', 2)),
-  ];
+  const named = wide === title ? [title, line(facts)] : [wide];
+  const notices = noticesIn(seen, columns);
+  if (notices.length === 0) return named;
+  return [...named, BLANK, ...noticeLines(notices, columns, rows - named.length - 1 - A_LIFT)];
 }
 
-/** Below this width the session needs the rows. */
-const NARROW = 50;
+/** Rows in which the first lift says what it is and what it asks for, and that there is more. */
+const A_LIFT = 5;
 
-/** How much the check has to say of the program. */
-function findingsText({ editor }: Coach, columns: number): string | null {
-  const open = editor.findings().filter(({ accepted }) => accepted === null);
-  const errors = open.filter(({ severity }) => severity === 'error').length;
-  if (open.length === 0) return null;
-  const count = howMany(open.length, 'finding');
-  if (columns < NARROW) return errors > 0 ? `${count}, ${errors} stop it: f` : `${count}: f`;
-  return errors > 0
-    ? `The check has ${count}, ${errors} of them an error that stops the session: f shows them.`
-    : `The check has ${count} on the program: f shows them.`;
-}
+const noticesIn = ({ model, screen, coach }: Seen<Preview>, columns: number): readonly string[] =>
+  noticesOf(screen.today, model.choices.cautions === 'doctor-first', coach, columns);
 
 function exerciseLines(
   exercise: PrescribedExercise,
@@ -144,11 +111,27 @@ function lastText(exercise: PrescribedExercise, unit: Unit): string {
   return `${shortDayWords(last.date)}: ${load} · ${repsText(sets, exercise)}`;
 }
 
+/** Who answered yes to a question about health has to say more before the first session. */
+const mayBegin = ({ model, screen: { today }, coach }: Seen<Preview>): true | string =>
+  model.choices.cautions === 'doctor-first' &&
+  today.state !== 'open' &&
+  stoppingErrors(today, coach) === 0
+    ? 'See a doctor first; y says that one knows that you train.'
+    : true;
+
+const BEGIN = { due: 'begin', 'done-today': 'begin', open: 'go on' } as const;
+
 /** Reading down the list changes nothing: only the other key begins where the mark stands. */
 const begin =
   (where: 'first' | 'here'): Act<Preview> =>
   (acting) => {
     const { today, chosen } = acting.screen;
+    if (stoppingErrors(today, acting.coach) > 0) {
+      const found = findingsScreen(acting);
+      // Mended meanwhile in an editor, it begins after all, or says what has changed.
+      if (typeof found === 'string') return tell(acting, found);
+      if (found.findings.some(isStopping)) return show(acting, found);
+    }
     const exercise = where === 'here' ? chosen : null;
     const { within, prescription } = today;
     return ask(acting, { do: 'begin', day: prescription.day, within, exercise });
@@ -156,15 +139,10 @@ const begin =
 
 const otherDay: Act<Preview> = (acting) => {
   const { days, prescription, within } = acting.screen.today;
-  const next = days[(days.indexOf(prescription.day) + 1) % days.length];
+  const by = acting.name === 'left' ? -1 : 1;
+  const next = days.at((days.indexOf(prescription.day) + by) % days.length);
   return show(acting, { kind: 'preview', today: acting.coach.today(next, within), chosen: 0 });
 };
-
-/** Minutes to cut a day to, one after the other; then it is whole again. */
-const TIMES = [60, 45, 30, 20, 15, 10] as const;
-
-const lessThan = ({ minutes, within }: Today): number | undefined =>
-  TIMES.find((time) => time < Math.min(minutes, within ?? Number.POSITIVE_INFINITY));
 
 const lessTime: Act<Preview> = (acting) => {
   const { today: shown } = acting.screen;
@@ -181,6 +159,7 @@ const why: Act<Preview> = (acting) => {
     exercises: chosen ? [chosen] : exercises,
     unit,
     cut: short?.cut ?? [],
+    about: noticesIn(acting, OPEN),
     back: screen,
     scroll: 0,
   });
@@ -200,19 +179,30 @@ export const PREVIEW_SCREEN: ScreenModule<Preview> = {
   wholeBanner: true,
   keys: [
     { keys: ['w'], label: 'why this', footer: 2, press: why },
-    { keys: ['space'], label: 'begin', footer: 0, tap: { at: 0 }, press: begin('first') },
+    {
+      keys: ['space'],
+      label: ({ screen, coach }) =>
+        stoppingErrors(screen.today, coach) > 0 ? 'what stops it' : BEGIN[screen.today.state],
+      when: mayBegin,
+      footer: 0,
+      tap: { at: 0 },
+      press: begin('first'),
+    },
     {
       keys: ['enter'],
       label: 'begin with it',
-      when: ({ screen }) => {
+      when: (seen) => {
+        const { screen, coach } = seen;
         if (screen.today.state === 'open') return 'Space goes on with the session.';
+        if (stoppingErrors(screen.today, coach) > 0) return 'Space shows what stops it.';
+        if (mayBegin(seen) !== true) return mayBegin(seen);
         return screen.chosen > 0 ? true : 'Space begins with it.';
       },
       footer: 0,
       press: begin('here'),
     },
     {
-      keys: ['d'],
+      keys: ['right', 'left'],
       label: 'another day',
       when: ({ screen }) => {
         if (screen.today.state === 'open') return IS_OPEN;
@@ -230,7 +220,7 @@ export const PREVIEW_SCREEN: ScreenModule<Preview> = {
     },
     {
       keys: ['y'],
-      label: 'a doctor knows',
+      label: 'yes, a doctor knows',
       when: ({ model }) =>
         model.choices.cautions === 'doctor-first' ? true : 'There is nothing to answer.',
       footer: 0,
@@ -245,12 +235,9 @@ export const PREVIEW_SCREEN: ScreenModule<Preview> = {
     WEIGH_KEY,
     HURTS_KEY,
     KITS_KEY,
-    WEEK_KEY,
     TAKE_BACK,
     PROGRAM_KEY,
     GEAR_KEY,
-    NEW_PROGRAM_KEY,
-    FINDINGS_KEY,
   ],
   lines,
   spoken: (seen) => markedTexts(lines(seen, OPEN, OPEN)),

@@ -1,5 +1,6 @@
 import type { SheetEdit } from '../../lifter/change-program.ts';
 import { problemText } from '../../text/problem.ts';
+import { questionsAgain } from '../first-question.ts';
 import { markedTexts, moving } from '../list.ts';
 import { type Act, type Acting, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { OPEN } from '../page.ts';
@@ -137,7 +138,7 @@ export const PROGRAM_SCREEN: ScreenModule<SheetScreen> = {
     },
     {
       keys: ['[', 'b'],
-      label: 'move up',
+      label: 'move earlier',
       when: isExercise,
       footer: 2,
       pair: 'move it',
@@ -145,11 +146,19 @@ export const PROGRAM_SCREEN: ScreenModule<SheetScreen> = {
     },
     {
       keys: [']', 'v'],
-      label: 'move down',
+      label: 'move later',
       when: isExercise,
       footer: 2,
       pair: 'move it',
       press: move(1),
+    },
+    {
+      keys: ['c'],
+      label: 'change the answers',
+      when: ({ screen }) =>
+        isChanged(screen) ? 'Save what was changed first, or take it back.' : true,
+      footer: 8,
+      press: (acting) => show(acting, questionsAgain(acting.coach)),
     },
     { keys: ['a'], label: 'add a lift', footer: 3, press: addLift },
     { keys: ['d'], label: 'take out', when: isExercise, footer: 4, press: takeOut },
@@ -161,7 +170,7 @@ export const PROGRAM_SCREEN: ScreenModule<SheetScreen> = {
       press: (acting) => show(acting, acting.screen.past.at(-1) ?? acting.screen),
     },
     {
-      keys: ['s', 'enter'],
+      keys: ['enter'],
       label: 'look and save',
       when: ({ screen }) => (isChanged(screen) ? true : 'Nothing was changed.'),
       footer: 5,

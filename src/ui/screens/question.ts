@@ -1,20 +1,12 @@
 import type { Coach } from '../../lifter/coach.ts';
 import { type Answers, QUESTIONS } from '../../settings/answers-schema.ts';
-import { firstQuestion, questionAt, questionsAgain } from '../first-question.ts';
+import { firstQuestion, questionAt } from '../first-question.ts';
 import { listLines, listTexts, moving } from '../list.ts';
 import { type Act, type Acting, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { askedOf, questionBeside } from '../questions.ts';
-import { backBy, HELP, type KeyRow, LEAVE, type ScreenModule } from '../screen.ts';
+import { backBy, HELP, LEAVE, type ScreenModule } from '../screen.ts';
 import { beforeTraining } from '../screen-after.ts';
 import type { QuestionScreen, Screen } from '../ui-state.ts';
-
-/** From the preview. */
-export const NEW_PROGRAM_KEY: KeyRow = {
-  keys: ['n'],
-  label: 'new program',
-  footer: 88,
-  press: (acting) => show(acting, questionsAgain(acting.coach)),
-};
 
 /** After the cautions: the questions of a first program, or what is due. */
 export const afterCautions = (coach: Coach): Screen =>

@@ -13,7 +13,7 @@ import { BACK, backBy, type KeyRow, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
 import { reviewScreen } from '../screen-after.ts';
 import type { Role } from '../theme.ts';
 import type { Screen } from '../ui-state.ts';
-import { GOAL_KEY } from './goal.ts';
+import { PLAN_KEY } from './plan.ts';
 
 type WeightQuestion = Extract<Screen, { kind: 'weight-question' }>;
 type Review = Extract<Screen, { kind: 'review' }>;
@@ -183,27 +183,6 @@ const isAnswerable = ({ mayTake, mayRefuse }: Advice): boolean => mayTake || may
 const sources: Act<Review> = (acting) =>
   show(acting, { ...acting.screen, sources: !acting.screen.sources });
 
-/** What the lifter asks for without being advised to. */
-const wishKey = (key: string, label: string, wish: keyof ReviewPage['wishes']): KeyRow<Review> => ({
-  keys: [key],
-  label,
-  when: ({ screen }) => {
-    const asked = screen.page.wishes[wish];
-    return 'why' in asked ? asked.why : true;
-  },
-  footer: 4,
-  press: (acting) => {
-    const asked = acting.screen.page.wishes[wish];
-    if ('why' in asked) return tell(acting, asked.why);
-    const { finding } = asked;
-    return ask(acting, {
-      do: 'change',
-      change: { kind: 'answer', finding, answer: 'yes', edit: null },
-      to: 'review',
-    });
-  },
-});
-
 /** Those that take an answer, in turn. */
 const nextAdvice: Act<Review> = (acting) => {
   const { screen } = acting;
@@ -217,7 +196,7 @@ export const REVIEW_SCREEN = pageScreen<Review>({
   all: reviewAll,
   first: [
     {
-      keys: ['o'],
+      keys: ['y'],
       label: 'yes to it',
       when: (seen) => (adviceOf(seen)?.mayTake ? true : 'There is nothing here to say yes to.'),
       footer: 0,
@@ -240,10 +219,7 @@ export const REVIEW_SCREEN = pageScreen<Review>({
       press: nextAdvice,
     },
     { keys: ['w'], label: 'why this', footer: 3, press: sources },
-    wishKey('l', 'a lighter week', 'lighterWeek'),
-    wishKey('p', 'pause the cut', 'pause'),
-    wishKey('e', 'end the cut', 'end'),
-    GOAL_KEY,
+    PLAN_KEY,
   ],
   last: [
     TO_PREVIEW,

@@ -3,9 +3,9 @@ import { isCluster, isOver, plannedSets } from '../../session/next-set.ts';
 import { setsCountedIn } from '../../session/results.ts';
 import { stageNow } from '../../session/stage-now.ts';
 import type { ExerciseState, SessionState } from '../../session/state.ts';
+import { spentMs } from '../../session/summary.ts';
 import { columnsOf } from '../../text/columns.ts';
 import { howMany } from '../../text/words.ts';
-import { elapsedMs } from '../../training/reading.ts';
 import { blockDigits } from '../digits.ts';
 import { type Line, line, paragraph, span, spread } from '../line.ts';
 import type { Model } from '../model.ts';
@@ -65,7 +65,7 @@ function topLine({ session, now }: Model, phase: Phase, columns: number): Line {
   if (!session) return [];
   const { prescription } = session;
   const left = setsLeft(session);
-  const facts = `${howMany(left, 'set')} left · ${minutesText(elapsedMs(session.openedAt, now))} in`;
+  const facts = `${howMany(left, 'set')} left · ${minutesText(spentMs(session, now))} in`;
   const name =
     columns >= 60 ? `${prescription.program} · ${prescription.day}  ` : `${prescription.day}  `;
   const marks = sessionLine(
@@ -140,7 +140,7 @@ function saidLines(model: Model, columns: number): Line[] {
 function offerText({ by, words, addsSet }: Offer, session: Model['session']): string {
   const unit = session?.prescription.unit ?? 'kg';
   const more = addsSet ? ' in one set more' : '';
-  return by.load === null ? words : `o takes ${loadText(by.load, by, unit)}${more}: ${words}`;
+  return by.load === null ? words : `y takes ${loadText(by.load, by, unit)}${more}: ${words}`;
 }
 
 /**

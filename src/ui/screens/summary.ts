@@ -17,9 +17,9 @@ type Summary = Extract<Screen, { kind: 'summary' }>;
 function all({ model, coach }: Seen<Summary>, columns: number): Line[] {
   const { session, now } = model;
   if (!session) return [];
-  const { minutes, setsDone, setsPlanned } = summaryOf(session, now);
+  const { minutes, setsDone, setsAsked } = summaryOf(session, now);
   const { hardReps, clusters, bests, next } = coach.review();
-  const facts = [`${setsDone} of ${setsPlanned} sets`, `${Math.round(minutes)} min`];
+  const facts = [`${setsDone} of ${setsAsked} sets`, `${Math.round(minutes)} min`];
   if (hardReps !== null) facts.push(`${hardReps} hard reps in clusters`);
   const inset = (text: string, role: 'plain' | 'strong' = 'plain') =>
     paragraph(text, columns - 2, role, 2).map((one) => indented(one, 2));

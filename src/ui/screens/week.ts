@@ -1,20 +1,10 @@
 import { weekdayName } from '../../cut/relaid-week.ts';
 import { listScreen } from '../list.ts';
-import { type Act, ask, show } from '../outcome.ts';
-import { type KeyRow, type ScreenModule, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
+import { type Act, ask } from '../outcome.ts';
+import { type ScreenModule, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
 type Week = Extract<Screen, { kind: 'week' }>;
-
-/** From the preview: a week with fewer days than the program has. */
-export const WEEK_KEY: KeyRow<Extract<Screen, { kind: 'preview' }>> = {
-  keys: ['v'],
-  label: 'days this week',
-  when: ({ screen }) =>
-    screen.today.state === 'open' ? 'A session is open; go on with it or close it first.' : true,
-  footer: 87,
-  press: (acting) => show(acting, { kind: 'week', ...acting.coach.lookBack.week(), chosen: 0 }),
-};
 
 const rest = ({ from }: Week) => Array.from({ length: 8 - from }, (_, at) => from + at);
 

@@ -10,7 +10,7 @@ type Why = Extract<Screen, { kind: 'why' }>;
 
 /** Why each number is what it is: sentence, numbers used, source. */
 function all({ screen, coach }: Seen<Why>, columns: number): Line[] {
-  const { exercises, unit, cut } = screen;
+  const { exercises, unit, cut, about } = screen;
   const asked = exercises.flatMap((exercise) => [
     line(exercise.name, 'strong'),
     ...paragraph(planText(exercise, unit), columns),
@@ -31,12 +31,25 @@ function all({ screen, coach }: Seen<Why>, columns: number): Line[] {
       text ? [BLANK, ...paragraph(text, columns)] : [],
     ),
   ]);
-  if (cut.length === 0) return asked;
-  const words = cut.flatMap((reason) =>
-    paragraph(coach.reasonWords(reason).text, columns, 'plain', 2),
-  );
-  return [...asked, BLANK, line('Cut for want of time', 'strong'), ...words];
+  return [
+    ...asked,
+    ...told('About the session', about, columns),
+    ...told(
+      'Cut for want of time',
+      cut.map((reason) => coach.reasonWords(reason).text),
+      columns,
+    ),
+  ];
 }
+
+const told = (title: string, texts: readonly string[], columns: number): Line[] =>
+  texts.length === 0
+    ? []
+    : [
+        BLANK,
+        line(title, 'strong'),
+        ...texts.flatMap((text) => paragraph(text, columns, 'plain', 2)),
+      ];
 
 const likely = (sets: ReturnType<Coach['expected']>, columns: number): Line[] =>
   sets === null ? [] : [BLANK, ...paragraph(expectedText(sets), columns)];

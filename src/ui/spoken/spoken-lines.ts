@@ -16,7 +16,7 @@ export function spokenLines(model: Model, coach: Coach): readonly string[] {
   // That a key does nothing for a second yet would be read out each time.
   const seen: Seen = { ...now, phase: now.phase && { ...now.phase, waitMs: 0 } };
   const body = ui.help ? helpTexts(seen) : moduleOf(ui.screen).spoken(seen);
-  const said = ui.message ? [ui.message] : offer ? [`${offer.words} o takes it.`] : [];
+  const said = ui.message ? [ui.message] : offer ? [`${offer.words} y takes it.`] : [];
   const banner = bannerLines(coach, moduleOf(ui.screen), OPEN).map(textOf);
   return [
     ...banner,

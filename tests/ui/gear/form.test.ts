@@ -83,7 +83,7 @@ test('no more can be owned than can be typed, and no mass falls to nothing', () 
 test('a number is taken by the next key that goes elsewhere, and by saving', () => {
   const fingers = new Fingers().at('plate 10 kg').keys('2<down>');
   expect(plate(fingers, 10)?.count).toBe(2);
-  fingers.at('plate 5 kg').keys('<tab>4,9s');
+  fingers.at('plate 5 kg').keys('<tab>4,9<enter><enter>');
   expect(fingers.effects).toEqual([{ do: 'save', gear: fingers.gear }]);
   expect(plate(fingers, 5)?.measured).toEqual(kg(4.9));
 });
@@ -145,7 +145,7 @@ test('leaving asks once where something is not saved, and not otherwise', () => 
 });
 
 test('what none is owned of is not saved', () => {
-  const fingers = new Fingers().at('plate 20 kg').keys('0s');
+  const fingers = new Fingers().at('plate 20 kg').keys('0<enter><enter>');
   const [effect] = fingers.effects;
   expect(effect?.do === 'save' && effect.gear.plates.map(({ stamped }) => stamped.amount)).toEqual([
     10, 5, 2.5, 1.25,

@@ -22,7 +22,9 @@ export const GEAR_RULES = [
         if (missing === null) return [];
         // Machines are often those of a gym, and go by a plain step until they are described.
         const severity = exercise.lift.loading === 'stack' ? 'advice' : 'error';
-        const fix = `Add ${missing} to your gear, write a step for the exercise, or choose another lift.`;
+        // A step stands in for what loads a lift, never for the place where it is done.
+        const step = stationMissing(exercise, gear) ? '' : ' write a step for the exercise,';
+        const fix = `Add ${missing} to your gear,${step} or choose another lift.`;
         return [at(exercise, severity, { missing }, fix)];
       }),
   },
@@ -121,12 +123,15 @@ const unsafe = (exercise: Exercise) =>
     'Set safeties and say so in your gear, or choose a lift with dumbbells; until then no set goes to failure.',
   );
 
+const stationMissing = ({ lift }: Pick<Exercise, 'lift'>, gear: Gear) =>
+  lift.needs.find((each) => !hasStation(gear, each));
+
 /** What the gear lacks to load an exercise, in words; null where it has all. */
 export function missingFor(
   { lift, step }: Pick<Exercise, 'lift' | 'step'>,
   gear: Gear,
 ): string | null {
-  const station = lift.needs.find((each) => !hasStation(gear, each));
+  const station = stationMissing({ lift }, gear);
   if (station) return `a ${station}`;
   if (step !== null) return null;
   switch (lift.loading) {
