@@ -7,6 +7,7 @@ import type { History, WeighIn } from '../journal/history.ts';
 import type { Program } from '../program/program.ts';
 import type { Settings } from '../settings/settings.ts';
 import { Refusal } from '../text/problem.ts';
+import { andText } from '../text/words.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { Lifter } from './open-lifter.ts';
 
@@ -34,7 +35,9 @@ export function keepWeighIn(
 
 /** Empty where nothing was replaced. */
 export const replacedWords = (replaced: readonly WeighIn[], unit: Unit): string =>
-  replaced.map(({ mass }) => `It replaces the ${massText(mass, unit)} of the same day.`).join(' ');
+  replaced.length === 0
+    ? ''
+    : `It replaces the ${andText(replaced.map(({ mass }) => massText(mass, unit)))} of the same day.`;
 
 /** The rate as the review reads it, on a day; null for who gets no advice on weight. */
 export function rateAsked(

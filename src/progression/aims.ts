@@ -53,8 +53,8 @@ const inOrder = (question: AimQuestion): AimQuestion => ({
 const falling = (counts: readonly number[]): number[] => counts.toSorted((a, b) => b - a);
 
 /**
- * The same as last time, plus one rep (five seconds) on the first set still below the high end, and
- * on set 1 up to its target once all are there; only if that set ended with the wanted reps in
+ * The same as last time, plus one rep (five seconds) on the first set still below the high end that did
+ * as it was asked, and on set 1 up to its target once all are there; only if that set ended with the wanted reps in
  * reserve. A set that ended with more than those aims at the reps that leave them.
  */
 export function buildingAims(asDone: AimQuestion): Aims {
@@ -86,12 +86,23 @@ export function buildingAims(asDone: AimQuestion): Aims {
   };
 }
 
-/** The first set below the high end; with none, set 1 while it is below its target. */
+/**
+ * The first set below the high end; one that did less than it was asked waits while another of them did
+ * as it was asked, or the same set would be asked for the same rep for ever. With none, set 1 while it
+ * is below its target.
+ */
 function nextToGrow({ last, sets, range, target }: AimQuestion): number | null {
-  const below = last.sets.slice(0, sets).findIndex(({ count }) => count < range[1]);
-  if (below >= 0) return below;
+  const asked = aimsOf(last);
+  const below = last.sets.slice(0, sets).flatMap(({ count }, at) => (count < range[1] ? [at] : []));
+  const fellShort = (at: number) => (last.sets[at]?.count ?? 0) < (asked[at] ?? 0);
+  const [first] = below;
+  if (first !== undefined) return below.find((at) => !fellShort(at)) ?? first;
   return (last.sets[0]?.count ?? target) < target ? 0 : null;
 }
+
+/** What a session was asked at the load that it is judged by, the most first; nothing of another load. */
+const aimsOf = ({ result: { exercise }, load }: Bout): readonly number[] =>
+  exercise.load === load ? falling(exercise.sets.map(({ aim }) => aim)) : [];
 
 /**
  * Each set's reps at another load, predicted from its own last reps and reserve, within the range, the

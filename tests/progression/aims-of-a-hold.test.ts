@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { straight } from './a-program.ts';
-import { nextTime } from './next-time.ts';
+import { nextTime, play } from './next-time.ts';
 
 describe('what a hold aims at', () => {
   const row = straight();
@@ -17,6 +17,29 @@ describe('what a hold aims at', () => {
   it('is one more where the wanted reserve was kept', () => {
     const next = nextTime(row, [{ kg: 100, reps: [6, 5, 5], rir: 1, daysAgo: 3 }]);
     expect(next.aims).toEqual([7, 5, 5]);
+  });
+
+  it('asks the next set for the rep that one fell short of, and that one again after it', () => {
+    const told = play(row, 100, [
+      { reps: [7, 5, 5], rir: 1 },
+      { reps: [7, 5, 5], rir: 1 },
+      { reps: [7, 6, 5], rir: 1 },
+      { reps: [7, 6, 5], rir: 1 },
+    ]);
+    expect(told.slice(1).map(({ aims }) => aims)).toEqual([
+      [8, 5, 5],
+      [7, 6, 5],
+      [8, 6, 5],
+      [7, 7, 5],
+    ]);
+  });
+
+  it('asks the first again where all fell short', () => {
+    const told = play(straight({ sets: 1 }), 100, [
+      { reps: [7], rir: 1 },
+      { reps: [7], rir: 1 },
+    ]);
+    expect(told.slice(1).map(({ aims }) => aims)).toEqual([[8], [8]]);
   });
 
   it('asks for no more from a set that failed, though others kept their reserve', () => {
