@@ -1,4 +1,5 @@
 import type { FindingWords } from '../../lifter/rules.ts';
+import { cutTo } from '../../text/columns.ts';
 import { problemText } from '../../text/problem.ts';
 import { safeText } from '../../text/safe-text.ts';
 import { BLANK, indented, type Line, line, paragraph } from '../line.ts';
@@ -44,7 +45,7 @@ const changesAll = ({ screen: { lines, back } }: Seen<Changes>, columns: number)
   ...titled('What changes', `In ${fileName(back.sheet.program.file)}`, columns),
   ...(lines.length === 0 ? [line('Nothing was changed.')] : []),
   ...lines.map(({ kind, text }) =>
-    line(`${MARKS[kind]}${safeText(text)}`.slice(0, columns), kind === 'same' ? 'plain' : 'strong'),
+    line(cutTo(`${MARKS[kind]}${safeText(text)}`, columns), kind === 'same' ? 'plain' : 'strong'),
   ),
 ];
 
