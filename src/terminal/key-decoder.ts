@@ -200,10 +200,11 @@ function csiKey(parameters: string, final: string): Key | null {
     final === 'u'
       ? kittyKey(first.split(':')[0] ?? '', Number(shift || 1), text)
       : named(final === '~' ? TILDES[first] : final === 'M' ? undefined : LETTERS[final]);
-  return key && event === '2' && key.kind !== 'tap' && key.kind !== 'paste'
-    ? { ...key, repeat: true }
-    : key;
+  return key && event === '2' ? { ...key, repeat: true } : key;
 }
+
+/** What can be held down. */
+type Pressed = Extract<Key, { readonly kind: 'text' | 'named' }>;
 
 /** Behind it come halves of pairs, which are no letters, and from 0xe000 on the keys that type nothing. */
 const LAST_LETTER = 0xd7ff;
@@ -212,7 +213,7 @@ const LAST_LETTER = 0xd7ff;
 const WITH_A_LETTER = 0b1100_0001;
 
 /** @param text code points that the key types, where the terminal tells them: the keyboard's layout is its own */
-function kittyKey(code: string, modifiers: number, text: string): Key | null {
+function kittyKey(code: string, modifiers: number, text: string): Pressed | null {
   const bits = modifiers - 1;
   if (bits & 4) return named(WITH_CTRL[code]);
   if (bits & ~WITH_A_LETTER) return null;
@@ -230,4 +231,5 @@ function tap(parameters: string, final: string): Key | null {
   return { kind: 'tap', column, row };
 }
 
-const named = (name: NamedKey | undefined): Key | null => (name ? { kind: 'named', name } : null);
+const named = (name: NamedKey | undefined): Pressed | null =>
+  name ? { kind: 'named', name } : null;

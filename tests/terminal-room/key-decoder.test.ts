@@ -64,6 +64,7 @@ describe('keys', () => {
     ['a release', '\u001b[<0;12;7m', []],
     ['the right button', '\u001b[<2;12;7M', []],
     ['the wheel', '\u001b[<64;12;7M\u001b[<65;12;7M', []],
+    ['a press outside', '\u001b[<0;0;7M\u001b[<0;12;0M', []],
     ['a drag', '\u001b[<32;12;7M', []],
     ['the old mouse form', '\u001b[M !!x', ['x']],
   ])('%s', (_, bytes, wanted) => expect(words(bytes)).toEqual(wanted));
@@ -159,6 +160,10 @@ describe('an escape', () => {
   it('that begins a sequence of more than 64 characters begins none', () => {
     const sequence = (length: number) => decodeKeys('\u001b['.padEnd(length, '1'), null, 0).pending;
     expect([sequence(64)?.text.length, sequence(65)]).toEqual([64, null]);
+  });
+
+  it('of a reply is over where the reply is: the next key counts', () => {
+    expect(words('\u001b]11;rgb:0000/0000/0000\u0007q\u001b]11;x\u001b\\w')).toEqual(['q', 'w']);
   });
 
   it('that comes together with a key is two keys', () => {
