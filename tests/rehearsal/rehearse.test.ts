@@ -158,6 +158,22 @@ describe('a rehearsal', () => {
   });
 });
 
+it('begins where no load is told with about what could be done two reps past the range', () => {
+  const [day] = threeDay.days;
+  const exercise = { ...day!.exercises[0]!, start: null };
+  const program = { ...threeDay, days: [{ ...day!, exercises: [exercise] }], daysPerWeek: 1 };
+  const strengths = new Map([[exercise.lift.key, kilograms(150)]]);
+  const first = Array.from({ length: 12 }, (_, seed) => {
+    const [session] = rehearse(program, options({ weeks: 1, seed, strengths })).sessions;
+    return session!.results[0]!.sets[0]!.load / kilograms(1);
+  });
+  // Ten reps can be done with 75 % (Brzycki 1993): 112.5 kg, named within a tenth.
+  expect([exercise.lift.key, exercise.range]).toEqual(['back-squat', [5, 8]]);
+  expect(Math.abs(median(first)! - 112.5)).toBeLessThan(4);
+  expect(Math.max(...first.map((load) => Math.abs(load - 112.5)))).toBeLessThan(17);
+  expect(new Set(first).size).toBeGreaterThan(3);
+});
+
 it('adds up hard sets, minutes and moves week by week', () => {
   const weeks = weeksOf(threeDay, rehearse(threeDay, options()), FROM);
   expect(weeks.map(({ week, sessions }) => [week, sessions])).toEqual(
