@@ -76,4 +76,7 @@ export const aimQuestion = (each: Case, target = each.gate.target): AimQuestion 
   timed: each.timed,
 });
 
+/** The same, where set 1 is to stay in the range, too. */
+export const aimInRange = (each: Case): AimQuestion => aimQuestion(each, each.range[1]);
+
 export const firstCount = (bout: Bout): number => bout.sets[0]?.count ?? 0;

@@ -2,7 +2,7 @@ import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { firstMiniAim, matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
-import { aimQuestion, exerciseFacts, type Ruling } from './case.ts';
+import { aimInRange, aimQuestion, exerciseFacts, type Ruling } from './case.ts';
 import { type AskedChange, type ExerciseDraft, half, MOVED } from './draft.ts';
 import { whatHoldingMeans } from './holding.ts';
 import { judge } from './judge.ts';
@@ -66,7 +66,7 @@ function written(
 /** Same load, two reps fewer, nothing moves. */
 function lighterWeek(each: TrainedBefore): Ruling {
   const { load } = each;
-  const aims = matchAims(aimQuestion(each, each.range[1])).map((aim) => Math.max(1, aim - 2));
+  const aims = matchAims(aimInRange(each)).map((aim) => Math.max(1, aim - 2));
   return {
     move: 'hold',
     load,
@@ -83,7 +83,7 @@ function changed(each: TrainedBefore, judged: Ruling, change: AskedChange): Ruli
   return {
     move: 'hold',
     load,
-    aims: predictedAims(aimQuestion(each, each.range[1]), each.rack, load),
+    aims: predictedAims(aimQuestion(each), each.rack, load),
     top: each.range[1],
     why: [because('own-load', exerciseFacts(each.exercise, { load }))],
   };

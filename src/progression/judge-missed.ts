@@ -2,7 +2,14 @@ import { nextBelow } from '../training/loads.ts';
 import { type Mass, micrograms } from '../training/mass.ts';
 import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
-import { aimQuestion, type Case, exerciseFacts, firstCount, type Ruling } from './case.ts';
+import {
+  aimInRange,
+  aimQuestion,
+  type Case,
+  exerciseFacts,
+  firstCount,
+  type Ruling,
+} from './case.ts';
 import { firstSetEvidence, laterSetsEvidence, loadFor, middle } from './estimate.ts';
 import { gateOf } from './gate.ts';
 import { LIMITS } from './limits.ts';
@@ -71,7 +78,7 @@ export function ease(each: Case): Ruling {
   return {
     move: 'ease',
     load: to,
-    aims: predictedAims(aimQuestion(each, top), rack, to),
+    aims: predictedAims(aimQuestion(each), rack, to),
     top,
     why: [because(rule, facts), ...(floor ? [because('volume-at-floor')] : [])],
     low: exercise.range[0],
@@ -138,7 +145,7 @@ export function missed(each: Case): Ruling {
   return {
     move: 'hold',
     load,
-    aims: matchAims(aimQuestion(each, range[1])),
+    aims: matchAims(aimInRange(each)),
     top: range[1],
     why,
   };

@@ -4,7 +4,7 @@ import type { Mass } from '../training/mass.ts';
 import { kilograms } from '../training/mass.ts';
 import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
-import { aimQuestion, type Case, exerciseFacts, type Ruling } from './case.ts';
+import { aimInRange, aimQuestion, type Case, exerciseFacts, type Ruling } from './case.ts';
 import { firstSetEvidence, middle, repsAt } from './estimate.ts';
 import type { Layoff } from './layoff.ts';
 import { LIMITS } from './limits.ts';
@@ -20,7 +20,7 @@ export function afterPain(each: Case): Ruling {
   return {
     move: to < load ? 'ease' : 'hold',
     load: to,
-    aims: matchAims(aimQuestion(each, range[1])),
+    aims: matchAims(aimInRange(each)),
     top: range[1],
     why: [because(rule, exerciseFacts(each.exercise, { load: to, from: load }))],
     askPain: true,
@@ -57,7 +57,7 @@ export function comeBack(each: Case, layoff: Layoff): Ruling {
   const down = lower === null ? null : stepShare(rack, load, lower);
   const tooFar = down !== null && down < -LIMITS.largestJump && layoff.rule === 'return-short';
   const to = tooFar ? null : (lower ?? nextBelow(rack.loads, load));
-  const matched = matchAims(aimQuestion(each, range[1]));
+  const matched = matchAims(aimInRange(each));
   const same = to === null;
   return {
     move: layoff.rule === 'start-again' ? 'start' : 'return',
@@ -124,7 +124,7 @@ export function upAfterReturn(each: Case, to: Mass): Ruling {
   return {
     move: 'up',
     load: to,
-    aims: predictedAims(aimQuestion(each, range[1]), rack, to),
+    aims: predictedAims(aimQuestion(each), rack, to),
     top: range[1],
     why: [
       because(

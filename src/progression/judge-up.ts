@@ -45,7 +45,7 @@ export function goUp(each: Case): Ruling {
       : exercise.style === 'cluster'
         ? 'up-cluster'
         : 'up-in-range';
-  const question = { ...aimQuestion(each, range[1]), range: [low, range[1]] as const };
+  const question = { ...aimQuestion(each), range: [low, range[1]] as const };
   return {
     move: 'up',
     load: gate.to,

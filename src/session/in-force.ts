@@ -8,12 +8,11 @@ export function inForce(events: readonly SessionEvent[]): readonly SessionEvent[
   const undone = undoneIds(events);
   if (undone.size === 0) return events.filter(({ type }) => type !== 'undone');
   const standing: SessionEvent[] = [];
-  // The opening comes first.
-  let act = events[0]!;
+  let act: SessionEvent | null = null;
   for (const event of events) {
     if (event.type === 'undone') continue;
     if (!isRuleMade(event)) act = event;
-    if (stands(act, undone) && stands(event, undone)) standing.push(event);
+    if (act && stands(act, undone) && stands(event, undone)) standing.push(event);
   }
   return standing;
 }

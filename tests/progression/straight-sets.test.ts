@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inUnit } from '../../src/training/mass.ts';
-import { aGear } from './a-gear.ts';
-import { straight } from './a-program.ts';
+import { aGear, dumbbells } from './a-gear.ts';
+import { aLift, straight } from './a-program.ts';
 import { nextTime, play } from './next-time.ts';
 
 describe('straight sets of 5–8', () => {
@@ -58,6 +58,14 @@ describe('straight sets of 5–8', () => {
     ]);
     expect(next).toMatchObject({ move: 'hold', kg: 100 });
     expect(next.rules).toContain('hold-short-often');
+  });
+
+  it('asks for no more than the range holds of a set that went past it, where another missed', () => {
+    const press = straight({ lift: aLift({ loading: 'dumbbell' }), range: [8, 12] });
+    const next = nextTime(press, [{ kg: 10, reps: [14, 9, 6], rir: 1, daysAgo: 3 }], {
+      gear: aGear({ dumbbells: dumbbells(10, 14) }),
+    });
+    expect(next).toMatchObject({ move: 'hold', aims: [12, 9, 8], rules: ['hold-missed'] });
   });
 
   it('holds after the first miss of set 1', () => {
