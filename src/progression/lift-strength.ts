@@ -135,7 +135,11 @@ export function strengthsOn(
   const inOrder = asked
     .map(({ lift, date }) => ({ lift, day: dayNumber(date) }))
     .sort((a, b) => a.day - b.day);
-  const lifts = sessionsSeen(past, Number.NEGATIVE_INFINITY, inOrder.at(-1)?.day ?? 0);
+  const lifts = sessionsSeen(
+    past,
+    Number.NEGATIVE_INFINITY,
+    inOrder.at(-1)?.day ?? Number.NEGATIVE_INFINITY,
+  );
   const levels = levelsOver(lifts, inOrder);
   const found = new Map(inOrder.map(({ lift, day }, at) => [`${day} ${lift}`, levels[at]]));
   return (lift, date) => {
