@@ -59,7 +59,7 @@ const falling = (counts: readonly number[]): number[] => counts.toSorted((a, b) 
  */
 export function buildingAims(asDone: AimQuestion): Aims {
   const question = inOrder(asDone);
-  const { sets, timed } = question;
+  const { sets } = question;
   const matching = matchingOf(question);
   const counts = matching.map((aim, at) => Math.max(aim, filled(question, at)));
   /** The first of last time's sets, as they were done, whose place in order is one of these. */
@@ -70,13 +70,9 @@ export function buildingAims(asDone: AimQuestion): Aims {
   };
   const tooHard = firstDone((at) => surplus(question, at) < 0);
   const tooEasy = firstDone((at) => (counts[at] ?? 0) > (matching[at] ?? 0));
-  const next = nextToGrow(question);
+  const next = nextToGrow(question, counts);
   const more = next !== null && surplus(question, next) >= 0 ? next : null;
-  if (more !== null) {
-    const worth = timed ? LIMITS.secondsPerRep : 1;
-    const one = Math.min(topOf(question, more), matched(question, more) + worth);
-    counts[more] = Math.max(counts[more] ?? 0, one);
-  }
+  if (more !== null) counts[more] = Math.max(counts[more] ?? 0, grown(question, more));
   const asked = falling(counts);
   return {
     counts: asked,
@@ -87,18 +83,26 @@ export function buildingAims(asDone: AimQuestion): Aims {
 }
 
 /**
- * The first set below the high end; one that did less than it was asked waits while another of them did
- * as it was asked, or the same set would be asked for the same rep for ever. With none, set 1 while it
- * is below its target.
+ * The first set below the high end. One that did less than it was asked waits while another of them may
+ * grow, or the same set would be asked for the same rep for ever; one that would come to more than the
+ * set before it never grows. With none below, set 1 while it is below its target.
  */
-function nextToGrow({ last, sets, range, target }: AimQuestion): number | null {
-  const asked = aimsOf(last);
+function nextToGrow(question: AimQuestion, aims: readonly number[]): number | null {
+  const { last, sets, range, target } = question;
   const below = last.sets.slice(0, sets).flatMap(({ count }, at) => (count < range[1] ? [at] : []));
+  if (below.length === 0) return (last.sets[0]?.count ?? target) < target ? 0 : null;
+  const asked = aimsOf(last);
   const fellShort = (at: number) => (last.sets[at]?.count ?? 0) < (asked[at] ?? 0);
-  const [first] = below;
-  if (first !== undefined) return below.find((at) => !fellShort(at)) ?? first;
-  return (last.sets[0]?.count ?? target) < target ? 0 : null;
+  const mayGrow = below.filter((at) => at === 0 || grown(question, at) <= (aims[at - 1] ?? 0));
+  return mayGrow.find((at) => !fellShort(at)) ?? mayGrow[0] ?? null;
 }
+
+/** A set's reps with one more, or its seconds with five. */
+const grown = (question: AimQuestion, at: number): number =>
+  Math.min(
+    topOf(question, at),
+    matched(question, at) + (question.timed ? LIMITS.secondsPerRep : 1),
+  );
 
 /** What a session was asked at the load that it is judged by, the most first; nothing of another load. */
 const aimsOf = ({ result: { exercise }, load }: Bout): readonly number[] =>

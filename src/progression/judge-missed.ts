@@ -20,17 +20,27 @@ import { hasDrop } from './set-drop.ts';
 /** Set 1 stopped at half the low end or less. */
 export const isFarOff = ({ last, range }: Case): boolean => firstCount(last) <= range[0] / 2;
 
-/** Set 1 stopped under the low end in the last two sessions, both at this load. */
-export function isMissedTwice(each: Case): boolean {
-  const { last, before, load } = each;
+/**
+ * Set 1 stopped under the low end in the last two sessions, both at this load; in the last four, where
+ * the way down is a long one.
+ */
+export function isMissedAgain(each: Case): boolean {
+  const { last, before, load, range } = each;
   const line = missLine(each);
-  return (
+  const isTwice =
     before !== null &&
     before.load === load &&
     before.pains === 0 &&
     firstCount(last) < line &&
-    firstCount(before) < line
-  );
+    firstCount(before) < line;
+  return isTwice || missesRunning(each.story.run, range[0]) >= LIMITS.missesHeld;
+}
+
+/** Sessions running, up to the last, in which set 1 stopped under the low end. */
+function missesRunning(run: readonly Bout[], low: number): number {
+  const newest = run.toReversed();
+  const until = newest.findIndex((bout) => bout.pains > 0 || firstCount(bout) >= low);
+  return until < 0 ? newest.length : until;
 }
 
 /** Where the way down is a long one, only a first set under 70 % of the low end counts. */
@@ -72,6 +82,7 @@ export function ease(each: Case): Ruling {
     low: range[0],
     done: firstCount(last),
     target: top,
+    times: missesRunning(each.story.run, range[0]),
   });
   const rule = back !== null ? 'ease-back' : isFarOff(each) ? 'ease-far-off' : 'ease-missed-twice';
   const floor = each.aim === 'cut' && each.atFloor && exercise.style === 'straight';

@@ -1,6 +1,6 @@
 import type { Case, Ruling } from './case.ts';
 import { build, match, moreMinis, stepTooFar, unfinished } from './judge-holding.ts';
-import { dropSet, ease, isFarOff, isMissedTwice, keepsLoad, missed } from './judge-missed.ts';
+import { dropSet, ease, isFarOff, isMissedAgain, keepsLoad, missed } from './judge-missed.ts';
 import { afterPain, comeBack, upAfterReturn, wayBack } from './judge-returning.ts';
 import { everyHigh, goUp, isEarned, minisMissing } from './judge-up.ts';
 
@@ -30,11 +30,11 @@ const MOVES: readonly Row[] = [
   },
   {
     name: 'first set missed again, load kept',
-    judge: when((each) => isMissedTwice(each) && keepsLoad(each), dropSet),
+    judge: when((each) => isMissedAgain(each) && keepsLoad(each), dropSet),
   },
   {
     name: 'first set missed again',
-    judge: when((each) => isMissedTwice(each) || isFarOff(each), ease),
+    judge: when((each) => isMissedAgain(each) || isFarOff(each), ease),
   },
   {
     name: 'a set missed',

@@ -34,6 +34,16 @@ describe('what a hold aims at', () => {
     ]);
   });
 
+  it('asks no set for more than the one before it', () => {
+    const next = nextTime(straight({ sets: 4 }), [
+      { kg: 90, reps: [8, 7, 6, 5], rir: [0, 1, 1, 1], daysAgo: 3 },
+    ]);
+    expect(next.aims).toEqual([7, 7, 7, 5]);
+    expect(next.words[0]).toBe(
+      'Same 90 kg: one more in set 3; set 1 left less in reserve than wanted, so stop earlier there.',
+    );
+  });
+
   it('asks the first again where all fell short', () => {
     const told = play(straight({ sets: 1 }), 100, [
       { reps: [7], rir: 1 },

@@ -76,6 +76,15 @@ describe('a cluster with a lead of 12–15', () => {
     expect(next).toMatchObject({ move: 'ease', kg: 9 });
   });
 
+  it('eases after four misses running where the way down is a long one', () => {
+    const missed = Array.from({ length: 4 }, () => ({ reps: [11, 4, 4] }));
+    const told = play(raise, 10, missed, { gear: coarse, program: { aim: 'maintain' } });
+    expect(told.map(({ kg }) => kg)).toEqual([10, 10, 10, 10, 8]);
+    expect(told.at(-1)?.words[0]).toBe(
+      'Set 1 stopped under 12 reps 4 times running at 10 kg a hand, so down to 8 kg a hand, to build up again.',
+    );
+  });
+
   it('cut short by the lifter is as unfinished: neither up nor a miss', () => {
     const next = nextTime(raise, [{ kg: 8, reps: [18, 5], daysAgo: 3, unfinished: true }], {
       gear,

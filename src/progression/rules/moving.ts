@@ -68,7 +68,7 @@ export const MOVING_RULES = [
     'common practice',
     COMMON,
     (f) =>
-      `Set 1 stopped under ${f.count('low')} twice running at ${f.load('from')}, so down to ${f.load('load')}, to build up again.`,
+      `Set 1 stopped under ${f.count('low')} ${f.number('times') > 2 ? `${f.number('times')} times` : 'twice'} running at ${f.load('from')}, so down to ${f.load('load')}, to build up again.`,
   ),
   rule(
     'ease-far-off',
