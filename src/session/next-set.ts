@@ -29,11 +29,11 @@ export function partnersOf(
  */
 export function turnOf(state: Pick<SessionState, 'pairs' | 'exercises'>, exercise: number): number {
   const { exercises } = state;
-  const inOrder = [exercise, ...partnersOf(state, exercise)].toSorted((a, b) => a - b);
+  const all = [exercise, ...partnersOf(state, exercise)];
   const stateAt = (at: number): ExerciseState => exercises[at] as ExerciseState;
-  const running = inOrder.find((at) => isCluster(stateAt(at)) && stateAt(at).done.length > 0);
-  const cold = inOrder.find((at) => hasWarmUps(stateAt(at)));
-  const [fewest] = inOrder.toSorted(
+  const running = all.find((at) => isCluster(stateAt(at)) && stateAt(at).done.length > 0);
+  const cold = all.find((at) => hasWarmUps(stateAt(at)));
+  const [fewest] = all.toSorted(
     (a, b) =>
       roundsOf(stateAt(a)) - roundsOf(stateAt(b)) || lastAt(stateAt(a)) - lastAt(stateAt(b)),
   );

@@ -73,6 +73,14 @@ describe('the sets of a pair', () => {
     expect(order).toEqual(['0.0w', '1.0w', '0.0', '1.0']);
   });
 
+  test('warm the one up first that was chosen, to its end', () => {
+    const warm = [6, 3].map((reps) => ({ load: press.load ?? (0 as never), reps }));
+    const played = day({ ...press, warmUp: warm }, { ...row, warmUp: warm });
+    const order = [nextOf(played.send({ do: 'choose-exercise', exercise: 1 }))];
+    for (let at = 0; at < 4; at++) order.push(nextOf(set(played)));
+    expect(order).toEqual(['1.0w', '1.1w', '0.0w', '0.1w', '1.0']);
+  });
+
   test('rest by their own lift from its own last set, and a breath after the partner’s', () => {
     const played = set(day(press, row));
     // First round: nothing of the row to rest from, so a breath of 60 to 90 s.
