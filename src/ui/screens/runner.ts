@@ -21,7 +21,7 @@ import { nextLines, waitingLines } from '../runner/next-lines.ts';
 import { runnerTexts } from '../runner/spoken.ts';
 import type { ScreenModule } from '../screen.ts';
 import { testSetWords } from '../set-plan.ts';
-import { type Block, block, stacked } from '../stack.ts';
+import { type Block, block, NICE, stacked } from '../stack.ts';
 import type { Screen } from '../ui-state.ts';
 import { loadText, minutesText, secondsText } from '../words.ts';
 
@@ -41,7 +41,8 @@ function lines({ model, phase, coach }: Seen, columns: number, rows: number): Li
   const resting = phase.kind === 'resting' ? [line(restLine(phase, columns), 'drawn')] : [];
   const caption = head.caption.flatMap((text) => paragraph(text, columns, 'strong'));
   // Every second of a rest counts; there is no room for it then but on tall screens.
-  const isTight = phase.kind === 'resting' && size.rows < 30;
+  const isLow = size.rows < 30;
+  const isTight = phase.kind === 'resting' && isLow;
   const top: Block[] = [
     block([topLine(model, phase, columns)], 6),
     block(stateLines(head, phase.kind === 'lifting', columns), 0, 1),
@@ -53,7 +54,7 @@ function lines({ model, phase, coach }: Seen, columns: number, rows: number): Li
     block(implementLines(session, phase, coach, columns), 2),
     block(entryLines(model, phase, columns), 1, 1),
     block(platesOnly ? [] : plates, 5, 1),
-    block(pictureLines(session, phase, coach, columns), 6, 1),
+    block(pictureLines(session, phase, coach, columns), isLow ? NICE : 6, 1),
     block(testSetLines(model, phase, columns), 3),
     block(noteLines(model, phase, columns), 7, 1),
     block(isTight ? [] : laterLines(session, phase, columns), 8, 1),
