@@ -394,7 +394,7 @@ describe('a table of the lifter’s own', () => {
       ];
       expect(first).toBe(second);
       // 12 and 12 lie in 8-12, 8 and 8 in 5-8: both tops are reached, and the load goes up.
-      expect(first).toContain('Every set reached 12 at 9 kg a hand, so 9.5 kg');
+      expect(first).toContain('Every set reached 12 at 9 kg a hand, so on to 9.5 kg');
       expect(first).toContain(
         'Every set reached 8 at body weight + 10 kg, so body weight + 11.25 kg',
       );

@@ -59,7 +59,7 @@ describe('changes', () => {
   it('show with a mark where a line is longer than the screen', () => {
     const text = shipped.replace('sets: 4', `sets: 4 # ${'heavy and slow, '.repeat(5)}`);
     over = scene({ program: text, past: [], gear: defaultGear('kg') });
-    const lines = atProgram().keys('<down>-s').screen().split('\n');
+    const lines = atProgram().keys('<down>-<enter>').screen().split('\n');
     expect(lines.filter((line) => /^ *[-+] +sets: . # heavy/.test(line))).toHaveLength(2);
     for (const line of lines.filter((each) => each.includes('# heavy'))) expect(line).toMatch(/…$/);
   });
