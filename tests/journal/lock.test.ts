@@ -93,6 +93,21 @@ describe('one process at a time', () => {
     }
   });
 
+  test('a stale lock that another took while it was looked at is left to them', () => {
+    const [{ one, other, started }, disk] = [two(), memoryDisk()];
+    const left = aDevice({ pid: 3 });
+    lockFor(disk.files, '/state', DATA, left, aMinuteOn(disk)).take();
+    started.delete(3);
+    let isTaken = false;
+    const link = (from: string, to: string) => {
+      if (to.endsWith('.stale') && !isTaken) isTaken = lock(disk, other).take();
+      disk.files.link(from, to);
+    };
+    const late = lockFor({ ...disk.files, link }, '/state', DATA, one, aMinuteOn(disk));
+    expect([late.take(), isTaken]).toEqual([false, true]);
+    expect(late.take()).toBe(false);
+  });
+
   test('is taken to run where it cannot be seen: in another container or sandbox', () => {
     const [{ one, other, started }, disk] = [two(), memoryDisk()];
     lock(disk, one).take();
