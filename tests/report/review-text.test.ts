@@ -66,6 +66,23 @@ describe('the review in text', () => {
     `);
   });
 
+  it('tells the hard reps of a week longer than that it was a lighter one, where there is little room', () => {
+    const weeks = review.weeks.map((week, at) => ({ ...week, lighter: at === 0 }));
+    const shownAt = (width: number) => {
+      const text = reviewText({ ...review, weeks }, words, 'kg', { width, glyphs: 'ascii' }).join(
+        '\n',
+      );
+      const table = text.slice(text.indexOf('Week by week'), text.indexOf('Hard sets of each'));
+      return ['hard reps', 'lighter'].filter((each) => table.includes(each)).length;
+    };
+    const shown = [60, 44, 42, 36, 32].map(shownAt);
+    expect(shown).toEqual(shown.toSorted((a, b) => b - a));
+    expect(new Set(shown)).toEqual(new Set([2, 1, 0]));
+    const at = [60, 44, 42, 36, 32].find((width) => shownAt(width) === 1) ?? 0;
+    const text = reviewText({ ...review, weeks }, words, 'kg', { width: at, glyphs: 'ascii' });
+    expect(text.some((line) => line.includes('hard reps'))).toBe(true);
+  });
+
   it('reads well on a phone', () => {
     const lines = reviewText(review, words, 'lb', { width: 34, glyphs: 'ascii' });
     expect(lines.join('\n')).toMatchInlineSnapshot(`
