@@ -242,6 +242,10 @@ test('a load in the unit of the program has that of the gear beside it', async (
     /^135 lb cannot be made with your plates: [\d.]+ lb \([\d.]+ kg\) on the bar/,
   );
   expect((await home.run('--program', 'three-day', 'load', '60')).out).toMatch(/^60 kg on the bar/);
+  // To a tenth: 62.54 kg is what plates that were weighed come to.
+  await home.run('gear', '--measured', '1.25kg=1.27kg');
+  const weighed = (await home.run('--program', 'three-day-lb', 'load', '135')).out;
+  expect(weighed).toMatch(/137\.88 lb \(62\.5 kg\) on the bar/);
 });
 
 test('gear in pounds is a word on the unit, before there is a program', async () => {
