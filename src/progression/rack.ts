@@ -38,11 +38,12 @@ export function rackFor(
     return { loads, system: (load) => load, setting: (system) => micrograms(Math.floor(system)) };
   }
   const moved = bodyShare ?? 1;
+  const ofBody = body === null ? NO_MASS : share(body, moved);
   return {
     // Of a hold no share is known, and no band holds a plank up.
     loads: bodyShare === null || moved < LIMITS.assistedShare ? unassisted(loads) : loads,
     system: (load) => systemLoad(load, body, moved),
-    setting: (system) => micrograms(Math.floor(system - (body === null ? 0 : share(body, moved)))),
+    setting: (system) => micrograms(Math.floor(system - ofBody)),
   };
 }
 

@@ -9,6 +9,38 @@ it('no two rules of any room share a key: the last would speak for both', () => 
   expect(keys.length).toBeGreaterThan(80);
 });
 
+it('counts what is left of the time as people do', () => {
+  const left = (minutes: number) => {
+    const facts = { name: 'Row', takes: 9, left: minutes };
+    return reasonWords({ rule: 'short-left-out', facts }, 'kg').text;
+  };
+  expect(left(0)).toContain('and none is left');
+  expect(left(1)).toContain('and 1 min is left');
+  expect(left(2)).toContain('and 2 min are left');
+});
+
+it('tells of a reason the loads as loads and all else as numbers', () => {
+  const facts = {
+    load: 20e9,
+    from: 500_000,
+    low: 5,
+    done: [8, 7, 6],
+    expected: 6.25,
+    basis: 'hand',
+  };
+  const { facts: shown } = reasonWords(
+    { rule: 'hold-missed', facts: { ...facts, sets: [3] } },
+    'kg',
+  );
+  expect(shown.map(({ value }) => value)).toEqual([
+    '20 kg a hand',
+    '0 kg a hand',
+    '5',
+    '8, 7, 6',
+    '6.25',
+  ]);
+});
+
 it('whatever was trained, every reason is told as a sentence with all of its facts', () => {
   fc.assert(
     fc.property(histories, fc.constantFrom('kg' as const, 'lb' as const), (history, unit) => {
