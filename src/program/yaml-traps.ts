@@ -11,11 +11,17 @@ export const MOST_DEPTH = 20;
 const MOST_INDENT = 100;
 const MOST_REPORTED = 20;
 
+/**
+ * Joins the signs of one picture, and letters in Persian and the scripts of India: between two that are
+ * not ASCII it belongs to what is seen. Screens leave it out.
+ */
+const JOINER = /(?<=[^\0-\x7f])[\u200c\u200d](?=[^\0-\x7f])/gu;
+
 /** The first character that a screen cannot show, as `U+0007`; null when there is none. */
 export function unsafeCharacter(
   text: string,
 ): { readonly name: string; readonly at: number } | null {
-  const plain = text.replace(/[\t\n]/g, ' ');
+  const plain = text.replace(/[\t\n]/g, ' ').replace(JOINER, ' ');
   if (safeText(plain) === plain) return null;
   let at = 0;
   for (const character of plain) {

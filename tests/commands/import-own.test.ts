@@ -396,7 +396,7 @@ describe('a table of the lifter’s own', () => {
       // 12 and 12 lie in 8-12, 8 and 8 in 5-8: both tops are reached, and the load goes up.
       expect(first).toContain('Every set reached 12 at 9 kg a hand, so on to 9.5 kg');
       expect(first).toContain(
-        'Every set reached 8 at body weight + 10 kg, so body weight + 11.25 kg',
+        'Every set reached 8 at body weight + 10 kg, so on to body weight + 11.25 kg',
       );
       // Three reps lie in no range of 6 to 10: they tell a load, and no more.
       expect(first).toContain('Known from another range: 3 reps at 90 kg point to 67.5 kg here');

@@ -147,3 +147,12 @@ test.each([
   const [problem = ''] = problemsOf(withChange('Lean spring', `Lean ${character}spring`));
   expect(problem).toContain(`:1:12: There is a character here that cannot be seen: ${name}.`);
 });
+
+test('what joins the signs of one picture, or letters of a script that has such, is none of these', () => {
+  const named = (name: string) => readProgram(`name: ${name}\n`, 'p.yaml');
+  const unseen = (name: string) => JSON.stringify(named(name)).includes('cannot be seen');
+  expect(unseen('\u{1f3cb}\u{1f3fd}\u200d\u2640\ufe0f')).toBe(false);
+  expect(unseen('\u0645\u06cc\u200c\u062f\u0648')).toBe(false);
+  expect(unseen('A\u200dB')).toBe(true);
+  expect(unseen('\u0645\u200d')).toBe(true);
+});
