@@ -25,10 +25,20 @@ export function missingText(f: Told): string {
 export function stayText(f: Told): string {
   const seen: string[] = [];
   if (f.has('kept')) seen.push(`${f.percent('kept')} of your strength kept`);
+  if (f.has('slipping')) seen.push(slippingText(f.number('slipping')));
   if (f.has('rate')) seen.push(courseText(f.number('rate')));
   seen.push(`${f.number('done')} of ${f.number('planned')} sessions in two weeks`);
-  return `${f.has('answered') ? 'Nothing new' : 'Go on as you are'}: ${seen.join(', ')}.`;
+  const isWell = !f.has('answered') && !f.has('slipping');
+  return `${isWell ? 'Go on as you are' : 'Nothing new'}: ${seen.join(', ')}.`;
 }
+
+/** Of none alone, all of them do. */
+const slippingText = (lifts: number): string =>
+  lifts === 0
+    ? 'the big lifts together slip'
+    : lifts === 1
+      ? 'one lift slips'
+      : `${lifts} lifts slip`;
 
 /** `body weight falls by 0.7 % a week`; steady where it moves by less than is shown. */
 function courseText(percentAWeek: number): string {

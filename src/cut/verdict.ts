@@ -89,15 +89,17 @@ export function verdict(evidence: Evidence): Verdict {
   };
 }
 
-/** Where something stands that was answered, nothing new is said, not that all is well. */
+/** Where something stands that was answered, or lifts slip, nothing new is said, not that all is well. */
 function stay(evidence: Evidence, answered: boolean): ReviewFinding {
-  const { kept, rate } = evidence;
+  const { kept, rate, exercises, together } = evidence;
+  const slipping = new Set(exercises.flatMap(({ slip, track }) => (slip === null ? [] : [track])));
   return finding(
     reviewReason('stay-the-course', {
       kept: kept?.share ?? null,
       rate: rate?.now.kind === 'known' ? rate.now.percentAWeek : null,
       ...sessionsOf(evidence),
       ...(answered ? { answered } : {}),
+      ...(slipping.size > 0 || together ? { slipping: slipping.size } : {}),
     }),
   );
 }

@@ -564,6 +564,20 @@ describe('the verdict of the week', () => {
     { lift: LIFTS.row, sets: 1 },
   ];
 
+  it('does not say that all is well where lifts slip and no was said', () => {
+    const slips = (lift: string, at: number) => (lift !== 'barbell-row' && at > 11 ? 80 : 100);
+    const no = said('lighter-week-proposed', 'no', 1);
+    const told = reviewed({ load: slips, decisions: [no] });
+    expect(told.headline).toBe('stay-the-course');
+    expect(told.says).toMatch(
+      /^Nothing new: 95 % of your strength kept, the big lifts together slip, body weight/,
+    );
+    const one = said('do-less', 'no', 1, 'back-squat straight 5-8');
+    expect(reviewed({ load: squatSlips, decisions: [one] }).says).toMatch(
+      /^Nothing new: \d+ % of your strength kept, one lift slips, /,
+    );
+  });
+
   it('takes a no to more work for all muscles', () => {
     expect(reviewed({ exercises: thin }).headline).toBe('may-do-more-under');
     const no = said('may-do-more-plateau', 'no', 10, 'side-delts');
