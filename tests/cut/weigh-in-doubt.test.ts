@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { weighInDoubt } from '../../src/cut/weigh-in-doubt.ts';
+import { replacedBy, weighInDoubt } from '../../src/cut/weigh-in-doubt.ts';
 import { problemText } from '../../src/text/problem.ts';
 import { kilograms, pounds } from '../../src/training/mass.ts';
 import { day } from './made.ts';
@@ -47,6 +47,37 @@ describe('a weigh-in that may be a slip of the finger', () => {
     expect(weighInDoubt(kilograms(85.1), today, earlier, 'kg')).toBeNull();
     expect(weighInDoubt(kilograms(74), today, earlier, 'kg')).not.toBeNull();
     expect(weighInDoubt(kilograms(74), day('2027-02-25'), earlier, 'kg')).toBeNull();
+  });
+
+  it.each([
+    // 5 % at once and 0.2 % for each day, a quarter at most.
+    [1, 84.16, 75.84],
+    [50, 92, 68],
+    [100, 100, 60],
+    [300, 100, 60],
+  ])('%d days after 80 kg it passes from %d to %d kg', (days, high, low) => {
+    const last = [{ date: today.subtract({ days }), mass: kilograms(80) }];
+    const passes = (kg: number) => weighInDoubt(kilograms(kg), today, last, 'kg') === null;
+    expect([low - 0.01, low + 0.001, high - 0.001, high + 0.01].map(passes)).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
+  });
+
+  it('takes from 30 to 300 kg for a body weight where there is none before', () => {
+    const passes = (kg: number) => weighInDoubt(kilograms(kg), today, [], 'kg') === null;
+    expect([29.9, 30, 300, 300.1].map(passes)).toEqual([false, true, true, false]);
+  });
+
+  it('puts right what was said of the same day, where the two are more than a twentieth apart', () => {
+    const said = [today, today.subtract({ days: 1 })].map((date) => ({
+      date,
+      mass: kilograms(80),
+    }));
+    const replaced = (kg: number) => replacedBy(kilograms(kg), today, said).length;
+    expect([75.9, 76.1, 83.9, 84.1].map(replaced)).toEqual([1, 0, 0, 1]);
   });
 
   it('asks about the first one only where no adult weighs so much', () => {
