@@ -3,7 +3,7 @@ import { textTable } from '../report/table.ts';
 import { jsonText } from '../text/json-text.ts';
 import { WrongUse } from '../text/problem.ts';
 import { loadsFor } from '../training/loads.ts';
-import { inUnit, massOf, type Unit } from '../training/mass.ts';
+import { inUnit, type Mass, massOf, type Unit } from '../training/mass.ts';
 import { CURVE, loadForReps, oneRepMax, shareOfMax, shownOneRepMax } from '../training/strength.ts';
 import type { Call, Run } from './call.ts';
 import type { EstimateJson } from './estimate-schema.ts';
@@ -50,7 +50,7 @@ export const run: Run = (call) => {
       };
     }),
   };
-  call.print(call.global.json ? jsonText(json) : estimateText(json, unit));
+  call.print(call.global.json ? jsonText(json) : estimateText(json, unit, bar.heaviest));
   return 0;
 };
 
@@ -66,7 +66,7 @@ function required({ options }: Call, name: 'load' | 'reps'): string {
 const rounded = <T extends number | null>(value: T, digits = 2): T =>
   (value === null ? null : Number(value.toFixed(digits))) as T;
 
-function estimateText(json: EstimateJson, unit: Unit): string {
+function estimateText(json: EstimateJson, unit: Unit, heaviest: Mass | null): string {
   const { load, reps, reserve, e1rm, loads } = json;
   const set = `${load} ${unit} × ${reps} with ${reserve} in reserve`;
   if (e1rm === null) {
@@ -79,7 +79,7 @@ function estimateText(json: EstimateJson, unit: Unit): string {
     String(row.reps),
     `${row.estimate.toFixed(1)} ${unit}`,
     `${Math.round(row.share * 100)} %`,
-    row.loadable === null ? 'under the empty bar' : `${rounded(row.loadable)} ${unit}`,
+    onBar(row, unit, heaviest),
   ]);
   const columns = [
     { heading: 'reps', align: 'right' },
@@ -89,4 +89,14 @@ function estimateText(json: EstimateJson, unit: Unit): string {
   ] as const;
   const left = `Loads for other reps with ${reserve} in reserve:`;
   return [head, '', left, ...textTable(columns, rows, 80), '', json.limits].join('\n');
+}
+
+function onBar(
+  { estimate, loadable }: EstimateJson['loads'][number],
+  unit: Unit,
+  heaviest: Mass | null,
+): string {
+  if (loadable === null) return 'under the empty bar';
+  const isOver = heaviest !== null && estimate > inUnit(heaviest, unit);
+  return `${rounded(loadable)} ${unit}${isOver ? ' at most' : ''}`;
 }

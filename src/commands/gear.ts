@@ -62,8 +62,11 @@ export const run: Run = async (call) => {
 /** Shows a kit of another place, after the changes that the options ask for; a new one has what they name. */
 function aboutKit(call: Call, lifter: Lifter, named: string): number {
   const name = named.trim();
-  if (name === '' || name.length > GEAR_LIMITS.name) {
-    throw new WrongUse({ what: '--kit needs a short name.', fix: 'For example: --kit hotel.' });
+  if (name === '' || name.length > GEAR_LIMITS.name || /\p{Cc}/u.test(name)) {
+    throw new WrongUse({
+      what: '--kit needs a short name, in one line.',
+      fix: 'For example: --kit hotel.',
+    });
   }
   const kits = () => kitsOf(lifter.journal().history(), lifter.unit());
   const known = kits().find((kit) => kit.name === name);

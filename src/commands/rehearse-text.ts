@@ -9,6 +9,7 @@ import { drawPlot } from '../report/plot.ts';
 import { textTable } from '../report/table.ts';
 import { wrapped } from '../text/columns.ts';
 import { dayWords } from '../text/day-words.ts';
+import { howMany } from '../text/words.ts';
 import { loadWords } from '../training/load-words.ts';
 import { massText, type Unit } from '../training/mass.ts';
 import { keeping, keptRange, type ToldRehearsal } from './rehearse-json.ts';
@@ -27,10 +28,10 @@ export function rehearseText(told: ToldRehearsal, width: number): string {
   const { program, options, weeks, verdict, lifters, draws, leftOut } = told;
   const head = [
     program.name,
-    `${weeks.length} weeks from ${dayWords(options.from)}`,
+    `${howMany(weeks.length, 'week')} from ${dayWords(options.from)}`,
     options.loss > 0 ? `losing ${options.loss} % a week` : 'body weight steady',
     ...(options.minutes === undefined ? [] : [`sessions cut to ${options.minutes} min`]),
-    `${draws.length} lifters ${LIFTER_KINDS[lifters.kind].does}${lifters.own ? ', growing as you did of late' : ''}`,
+    `${howMany(draws.length, 'lifter')} ${LIFTER_KINDS[lifters.kind].does}${lifters.own ? ', growing as you did of late' : ''}`,
     `seed ${options.seed}`,
   ].join(' · ');
   const muscles = verdict.muscles.map(({ muscle, mean }) => ({
@@ -207,7 +208,7 @@ export function compareText(first: ToldRehearsal, second: ToldRehearsal, width: 
       : `${(mean > 0 ? second : first).name} keeps ${points(mean)} points of strength more (standard error ${points(error)} over ${first.draws.length} lifters).`;
   return [
     ...wrapped(
-      `${first.name} and ${second.name} · ${first.weeks.length} weeks from ${dayWords(first.options.from)}`,
+      `${first.name} and ${second.name} · ${howMany(first.weeks.length, 'week')} from ${dayWords(first.options.from)}`,
       width,
     ),
     ...wrapped(NOT_A_FORECAST, width),

@@ -1,5 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
 import type { DatedMass } from '../journal/daily-mass.ts';
+import { dayWords } from '../text/day-words.ts';
 import type { Problem } from '../text/problem.ts';
 import {
   kilograms,
@@ -57,7 +58,7 @@ export function weighInDoubt(
     meant,
     problem: {
       what: last
-        ? `${found} is far from the ${massText(last.mass, unit)} of ${last.date.toString()}.`
+        ? `${found} is far from the ${massText(last.mass, unit)} of ${dayWords(last.date)}.`
         : `${found} is an unlikely body weight.`,
       fix: meant
         ? `Was it ${massText(meant, unit)}? Enter that, or say once more that ${found} is right.`

@@ -69,7 +69,7 @@ function nearness(lift: Lift, asked: readonly string[]): number | null {
 /**
  * Lifts in which every word of the query begins a word of the name, an everyday name, or the
  * movement, the loading or a muscle trained directly: names before muscles, what the gear can do
- * before the rest.
+ * before the rest. All for an empty query.
  */
 export function findLifts(
   lifts: ReadonlyMap<string, Lift>,
@@ -77,6 +77,7 @@ export function findLifts(
   gear: Gear,
 ): readonly Lift[] {
   const asked = wordsIn(query);
+  if (asked.length === 0 && query.trim() !== '') return [];
   return [...lifts.values()]
     .flatMap((lift) => {
       const near = nearness(lift, asked);

@@ -109,6 +109,13 @@ function documentOf(text: string) {
   }
   const found = historyExportSchema.safeParse(value);
   if (found.success) return found.data;
+  const { schema = null } = (value ?? {}) as { schema?: unknown };
+  if (typeof schema === 'number' && schema > 1) {
+    throw new Refusal({
+      what: 'This history was exported by a newer version of holdfast.',
+      fix: 'Import it with that version, or export it again with this one.',
+    });
+  }
   const [issue] = found.error.issues;
   throw new Refusal({
     what: `This is no history that holdfast exported: ${issue?.path.join('.') || 'the document'}: ${issue?.message ?? 'not as expected'}.`,

@@ -36,7 +36,7 @@ export function reviewFigures(review: Review, unit: Unit): Figure[] {
     figures.push({ name: 'Body weight', value: massText(now, unit, 1), about });
   }
   if (review.waist) figures.push(waistFigure(review.waist, tapeOf(unit)));
-  if (evidence.rate) figures.push(rateFigure(evidence.rate.now));
+  if (evidence.rate) figures.push(rateFigure(evidence.rate.now, review.today));
   if (evidence.plan) figures.push(...goalFigures(evidence.plan, unit));
   return [...figures, sessionsFigure(weeks)];
 }
@@ -112,13 +112,13 @@ export function goalFigures(
 
 const dayAndYear = (date: Temporal.PlainDate): string => `${dayAndMonth(date)} ${date.year}`;
 
-function rateFigure(rate: RateOfLoss): Figure {
+function rateFigure(rate: RateOfLoss, today: Temporal.PlainDate): Figure {
   const name = 'Rate of loss';
   if (rate.kind === 'unknown') {
     return {
       name,
       value: 'not yet',
-      about: `from ${dayAndMonth(rate.earliest)} on, with 7 weigh-ins`,
+      about: `from ${rate.earliest.year === today.year ? dayAndMonth(rate.earliest) : dayAndYear(rate.earliest)} on, with 7 weigh-ins`,
     };
   }
   return {

@@ -289,3 +289,11 @@ describe('a kit of another place', () => {
     expect((await away.run('today', '--kit', 'hotel')).status).toBe(2);
   });
 });
+
+test('a kit is named in one line', async () => {
+  for (const name of ['a\nb', '\u001b[31mred', ' ', 'k'.repeat(300)]) {
+    const { status, err } = await home.run('gear', '--kit', name, '--plates', '20kg=2');
+    expect(status, name).toBe(2);
+    expect(err).toContain('--kit needs a short name, in one line.');
+  }
+});

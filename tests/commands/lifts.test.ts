@@ -35,6 +35,13 @@ describe('lifts are found', () => {
     expect(out).toContain('deadlift');
   });
 
+  test('by words alone: of signs without a letter there is none', async () => {
+    const { status, err } = await home.run('lifts', '!?');
+    expect(status).toBe(2);
+    expect(err).toContain('There is no lift like "!?".');
+    expect((await listed()).length).toBeGreaterThan(100);
+  });
+
   test('or not at all, with what to do', async () => {
     const { status, err } = await home.run('lifts', 'qqqqqqqq');
     expect(status).toBe(2);

@@ -39,6 +39,7 @@ const READING: Readonly<Record<string, readonly string[]>> = {
   estimate: [
     '--load 100 --reps 5 --reserve 2',
     '--load 225lb --reps 12',
+    '--load 220 --reps 5',
     '--load 60 --reps 20',
     '--load 100 --reps 3 --reserve 2 --json',
     '--load 100 --reps 31',

@@ -27,7 +27,7 @@ describe('a weigh-in that may be a slip of the finger', () => {
   it('says so in a sentence', () => {
     const doubt = weighInDoubt(kilograms(824), today, earlier, 'kg');
     expect(doubt && problemText(doubt.problem)).toBe(
-      '824 kg is far from the 82.6 kg of 2026-11-24. Was it 82.4 kg? Enter that, or say once more that 824 kg is right.',
+      '824 kg is far from the 82.6 kg of Tue 24 Nov 2026. Was it 82.4 kg? Enter that, or say once more that 824 kg is right.',
     );
   });
 
@@ -39,7 +39,9 @@ describe('a weigh-in that may be a slip of the finger', () => {
     ]);
     for (const known of orders) {
       expect(weighInDoubt(kilograms(82.4), today, known, 'kg')).toBeNull();
-      expect(weighInDoubt(kilograms(70), today, known, 'kg')?.problem.what).toContain('2026-11-24');
+      expect(weighInDoubt(kilograms(70), today, known, 'kg')?.problem.what).toContain(
+        'Tue 24 Nov 2026',
+      );
     }
   });
 

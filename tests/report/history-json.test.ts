@@ -103,7 +103,8 @@ describe('the whole history as JSON', () => {
   it.each([
     ['{"schema":1', /not JSON, or it was cut short/],
     ['[]', /no history that holdfast exported: the document/],
-    [JSON.stringify({ ...document, schema: 2 }), /no history that holdfast exported: schema/],
+    [JSON.stringify({ ...document, schema: 2 }), /exported by a newer version of holdfast/],
+    [JSON.stringify({ ...document, schema: 'x' }), /no history that holdfast exported: schema/],
   ])('refuses %.20s', (bad, message) => {
     expect(() => importJson(bad, readEvent, none)).toThrow(message);
   });

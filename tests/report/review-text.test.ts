@@ -1,10 +1,29 @@
 import stringWidth from 'string-width';
 import { describe, expect, it } from 'vitest';
+import { reviewFigures } from '../../src/report/review-figures.ts';
 import { reviewText } from '../../src/report/review-text.ts';
+import { day } from '../cut/made.ts';
 import { madeCut, words } from './made-cut.ts';
 
 describe('the review in text', () => {
   const { review } = madeCut();
+
+  it('names the year of a rate that shows only in the next', () => {
+    const { evidence } = review;
+    const from = (earliest: string) => {
+      const now = {
+        kind: 'unknown',
+        weighIns: 4,
+        weighInsMissing: 3,
+        earliest: day(earliest),
+      } as const;
+      const rate = evidence.rate && { ...evidence.rate, now };
+      const figures = reviewFigures({ ...review, evidence: { ...evidence, rate } }, 'kg');
+      return figures.find(({ name }) => name === 'Rate of loss')?.about;
+    };
+    expect(from('2027-01-17')).toBe('from 17 Jan 2027 on, with 7 weigh-ins');
+    expect(from('2026-11-17')).toBe('from 17 Nov on, with 7 weigh-ins');
+  });
 
   it('reads well at 80 columns', () => {
     const lines = reviewText(review, words, 'kg', { width: 80, glyphs: 'braille' });

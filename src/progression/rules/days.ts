@@ -42,22 +42,22 @@ export const DAY_RULES = [
       `${f.text('day')} was begun: ${f.text('names')} done already, so what is left comes now.`,
   ),
   rule('rest-trained-today', 'common practice', COMMON, (f) => {
-    return `You have trained today. Next good day: ${f.text('next')}.`;
+    return `You have trained today. Next good day: ${f.day('next')}.`;
   }),
   rule('rest-third-day', 'common practice', COMMON, (f) => {
-    return `This would be the third day running. Better rest; next good day: ${f.text('next')}.`;
+    return `This would be the third day running. Better rest; next good day: ${f.day('next')}.`;
   }),
   rule('rest-fifth-session', 'common practice', COMMON, (f) => {
-    return `This would be the fifth session in seven days. Better rest; next good day: ${f.text('next')}.`;
+    return `This would be the fifth session in seven days. Better rest; next good day: ${f.day('next')}.`;
   }),
   rule('rest-same-muscles', 'common practice', COMMON, (f) => {
-    return `Yesterday trained the same muscles (${f.text('muscles')}). Better rest; next good day: ${f.text('next')}.`;
+    return `Yesterday trained the same muscles (${f.text('muscles')}). Better rest; next good day: ${f.day('next')}.`;
   }),
   rule(
     'lighter-week',
     'common practice',
     COMMON,
-    (f) => `Lighter week until ${f.text('until')}: half the sets, the same loads, nothing judged.`,
+    (f) => `Lighter week until ${f.day('until')}: half the sets, the same loads, nothing judged.`,
   ),
   rule(
     'lighter-week-proposed',
