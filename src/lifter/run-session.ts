@@ -162,6 +162,7 @@ export function shortenTo(
 ): Shorten {
   const { zone } = session;
   let seconds = minutes * 60;
+  if (secondsLeft(session, sources) <= seconds) return asItIs(session, minutes);
   let cut = cutBy(session, minutes, seconds, sources);
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {
     const { do: _, ...plan } = cut;
@@ -173,6 +174,23 @@ export function shortenTo(
   }
   return cut;
 }
+
+/** Nothing less than is left: the session refuses to be cut by it, and says that all of it fits. */
+const asItIs = (
+  { prescription: { restBetween }, exercises }: SessionState,
+  minutes: number,
+): Shorten => ({
+  do: 'shorten',
+  minutes,
+  restBetween,
+  pairs: [],
+  exercises: exercises.map((each, exercise) => ({
+    exercise,
+    sets: setsAskedOf(each),
+    rest: each.prescribed.rest,
+  })),
+  cut: [],
+});
 
 function cutBy(
   session: SessionState,

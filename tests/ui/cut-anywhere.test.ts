@@ -140,6 +140,19 @@ it('whatever was done before, a cut asks for what it says, fits, and the session
     {
       numRuns: 30,
       examples: [
+        // More time than what is left takes: a cut must not make it longer.
+        [
+          'C',
+          [
+            { do: 'cut', minutes: 45 },
+            ...Array<Act>(5).fill({ do: 'set', rest: 20 }),
+            { do: 'command', command: { do: 'pair', exercise: 3 } },
+            { do: 'set', rest: 20 },
+            { do: 'other-lift', exercise: 3, which: 0 },
+            ...Array<Act>(3).fill({ do: 'set', rest: 20 }),
+            { do: 'cut', minutes: 45 },
+          ],
+        ],
         [
           'B',
           [
