@@ -29,12 +29,18 @@ export function keptProgram(
   };
 }
 
-/** Lifts stand for themselves by their keys; those of the catalogue are not written down. */
+/**
+ * Lifts stand for themselves by their keys, and those of the catalogue are not written down; one that an
+ * exercise does otherwise, as `sides:` has it, is.
+ */
 function toText({ lifts, ...program }: Program): string {
   const own = [...lifts].filter(([key, lift]) => CATALOGUE.get(key) !== lift);
   const days = program.days.map((day) => ({
     ...day,
-    exercises: day.exercises.map(({ lift, ...exercise }) => ({ ...exercise, lift: lift.key })),
+    exercises: day.exercises.map(({ lift, ...exercise }) => ({
+      ...exercise,
+      lift: lifts.get(lift.key) === lift ? lift.key : lift,
+    })),
   }));
   return JSON.stringify({ ...program, days, own });
 }
@@ -42,7 +48,7 @@ function toText({ lifts, ...program }: Program): string {
 type WrittenProgram = Omit<Program, 'lifts' | 'days'> & {
   readonly own: readonly (readonly [string, Lift])[];
   readonly days: readonly (Omit<Program['days'][number], 'exercises'> & {
-    readonly exercises: readonly (Record<string, unknown> & { readonly lift: string })[];
+    readonly exercises: readonly (Record<string, unknown> & { readonly lift: string | Lift })[];
   })[];
 };
 
@@ -57,7 +63,7 @@ function fromText(text: string, file: string): Program {
       ...day,
       exercises: day.exercises.map((exercise) => ({
         ...exercise,
-        lift: lifts.get(exercise.lift),
+        lift: typeof exercise.lift === 'string' ? lifts.get(exercise.lift) : exercise.lift,
       })) as unknown as Program['days'][number]['exercises'],
     })),
   };

@@ -37,8 +37,10 @@ export interface LiftNow {
   readonly byItself: boolean;
   /** To the late end of the rest, where the set started by itself. */
   readonly toLateMs: number;
-  /** To the seconds aimed at, of a timed hold; null for reps. */
+  /** To the seconds aimed at, of a timed hold; null for reps. Of both sides, one after the other, where each is held. */
   readonly holdLeftMs: number | null;
+  /** To the change of sides, where each is held by itself; else null. */
+  readonly sideLeftMs: number | null;
   readonly lastOne: boolean;
 }
 
@@ -101,16 +103,18 @@ function lifting(
   set: SetPlace,
   time: Pick<LiftNow, 'since' | 'liftedMs'>,
 ): { readonly kind: 'lifting' } & LiftNow {
-  const timed = state.exercises[set.exercise]?.prescribed.counts === 'seconds';
+  const { counts, perSide = false } = state.exercises[set.exercise]?.prescribed ?? {};
+  const isHold = counts === 'seconds' && set.role !== 'warm-up';
   const aimed = (aimOf(state, set)?.count ?? 0) * 1000;
-  const isHold = timed && set.role !== 'warm-up';
+  const left = (ms: number) => Math.max(0, ms - time.liftedMs);
   return {
     kind: 'lifting',
     set,
     ...time,
     byItself: false,
     toLateMs: 0,
-    holdLeftMs: isHold ? Math.max(0, aimed - time.liftedMs) : null,
+    holdLeftMs: isHold ? left(perSide ? 2 * aimed : aimed) : null,
+    sideLeftMs: isHold && perSide ? left(aimed) : null,
     lastOne: isLastOne(state, set),
   };
 }

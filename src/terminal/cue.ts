@@ -14,6 +14,8 @@ export type Cue =
   | { readonly cue: 'last-one' }
   /** The cluster is over. */
   | { readonly cue: 'cluster-done' }
+  /** One side of a timed hold has reached its aim, and the other is next. */
+  | { readonly cue: 'other-side' }
   /** A timed hold has reached its aim. */
   | { readonly cue: 'hold-reached' }
   /** Before the early end of a long rest. */
@@ -70,6 +72,7 @@ const SCORES: {
   go: () => ({ ...QUIET, bells: 2, flash: true, say: 'Go' }),
   'last-one': () => ({ ...QUIET, say: 'Last one' }),
   'cluster-done': () => ({ ...QUIET, bells: 1, flash: true, say: 'Done' }),
+  'other-side': () => ({ ...QUIET, bells: 1, flash: true, say: 'Other side' }),
   'hold-reached': () => ({ ...QUIET, bells: 1, flash: true, say: 'Done' }),
   'rest-soon': ({ seconds }) => ({
     ...QUIET,

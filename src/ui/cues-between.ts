@@ -29,8 +29,9 @@ function timeCues(from: Phase, to: Phase, { session }: Model): readonly Cue[] {
   if (from.kind === 'resting' && to.kind === 'lifting') return [{ cue: 'go' }];
   if (from.kind === 'resting' && to.kind === 'resting') return [{ cue: 'rest-early' }];
   if (from.kind === 'resting' && to.kind === 'over') return [{ cue: 'rest-late' }];
-  if (from.kind === 'lifting' && to.kind === 'lifting' && from.holdLeftMs && to.holdLeftMs === 0) {
-    return [{ cue: 'hold-reached' }];
+  if (from.kind === 'lifting' && to.kind === 'lifting') {
+    if (from.holdLeftMs && to.holdLeftMs === 0) return [{ cue: 'hold-reached' }];
+    if (from.sideLeftMs && to.sideLeftMs === 0) return [{ cue: 'other-side' }];
   }
   return [];
 }

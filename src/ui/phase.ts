@@ -21,6 +21,7 @@ type PhaseOf =
       readonly elapsedMs: number;
       /** To the seconds aimed at, of a timed hold; null for reps. */
       readonly holdLeftMs: number | null;
+      readonly sideLeftMs: number | null;
       /** Started by itself at the early end of its rest. */
       readonly byItself: boolean;
       readonly lastOne: boolean;
@@ -63,8 +64,16 @@ function phaseAt(session: SessionState, now: Reading): PhaseOf {
     case 'ready':
       return { kind: 'ready', next: stage.next };
     case 'lifting': {
-      const { set, liftedMs, holdLeftMs, byItself, lastOne } = stage;
-      return { kind: 'lifting', set, elapsedMs: liftedMs, holdLeftMs, byItself, lastOne };
+      const { set, liftedMs, holdLeftMs, sideLeftMs, byItself, lastOne } = stage;
+      return {
+        kind: 'lifting',
+        set,
+        elapsedMs: liftedMs,
+        holdLeftMs,
+        sideLeftMs,
+        byItself,
+        lastOne,
+      };
     }
     case 'resting': {
       const { next, running, restedMs, toEarlyMs, toLateMs, passed, lastOne } = stage;

@@ -21,6 +21,8 @@ days:
     exercises:
       - { lift: sled-push, sets: 3, reps: 8-12, pair: a }
       - { lift: crunch, cluster: { lead: 12-15, rest: 10-15 s, most_sets: 4 } }
+      - { lift: plank, sets: 2, seconds: 30-60, sides: each }
+      - { lift: split-squat, sets: 2, reps: 8-12, sides: both, note: in turn }
 `;
 
 const PATH = '/cache/program.kept';

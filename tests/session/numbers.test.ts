@@ -177,6 +177,14 @@ describe('a timed hold', () => {
     expect(counts(session, 0)).toEqual([31]);
   });
 
+  test('of each side runs over both, one after the other, and counts half', () => {
+    const side = { ...plank, perSide: true };
+    const session = play(prescription(side)).send('start').wait(30);
+    expect(session.stage()).toMatchObject({ holdLeftMs: 60_000, sideLeftMs: 15_000 });
+    session.wait(62.9).send('put-down');
+    expect(counts(session, 0)).toEqual([46]);
+  });
+
   test('takes more than sixty seconds, which are no reps', () => {
     const session = lift(play(prescription(plank)), 90);
     session.send({ do: 'amend', of: setId(session, 0, 0), numbers: { count: 90 } });

@@ -75,6 +75,7 @@ describe('a cue', () => {
     [{ cue: 'last-one' }, 0, 'Last one'],
     [{ cue: 'cluster-done' }, 1, 'Done'],
     [{ cue: 'hold-reached' }, 1, 'Done'],
+    [{ cue: 'other-side' }, 1, 'Other side'],
     [{ cue: 'session-done' }, 0, 'Session done'],
     [{ cue: 'rest-soon', seconds: 60 }, 0, 'One minute left'],
     [
@@ -103,7 +104,14 @@ describe('a cue', () => {
   it('flashes where something begins or ends, and not where it only tells or counts', () => {
     const flashes = (cue: Cue) =>
       played({ ...NONE, flash: true }, cue, 1_000).bytes === '\u001b[?5h\u001b[?5l';
-    const begins = ['rest-early', 'rest-late', 'go', 'cluster-done', 'hold-reached'] as const;
+    const begins = [
+      'rest-early',
+      'rest-late',
+      'go',
+      'cluster-done',
+      'hold-reached',
+      'other-side',
+    ] as const;
     expect(begins.filter((cue) => !flashes({ cue }))).toEqual([]);
     const next = {
       cue: 'next',

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Cue } from '../../src/terminal/cue.ts';
+import { LEAN_SPRING } from './lean-spring.ts';
 import { Player } from './player.ts';
+import { scene } from './scene.ts';
 
 const heardAs = (one: Cue): string => {
   if (one.cue === 'tick') return `tick ${one.left}`;
@@ -79,6 +81,21 @@ it('a hold says when its seconds are reached', () => {
   heard(player);
   expect(heard(player.wait(44))).toEqual([]);
   expect(heard(player.wait(1))).toEqual(['hold-reached']);
+});
+
+it('a hold of each side says when it is the other one, and when both are done', () => {
+  const program = LEAN_SPRING.replace(/(lift: plank\n)/, '$1        sides: each\n');
+  const over = scene({ program });
+  const player = new Player(undefined, { over }).keys('<down><down><down><enter>').keys(' ');
+  heard(player);
+  expect(player.screen()).toContain('of 2 × 45 seconds, one side');
+  expect(heard(player.wait(45))).toEqual(['other-side']);
+  expect(player.screen()).toContain('of 2 × 45 seconds, the other side');
+  expect(heard(player.wait(44))).toEqual([]);
+  expect(heard(player.wait(1))).toEqual(['hold-reached']);
+  // A space comes two seconds later.
+  const { exercises } = player.keys(' ').scene.session();
+  expect(exercises[3]?.done).toMatchObject([{ count: 46 }]);
 });
 
 it('another load is called out, the same one is not', () => {

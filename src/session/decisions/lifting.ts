@@ -47,7 +47,8 @@ export function putDown(
       'Type the load that was lifted.',
     );
   }
-  const count = numbers.count ?? (now.holdLeftMs === null ? aim.count : secondsOf(now.liftedMs));
+  const held = now.sideLeftMs === null ? now.liftedMs : now.liftedMs / 2;
+  const count = numbers.count ?? (now.holdLeftMs === null ? aim.count : secondsOf(held));
   // Effort that nobody told stays untold; what judges it reads the plan.
   const given: SetNumbers = {
     load,
@@ -61,7 +62,7 @@ export function putDown(
   return accepted({ type: 'set-done', ...set, ...given, entered: typed ? 'typed' : 'as-planned' });
 }
 
-/** A hold counts the whole seconds that the screen showed. */
+/** A hold counts the whole seconds that the screen showed, of two sides half of them. */
 const secondsOf = (liftedMs: number): number => Math.floor(liftedMs / 1000);
 
 export function withdrawStart({ stage }: SessionState): Decided {

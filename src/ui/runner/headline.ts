@@ -108,7 +108,7 @@ function restOrLift(
   if (phase.kind === 'over') caption.push(`the rest ended ${countdownText(phase.overMs)} ago`);
   if (phase.kind === 'lifting' && exercise.counts === 'seconds') {
     const seconds = Math.floor(phase.elapsedMs / 1000);
-    return { ...name, word, digits: String(seconds), caption: [`of ${plan.count} seconds`] };
+    return { ...name, word, digits: String(seconds), caption: [holdCaption(phase, plan)] };
   }
   const warm = place.role === 'warm-up' && phase.kind !== 'lifting';
   return {
@@ -117,6 +117,16 @@ function restOrLift(
     digits: loadAndAim(model, session, exercise, plan, phase.kind === 'lifting'),
     caption,
   };
+}
+
+/** Where each side is held by itself, the clock runs on over both. */
+function holdCaption(
+  { sideLeftMs }: Extract<Phase, { kind: 'lifting' }>,
+  { count }: PlannedSet,
+): string {
+  if (sideLeftMs === null) return `of ${count} seconds`;
+  const side = sideLeftMs > 0 ? 'one side' : 'the other side';
+  return `of 2 × ${count} seconds, ${side}`;
 }
 
 const miniCaption = (plan: PlannedSet, { index }: SetPlace, last: boolean): string[] => [
