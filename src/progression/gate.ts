@@ -23,6 +23,8 @@ export interface GateQuestion {
   readonly odds: (load: Mass) => readonly number[] | null;
   /** How often the next load was tried and given up: each asks for more reps first. */
   readonly failedTries: number;
+  /** The sets of the session before, where it was at the same load. */
+  readonly before: Pick<GateQuestion, 'first' | 'later'> | null;
 }
 
 /** May the load go up, and if not, what is missing? */
@@ -44,6 +46,8 @@ export type Gate = { readonly target: number } & (
       /** The first set that is not likely to reach the low end there, from 0; null where none keeps it closed. */
       readonly unlikely: number | null;
     }
+  /** Open after one session, but the next load was given up too often for one to be believed. */
+  | { readonly kind: 'once'; readonly step: Mass }
   /** The most reps are reached, and the next load is still out of reach. */
   | { readonly kind: 'far'; readonly step: Mass; readonly expected: number }
   /** There is no heavier load. */
@@ -72,9 +76,19 @@ function unlikelySet(question: GateQuestion, step: Mass): number | null {
 /**
  * The next load is the first loadable one at least 1 % above. The gate to it opens when the
  * estimate from set 1 gives the low end of the range there at the middle of the wanted reserve, and
- * every set is likely to reach it. (Size of the step: ACSM 2009; the gate: ours.)
+ * every set is likely to reach it; after two tries given up, when two sessions in a row open it: the
+ * best of many days is luck. (Size of the step: ACSM 2009; the gate: ours.)
  */
 export function gateOf(question: GateQuestion): Gate {
+  const gate = gateAfter(question);
+  const { before, failedTries } = question;
+  if (gate.kind !== 'open' || failedTries < LIMITS.triesToBelieve) return gate;
+  const again = before !== null && gateAfter({ ...question, ...before }).kind === 'open';
+  return again ? gate : { kind: 'once', step: gate.step, target: gate.target };
+}
+
+/** What one session says of the gate. */
+function gateAfter(question: GateQuestion): Gate {
   const { rack, range, reserve, timed, first, failedTries } = question;
   const most = mostOf(question);
   const step = stepAbove(rack, first.load);

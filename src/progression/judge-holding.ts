@@ -103,6 +103,10 @@ function towardsNext(each: Case): readonly Reason[] {
       ? [because('hold-no-heavier', exerciseFacts(each.exercise, { load, target }))]
       : [];
   }
+  if (gate.kind === 'once') {
+    const facts = { load, next: gate.step, done: firstCount(last) };
+    return [because('hold-once-after-tries', exerciseFacts(each.exercise, facts))];
+  }
   if (gate.kind !== 'closed') return [];
   if (gate.unlikely !== null && everyHigh(each)) {
     const facts = { load, next: gate.step, set: gate.unlikely + 1, low: range[0] };

@@ -109,6 +109,7 @@ function targetAfterBack({ rack, exercise, reserve, timed, story }: Case, to: Ma
     jump: 0,
     odds: () => null,
     failedTries: story.triesAfterBack,
+    before: null,
   }).target;
 }
 

@@ -25,6 +25,8 @@ export const LIMITS = {
   landingSessions: 6,
   /** A heavier load given up within so many sessions was a try that failed. Ours. */
   shortTry: 4,
+  /** After so many tries given up, two sessions in a row are to open the gate to a load. Ours. */
+  triesToBelieve: 2,
   /** An ease goes to the loadable load at or below this share. Common practice. */
   easeTo: 0.95,
   /** After a set far off its aim the load follows what it tells, but not under this share. Ours. */

@@ -33,6 +33,7 @@ export function readCase(
 ): TrainedBefore | null {
   const last = bouts.at(-1);
   if (!last) return null;
+  const before = bouts.at(-2) ?? null;
   const planned = exercise.range;
   const story = storyOf(bouts, planned[0]);
   const landing = story.sinceLanding !== null && story.sinceLanding <= LIMITS.landingSessions;
@@ -84,6 +85,10 @@ export function readCase(
       return setsExpected(past, asked, today)?.map(({ odds }) => odds) ?? null;
     },
     failedTries: story.failedTries,
+    before:
+      before?.load === last.load
+        ? { first: firstSetEvidence(before), later: laterSetsEvidence(before) }
+        : null,
   });
   return {
     exercise,
@@ -92,7 +97,7 @@ export function readCase(
     story,
     gate,
     last,
-    before: bouts.at(-2) ?? null,
+    before,
     load: last.load,
     range,
     reserve,

@@ -65,6 +65,45 @@ describe('a heavier load that was tried and given up', () => {
     });
     expect(stronger.at(-1)).toMatchObject({ move: 'up', kg: 7.5 });
   });
+
+  describe('twice', () => {
+    const at = (kg: number, reps: readonly number[], daysAgo: number) => ({ kg, reps, daysAgo });
+    const givenUpTwice = [
+      at(95, [8, 8, 8], 30),
+      at(97.5, [4, 4, 4], 27),
+      at(97.5, [4, 4, 4], 24),
+      { ...at(95, [9, 8, 8], 21), move: 'ease' as const },
+      at(97.5, [4, 4, 4], 18),
+      at(97.5, [4, 4, 4], 15),
+      { ...at(95, [9, 8, 8], 12), move: 'ease' as const },
+    ];
+
+    it('is not tried again after one good day, which may be luck, and says so', () => {
+      const next = nextTime(straight(), [...givenUpTwice, at(95, [11, 8, 8], 3)], maintain);
+      expect(next).toMatchObject({ move: 'hold', kg: 95, aims: [11, 8, 8] });
+      expect(next.words).toContain(
+        '11 reps at 95 kg may have been a good day, and 97.5 kg was given up before: show it once more.',
+      );
+    });
+
+    it('is tried again after two such days in a row', () => {
+      const next = nextTime(
+        straight(),
+        [...givenUpTwice, at(95, [11, 8, 8], 6), at(95, [11, 8, 8], 3)],
+        maintain,
+      );
+      expect(next).toMatchObject({ move: 'up', kg: 97.5 });
+    });
+
+    it('is not tried again after two with a weaker one between', () => {
+      const next = nextTime(
+        straight(),
+        [...givenUpTwice, at(95, [11, 8, 8], 9), at(95, [10, 8, 8], 6), at(95, [11, 8, 8], 3)],
+        maintain,
+      );
+      expect(next).toMatchObject({ move: 'hold', kg: 95 });
+    });
+  });
 });
 
 describe('a return that lands far too low', () => {

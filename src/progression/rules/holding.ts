@@ -57,6 +57,13 @@ export const HOLDING_RULES = [
       `${f.load('next')} was too heavy last time: first reach ${f.count('target')} in set 1 at ${f.load('load')}.`,
   ),
   rule(
+    'hold-once-after-tries',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.count('done')} at ${f.load('load')} may have been a good day, and ${f.load('next')} was given up before: show it once more.`,
+  ),
+  rule(
     'hold-step-too-far',
     'ours',
     OURS,
