@@ -1,6 +1,7 @@
-import { GaussianStates, type Outlook, type StateRow } from '../training/gaussian-states.ts';
+import type { GaussianStates, StateRow } from '../training/gaussian-states.ts';
 import type { SessionValue } from './session-seen.ts';
 import { type Setting, STRENGTH_MODEL } from './strength-model.ts';
+import { type Estimated, Variants } from './variants.ts';
 
 /** One session of a lift as the filter sees it, on a day counted from any origin. */
 export interface Observed extends SessionValue {
@@ -9,13 +10,6 @@ export interface Observed extends SessionValue {
   readonly track: string;
   /** What the sets whose reserve was told say more than those that failed; null without both. */
   readonly toldMore: SessionValue | null;
-}
-
-/** A quantity with its error, in logarithms: `mean` 0 of a change is none, −0.02 two percent less. */
-export interface Estimated {
-  readonly mean: number;
-  /** Standard deviation. */
-  readonly error: number;
 }
 
 /** What the sessions taken say, in logarithms, until more are taken. */
@@ -51,32 +45,15 @@ interface Step {
   readonly toldMore: SessionValue | null;
 }
 
-/** Something that may have come since the last session: a disturbance of a quantity, and its odds. */
-interface Event {
-  readonly place: number;
-  /** Standard deviation. */
-  readonly spread: number;
-  readonly odds: number;
-}
-
-/** What of each setting does not change: variances. */
-interface Variances {
-  readonly shared: Float64Array;
-  readonly own: Float64Array;
-  readonly slope: Float64Array;
-  readonly form: Float64Array;
-  readonly luck: Float64Array;
-}
-
 /**
  * Filters the sessions of a lifter's lifts together, under every setting of the model side by side.
  * Sessions are taken in order of day. On a day that is off, the likeliest go on in three ways: as
  * they were, as if all lifts had made a step, and as if form had; a lift that is far off by itself may
  * have made one of its own (multi-process models of class II: West &
- * Harrison 1997, ch. 12); what comes after tells which it was. Those that the results have
- * made a hundred times less likely than the best are not carried on: they only cost time.
+ * Harrison 1997, ch. 12); what comes after tells which it was.
  */
 export class LiftsFilter {
+  private readonly variants: Variants;
   private readonly states: GaussianStates;
   private readonly lifts: readonly string[];
   private readonly tracks: ReadonlyMap<string, number>;
@@ -84,9 +61,6 @@ export class LiftsFilter {
   /** Of each lift begun, the day of its latest session. */
   private readonly begun = new Map<number, number>();
   private readonly baseDay: number;
-  private variances: Variances;
-  private logLikelihood: Float64Array;
-  private noise: Float64Array;
   private baseStands = false;
   private taken = 0;
   private lastTrained = Number.NEGATIVE_INFINITY;
@@ -100,18 +74,17 @@ export class LiftsFilter {
     const tracks = tracksApart(sessions, ownOf(this.lifts.length));
     this.tracks = tracks;
     this.steps = sessions.map((session) => stepOf(session, this.lifts, tracks));
-    this.variances = variancesOf(settings);
-    this.noise = new Float64Array(settings.length);
-    this.logLikelihood = new Float64Array(settings.length);
     this.bases = ownOf(this.lifts.length) + tracks.size;
-    this.states = new GaussianStates(this.bases + this.lifts.length, settings.length);
+    this.variants = new Variants(this.bases + this.lifts.length, settings);
+    this.states = this.variants.states;
     this.day = sessions[0]?.day ?? 0;
     const { slopeSpread, trackSpread, toldBias } = STRENGTH_MODEL;
-    this.states.reset(SLOPE, 0, this.alike(slopeSpread ** 2));
-    this.states.reset(SHARED, 0, this.alike(0));
-    this.states.reset(FORM, 0, this.variances.form);
-    this.states.reset(TOLD, 0, this.alike(toldBias ** 2));
-    for (const place of tracks.values()) this.states.reset(place, 0, this.alike(trackSpread ** 2));
+    this.states.reset(SLOPE, 0, this.variants.alike(slopeSpread ** 2));
+    this.states.reset(SHARED, 0, this.variants.alike(0));
+    this.states.reset(FORM, 0, this.variants.variances.form);
+    this.states.reset(TOLD, 0, this.variants.alike(toldBias ** 2));
+    for (const place of tracks.values())
+      this.states.reset(place, 0, this.variants.alike(trackSpread ** 2));
   }
 
   /** What the sessions up to the day `until` say of it. Days are asked for in their order. */
@@ -127,9 +100,9 @@ export class LiftsFilter {
   }
 
   private told(): Filtered {
-    const { lifts, states, bases } = this;
-    const weights = weightsOf(this.logLikelihood);
-    const along = (row: StateRow): Estimated => mixed(states.along(row), weights);
+    const { lifts, variants, bases } = this;
+    const weights = variants.weights();
+    const along = (row: StateRow): Estimated => variants.mixed(row, weights);
     return {
       lifts: lifts.filter((_, lift) => this.begun.has(lift)),
       level: (lift) =>
@@ -147,19 +120,19 @@ export class LiftsFilter {
       },
       session: (lift, track) => {
         const row = rowOf(lifts.indexOf(lift), this.tracks.get(track), STRENGTH_MODEL.perToldRep);
-        return mixed(states.along(row), weights, this.variances.luck);
+        return variants.mixed(row, weights, variants.variances.luck);
       },
     };
   }
 
   private meetDay(day: number): void {
-    if (this.states.variants > VARIANTS_WITHOUT_SIEVE) this.sieve();
+    this.variants.sieve();
     this.goTo(day);
     const weeks = weeksOfChance(this.lastTrained, day);
     this.lastTrained = day;
     if (this.farOff(this.today(day)) < STRENGTH_MODEL.off) return;
     const { jump, jumpsAWeek, dip, dipsAWeek } = STRENGTH_MODEL;
-    this.split([
+    this.variants.split([
       { place: SHARED, spread: jump, odds: jumpsAWeek * weeks },
       { place: FORM, spread: dip, odds: dipsAWeek * weeks },
     ]);
@@ -183,70 +156,55 @@ export class LiftsFilter {
     );
     const value = sessions.reduce((sum, session) => sum + share * session.value, 0);
     const told = sessions.reduce((sum, { variance }) => sum + share ** 2 * variance, 0);
-    return weightsOf(this.logLikelihood).reduce((far, weight, v) => {
-      const own = told + share * (this.variances.luck[v] ?? 0);
+    return this.variants.weights().reduce((far, weight, v) => {
+      const own = told + share * (this.variants.variances.luck[v] ?? 0);
       const away = value - (expected.mean[v] ?? 0);
       return far + (weight * away ** 2) / ((expected.variance[v] ?? 0) + own);
     }, 0);
-  }
-
-  /** The likeliest go on as they were, and once more as if each of these had come. */
-  private split(events: readonly Event[]): void {
-    const { variants } = this.states;
-    const likeliest = this.byLikelihood().slice(0, VARIANTS_SPLIT);
-    this.goOnWith([...this.logLikelihood.keys(), ...events.flatMap(() => likeliest)]);
-    events.forEach(({ place, spread, odds }, at) => {
-      const from = variants + at * likeliest.length;
-      const to = from + likeliest.length;
-      this.states.disturb(place, place, this.alike(0).fill(spread ** 2, from, to));
-      this.count(this.alike(0).fill(Math.log(odds), from, to));
-    });
   }
 
   private take(step: Step): void {
     const before = this.begun.get(step.lift);
     this.begun.set(step.lift, step.day);
     if (before === undefined) this.begin(step.lift, step.value);
-    const far = this.trust(step);
-    if (before !== undefined && far > STRENGTH_MODEL.offAlone) {
+    let trusted = this.trust(step);
+    if (before !== undefined && trusted.far > STRENGTH_MODEL.offAlone) {
       const { jumpOfOne, jumpsAWeek } = STRENGTH_MODEL;
       const odds = jumpsAWeek * weeksOfChance(before, step.day);
-      this.split([{ place: ownOf(step.lift), spread: jumpOfOne, odds }]);
-      this.trust(step);
+      this.variants.split([{ place: ownOf(step.lift), spread: jumpOfOne, odds }]);
+      trusted = this.trust(step);
     }
-    this.count(this.states.learn(step.value, this.noise));
+    this.variants.count(this.states.learn(step.value, trusted.noise));
     const more = step.toldMore;
     if (!more) return;
     this.states.along([[TOLD, more.perToldRep]]);
-    this.count(this.states.learn(more.value, this.alike(more.variance)));
-  }
-
-  private count(density: Float64Array): void {
-    for (let v = 0; v < density.length; v += 1)
-      this.logLikelihood[v] = (this.logLikelihood[v] ?? 0) + (density[v] ?? 0);
+    this.variants.count(this.states.learn(more.value, this.variants.alike(more.variance)));
   }
 
   /**
    * How far a session is trusted: a lift far from what was expected has its luck widened (a step of a
-   * Student filter). Gives how far off it is, squared, in variances, where it is nearest.
+   * Student filter). Gives the noise of each variant, and how far off it is, squared, in variances,
+   * where it is nearest.
    */
-  private trust({ row, value, variance }: Step): number {
+  private trust({ row, value, variance }: Step): { noise: Float64Array; far: number } {
     const { tails } = STRENGTH_MODEL;
-    const { states, noise, variances } = this;
+    const { states } = this;
+    const { luck } = this.variants.variances;
+    const noise = new Float64Array(states.variants);
     const expected = states.along(row);
     let nearest = Number.POSITIVE_INFINITY;
     for (let v = 0; v < states.variants; v += 1) {
-      const own = variance + (variances.luck[v] ?? 0);
+      const own = variance + (luck[v] ?? 0);
       const away = value - (expected.mean[v] ?? 0);
       const far = away ** 2 / ((expected.variance[v] ?? 0) + own);
       noise[v] = own / Math.min(1, (tails + 1) / (tails + far));
       nearest = Math.min(nearest, far);
     }
-    return nearest;
+    return { noise, far: nearest };
   }
 
   private begin(lift: number, value: number): void {
-    this.states.reset(ownOf(lift), value, this.alike(STRENGTH_MODEL.levelSpread ** 2));
+    this.states.reset(ownOf(lift), value, this.variants.alike(STRENGTH_MODEL.levelSpread ** 2));
     this.states.add(ownOf(lift), SHARED, -1);
     if (this.baseStands) this.setBase(lift);
     const late = this.day - this.baseDay;
@@ -255,7 +213,8 @@ export class LiftsFilter {
 
   /** A lift seen soon after the base day had its base on that day, so many weeks ago, not now. */
   private followBack(lift: number, weeks: number): void {
-    const { states, variances, bases } = this;
+    const { states, bases } = this;
+    const { variances } = this.variants;
     states.add(bases + lift, SLOPE, -weeks);
     const wandered = variances.shared.map(
       (shared, v) => weeks * (shared + (variances.own[v] ?? 0)),
@@ -285,7 +244,8 @@ export class LiftsFilter {
    */
   private advance(days: number): void {
     if (days <= 0) return;
-    const { states, variances } = this;
+    const { states } = this;
+    const { variances } = this.variants;
     const weeks = days / 7;
     const times = (list: Float64Array, factor: number) => list.map((variance) => factor * variance);
     states.add(SHARED, SLOPE, weeks);
@@ -295,50 +255,12 @@ export class LiftsFilter {
     states.disturb(SLOPE, SLOPE, times(variances.slope, weeks));
     const own = times(variances.own, weeks);
     for (const lift of this.begun.keys()) states.disturb(ownOf(lift), ownOf(lift), own);
-    states.disturb(TOLD, TOLD, this.alike(STRENGTH_MODEL.toldBiasAWeek ** 2 * weeks));
+    states.disturb(TOLD, TOLD, this.variants.alike(STRENGTH_MODEL.toldBiasAWeek ** 2 * weeks));
     const left = Math.exp(-days / STRENGTH_MODEL.formDays);
     states.scale(FORM, left);
     states.disturb(FORM, FORM, times(variances.form, 1 - left ** 2));
   }
-
-  private sieve(): void {
-    const least = Math.max(...this.logLikelihood) - Math.log(100);
-    const kept = this.byLikelihood()
-      .slice(0, MOST_VARIANTS)
-      .filter((v) => (this.logLikelihood[v] ?? 0) > least);
-    if (kept.length < this.states.variants) this.goOnWith(kept);
-  }
-
-  private byLikelihood(): number[] {
-    const { logLikelihood } = this;
-    const of = (v: number) => logLikelihood[v] ?? 0;
-    return [...logLikelihood.keys()].sort((a, b) => of(b) - of(a));
-  }
-
-  private goOnWith(kept: readonly number[]): void {
-    const of = (list: Float64Array) => Float64Array.from(kept, (v) => list[v] ?? 0);
-    this.states.keep(kept);
-    this.logLikelihood = of(this.logLikelihood);
-    this.noise = of(this.noise);
-    const { shared, own, slope, form, luck } = this.variances;
-    this.variances = {
-      shared: of(shared),
-      own: of(own),
-      slope: of(slope),
-      form: of(form),
-      luck: of(luck),
-    };
-  }
-
-  private alike(variance: number): Float64Array {
-    return new Float64Array(this.states.variants).fill(variance);
-  }
 }
-
-/** What is carried on costs time: enough that none of these numbers changes what is told. */
-const VARIANTS_WITHOUT_SIEVE = 2;
-const VARIANTS_SPLIT = 2;
-const MOST_VARIANTS = 24;
 
 /** After a long time away much may have come; three weeks of it are enough to say so. */
 const weeksOfChance = (from: number, to: number): number =>
@@ -373,36 +295,4 @@ function tracksApart(sessions: readonly Observed[], from: number): ReadonlyMap<s
     if (track !== first && !tracks.has(track)) tracks.set(track, from + tracks.size);
   }
   return tracks;
-}
-
-function variancesOf(settings: readonly Setting[]): Variances {
-  const of = (spread: (setting: Setting) => number) =>
-    Float64Array.from(settings, (setting) => spread(setting) ** 2);
-  return {
-    shared: of(({ shared }) => shared),
-    own: of(({ own }) => own),
-    slope: of(({ slope }) => slope),
-    form: of(({ form }) => form),
-    luck: of(({ luck }) => luck),
-  };
-}
-
-function weightsOf(logLikelihood: Float64Array): Float64Array {
-  const best = Math.max(...logLikelihood);
-  const weights = logLikelihood.map((each) => Math.exp(each - best));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return weights.map((weight) => weight / total);
-}
-
-/** Mean and standard deviation of a mixture, each part with `more` variance. */
-function mixed({ mean, variance }: Outlook, weights: Float64Array, more?: Float64Array): Estimated {
-  let [centre, spread] = [0, 0];
-  weights.forEach((weight, v) => {
-    centre += weight * (mean[v] ?? 0);
-  });
-  weights.forEach((weight, v) => {
-    const own = Math.max(0, variance[v] ?? 0) + (more?.[v] ?? 0);
-    spread += weight * (own + ((mean[v] ?? 0) - centre) ** 2);
-  });
-  return { mean: centre, error: Math.sqrt(spread) };
 }

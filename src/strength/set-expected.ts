@@ -1,8 +1,8 @@
 import { oneRepMax, repsToFailureAt, shareOfMax } from '../training/strength.ts';
-import type { Estimated } from './lifts-filter.ts';
 import { normalBelow } from './normal.ts';
 import { toldError } from './set-seen.ts';
 import { STRENGTH_MODEL } from './strength-model.ts';
+import type { Estimated } from './variants.ts';
 
 /** What a set asks for. */
 export interface SetAsked {

@@ -1,8 +1,9 @@
-import { type Estimated, LiftsFilter, type Observed } from './lifts-filter.ts';
+import { LiftsFilter, type Observed } from './lifts-filter.ts';
 import { HALF_OF_90, normalBelow } from './normal.ts';
 import { fallOf, sessionValue, toldAgainstFailed } from './session-seen.ts';
 import type { SetSeen } from './set-seen.ts';
 import { SETTINGS, STRENGTH_MODEL } from './strength-model.ts';
+import type { Estimated } from './variants.ts';
 
 export type { Estimated };
 
