@@ -13,7 +13,7 @@ import { barRows } from './bar-rows.ts';
 import { closingLines } from './closing-lines.ts';
 import type { Glyphs } from './plot.ts';
 import { keptWords, reviewFigures } from './review-figures.ts';
-import { type Column, textTable } from './table.ts';
+import { type Column, SPOKEN_WIDTH, textTable } from './table.ts';
 
 export interface TextSize {
   readonly width: number;
@@ -106,10 +106,24 @@ function figureLines(review: Review, unit: Unit, width: number): string[] {
   const columns: readonly Column[] = [
     { heading: 'figure', align: 'left' },
     { heading: '', align: 'right' },
-    { heading: '', align: 'left', dropFirst: 1 },
+    { heading: '', align: 'left' },
   ];
-  const rows = figures.map(({ name, value, about }) => [name, value, about]);
-  return textTable(columns, rows, width).slice(1);
+  if (width >= SPOKEN_WIDTH) {
+    const rows = figures.map(({ name, value, about }) => [name, value, about]);
+    return textTable(columns, rows, width).slice(1);
+  }
+  // What has no room behind its value stands below it: it belongs to the number.
+  const table = textTable(
+    columns.slice(0, 2),
+    figures.map(({ name, value }) => [name, value]),
+    width,
+  ).slice(1);
+  return figures.flatMap(({ about }, at) => {
+    const line = table[at] ?? '';
+    const whole = `${line}  ${about}`;
+    const fits = columnsOf(whole) <= width;
+    return fits ? [whole] : [line, ...wrapped(about, width - 2).map((text) => `  ${text}`)];
+  });
 }
 
 function liftLines({ evidence, body }: Review, unit: Unit, width: number): string[] {

@@ -118,10 +118,15 @@ describe('the review in text', () => {
         weeks.
 
       Strength kept      101 % (99–103)
+        of 4 compound lifts together
       Body weight              182.7 lb
+        trend; 11.3 lb lost
       Waist                     34.6 in
+        1.6 in less than on 31 Aug
       Rate of loss   0.7 % a week ± 0.1
+        16 days weighed since 29 Sep
       Sessions                 17 of 18
+        in 6 full weeks
 
       Strength of each lift
       lift                    kept
