@@ -2,7 +2,7 @@ import { openLifter } from '../lifter/open-lifter.ts';
 import { textTable } from '../report/table.ts';
 import { jsonText } from '../text/json-text.ts';
 import { WrongUse } from '../text/problem.ts';
-import { loadsFor } from '../training/loads.ts';
+import { type Loads, loadsFor } from '../training/loads.ts';
 import { inUnit, type Mass, massOf, type Unit } from '../training/mass.ts';
 import { CURVE, loadForReps, oneRepMax, shareOfMax, shownOneRepMax } from '../training/strength.ts';
 import type { Call, Run } from './call.ts';
@@ -27,7 +27,12 @@ export const run: Run = (call) => {
   }
   const reps = wholeNumber(required(call, 'reps'), '--reps', 1, 30);
   const reserve = wholeNumber(String(call.options.reserve ?? '0'), '--reserve', 0, 10);
-  const bar = loadsFor(lifter.gear(), { loading: 'barbell', hands: 1, bar: null, step: null });
+  const gear = lifter.gear();
+  // Without a bar loads go by a plain step, which is nobody's bar.
+  const bar =
+    gear.bars.length > 0
+      ? loadsFor(gear, { loading: 'barbell', hands: 1, bar: null, step: null })
+      : null;
   const max = oneRepMax(amount, reps + reserve);
   const json: EstimateJson = {
     schema: 1,
@@ -41,7 +46,7 @@ export const run: Run = (call) => {
     limits: LIMITS,
     loads: Array.from({ length: MOST_REPS }, (_, at) => {
       const estimate = loadForReps(max, at + 1, reserve);
-      const loadable = bar.atOrBelow(massOf({ amount: estimate, unit }));
+      const loadable = bar?.atOrBelow(massOf({ amount: estimate, unit })) ?? null;
       return {
         reps: at + 1,
         estimate: rounded(estimate) ?? 0,
@@ -50,7 +55,7 @@ export const run: Run = (call) => {
       };
     }),
   };
-  call.print(call.global.json ? jsonText(json) : estimateText(json, unit, bar.heaviest));
+  call.print(call.global.json ? jsonText(json) : estimateText(json, unit, bar));
   return 0;
 };
 
@@ -66,7 +71,7 @@ function required({ options }: Call, name: 'load' | 'reps'): string {
 const rounded = <T extends number | null>(value: T, digits = 2): T =>
   (value === null ? null : Number(value.toFixed(digits))) as T;
 
-function estimateText(json: EstimateJson, unit: Unit, heaviest: Mass | null): string {
+function estimateText(json: EstimateJson, unit: Unit, bar: Loads | null): string {
   const { load, reps, reserve, e1rm, loads } = json;
   const set = `${load} ${unit} × ${reps} with ${reserve} in reserve`;
   if (e1rm === null) {
@@ -79,13 +84,13 @@ function estimateText(json: EstimateJson, unit: Unit, heaviest: Mass | null): st
     String(row.reps),
     `${row.estimate.toFixed(1)} ${unit}`,
     `${Math.round(row.share * 100)} %`,
-    onBar(row, unit, heaviest),
+    ...(bar ? [onBar(row, unit, bar.heaviest)] : []),
   ]);
   const columns = [
     { heading: 'reps', align: 'right' },
     { heading: 'estimate', align: 'right' },
     { heading: 'of e1RM', align: 'right' },
-    { heading: 'on your bar', align: 'right' },
+    ...(bar ? [{ heading: 'on your bar', align: 'right' } as const] : []),
   ] as const;
   const left = `Loads for other reps with ${reserve} in reserve:`;
   return [head, '', left, ...textTable(columns, rows, 80), '', json.limits].join('\n');

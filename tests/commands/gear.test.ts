@@ -297,3 +297,14 @@ test('a kit is named in one line', async () => {
     expect(err).toContain('--kit needs a short name, in one line.');
   }
 });
+
+test('an estimate tells loads of a bar that is there, and none without one', async () => {
+  const estimate = () => home.run('estimate', '--load', '100', '--reps', '5');
+  expect((await estimate()).out).toMatch(/on your bar\n.* 100 % {2,}\d+(\.\d)? kg\n/);
+  await home.run('gear', '--bars', 'bar=0');
+  const { out, status } = await estimate();
+  expect(status).toBe(0);
+  expect(out).not.toContain('bar');
+  const { loads } = await home.json('estimate', '--load', '100', '--reps', '5');
+  expect((loads as { loadable: unknown }[]).map(({ loadable }) => loadable)).not.toContain(100);
+});
