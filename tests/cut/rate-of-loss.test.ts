@@ -277,6 +277,8 @@ describe('a monthly cycle', () => {
       const squares = known.reduce((sum, each) => sum + (each - mean) ** 2, 0);
       const error = Math.sqrt(squares / (weeks - 1) / weeks);
       expect(rate.percentAWeek).toBeCloseTo((mean / 4 / 90) * 100, 6);
+      // Of the weight itself the error is that of four weeks.
+      expect(rate.weightError).toBeCloseTo(4 * rate.standardError, 9);
       return rate.standardError / ((error / 4 / 90) * 100);
     });
     for (const [at, each] of wider.entries()) expect(each).toBeCloseTo(points[at]! / 1.645, 2);
