@@ -198,13 +198,7 @@ function inBrackets(text: string, list: YAMLSeq<Node>): ExerciseList {
       const spaces = / *$/.exec(text.slice(0, from))?.[0].length ?? 0;
       const taken = { from: from - spaces, to, text: '' };
       if (before === null) return { ...cut, splices: [taken] };
-      const isNext = before + 1 === taken.from;
-      return {
-        ...cut,
-        splices: isNext
-          ? [{ from: before, to, text: '' }]
-          : [{ from: before, to: before + 1, text: '' }, taken],
-      };
+      return { ...cut, splices: [{ from: before, to: before + 1, text: '' }, taken] };
     },
     put: (after, { text: put }) => {
       const [from, to] = spanOf(after ?? 0);

@@ -85,6 +85,11 @@ describe('a weigh-in that was wrong', () => {
 });
 
 describe('the list of all weigh-ins', () => {
+  it('says so where there is none yet', () => {
+    expect(player(scene()).keys('ih').screen()).toContain('None yet.');
+    expect(player(made()).keys('ih').screen()).not.toContain('None yet.');
+  });
+
   it('corrects a reading of days ago in its place', () => {
     const over = made();
     const at = player(over).keys('ih');
