@@ -85,9 +85,10 @@ describe('a weigh-in that was wrong', () => {
 });
 
 describe('the list of all weigh-ins', () => {
-  it('says so where there is none yet', () => {
-    expect(player(scene()).keys('ih').screen()).toContain('None yet.');
-    expect(player(made()).keys('ih').screen()).not.toContain('None yet.');
+  it('says so where none is left', () => {
+    const at = player(scene({ weighIns: [[1, 82]] })).keys('ih');
+    expect(at.screen()).not.toContain('None yet.');
+    expect(at.keys('d').screen()).toContain('None yet.');
   });
 
   it('corrects a reading of days ago in its place', () => {
