@@ -85,11 +85,8 @@ export const setsCounted = (work: LiftWork): number =>
 export const isCluster = ({ prescribed }: LiftWork): boolean => prescribed.minis !== null;
 
 function placeWithin(exercise: ExerciseState): Omit<SetPlace, 'exercise'> {
-  const { done, skipped, warmUpsDone, warmUpsSkipped, prescribed } = exercise;
-  const begun = done.length + skipped > 0;
-  if (!begun && !warmUpsSkipped && warmUpsDone < prescribed.warmUp.length) {
-    return { role: 'warm-up', index: warmUpsDone };
-  }
+  const { done, skipped, warmUpsDone } = exercise;
+  if (hasWarmUps(exercise)) return { role: 'warm-up', index: warmUpsDone };
   if (!isCluster(exercise)) return { role: 'straight', index: done.length + skipped };
   return done.length === 0 ? { role: 'lead', index: 0 } : { role: 'mini', index: done.length - 1 };
 }

@@ -60,6 +60,7 @@ describe('what the weeks of a rehearsal come to', () => {
       week({ minutes: 60 }),
     ]);
     expect([found.minutes, found.longest]).toEqual([50, 60]);
+    expect(verdictOf(program, [week({ minutes: 40 })]).minutes).toBe(40);
     expect(verdictOf(program, [])).toMatchObject({ minutes: 0, longest: 0, kept: 1 });
   });
 
