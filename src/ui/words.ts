@@ -12,14 +12,24 @@ import { type Mass, massNumber, type Unit } from '../training/mass.ts';
 /** Milliseconds as a clock that runs down shows them, rounded up to the second: `m:ss`, `h:mm:ss`. */
 export const countdownText = (ms: number): string => clockText(ms / 1000);
 
-/** Seconds as the lifter says them: `12 s`, `3 min`, `2 min 30 s`. */
+/** From so many minutes on no single one counts: a session that lay open is told in hours, then in days. */
+const IN_HOURS = 180;
+const IN_DAYS = 2880;
+
+/** Minutes that went by: `31 min`, `5 h`, `4 days`. */
+export function minutesText(minutes: number): string {
+  const whole = Math.max(0, Math.round(minutes));
+  if (whole < IN_HOURS) return `${whole} min`;
+  return whole < IN_DAYS ? `${Math.round(whole / 60)} h` : `${Math.round(whole / 1440)} days`;
+}
+
+/** Seconds as the lifter says them: `12 s`, `3 min`, `2 min 30 s`, `5 h`. */
 export function secondsText(seconds: number): string {
   if (seconds < 90) return `${seconds} s`;
+  if (seconds >= IN_HOURS * 60) return minutesText(seconds / 60);
   const minutes = `${Math.floor(seconds / 60)} min`;
   return seconds % 60 === 0 ? minutes : `${minutes} ${seconds % 60} s`;
 }
-
-export const minutesText = (ms: number): string => `${Math.max(0, Math.round(ms / 60_000))} min`;
 
 /** A load in the words of its basis: `80 kg`, `12 kg a hand`, `body weight + 10 kg`. */
 export const loadText = (load: Mass, { loading }: DoneExercise, unit: Unit): string =>

@@ -8,7 +8,14 @@ import { blockDigits } from '../digits.ts';
 import type { Model } from '../model.ts';
 import type { Phase } from '../phase.ts';
 import { isTestSet, type PlannedSet, plannedSet } from '../set-plan.ts';
-import { countdownText, countText, loadDigits, loadText, placeText } from '../words.ts';
+import {
+  countdownText,
+  countText,
+  loadDigits,
+  loadText,
+  minutesText,
+  placeText,
+} from '../words.ts';
 import { gearLackText, lacksGear } from './conditions.ts';
 
 /** What the runner says largest. */
@@ -43,14 +50,13 @@ const nothing = (word: string): Headline => ({
 });
 
 function allDone(session: SessionState, { now, size }: Model): Headline {
-  const { setsDone: done, setsAsked, minutes: exact } = summaryOf(session, now);
+  const { setsDone: done, setsAsked, minutes } = summaryOf(session, now);
   const left = setsAsked - done;
-  const minutes = Math.round(exact);
   if (left > 0) {
     return {
       ...nothing('DONE'),
       title: `${done} of ${done + left} sets done, ${left} left out`,
-      caption: [`${minutes} min`],
+      caption: [minutesText(minutes)],
     };
   }
   return {
@@ -58,7 +64,7 @@ function allDone(session: SessionState, { now, size }: Model): Headline {
     title: 'Every set is done',
     // The sets that are confirmed by the next key have to be in sight.
     digits: size.rows < 24 && openSets(session).length > 0 ? '' : String(done),
-    caption: [`${howMany(done, 'set')} in ${minutes} min`],
+    caption: [`${howMany(done, 'set')} in ${minutesText(minutes)}`],
   };
 }
 
@@ -105,7 +111,7 @@ function restOrLift(
     };
   }
   const caption = [setCaption(session, exercise, plan, place, lastOne)];
-  if (phase.kind === 'over') caption.push(`the rest ended ${countdownText(phase.overMs)} ago`);
+  if (phase.kind === 'over') caption.push(`the rest ended ${agoText(phase.overMs)} ago`);
   if (phase.kind === 'lifting' && exercise.counts === 'seconds') {
     const seconds = Math.floor(phase.elapsedMs / 1000);
     return { ...name, word, digits: String(seconds), caption: [holdCaption(phase, plan)] };
@@ -118,6 +124,10 @@ function restOrLift(
     caption,
   };
 }
+
+/** By the second within the hour, in which it matters. */
+const agoText = (ms: number): string =>
+  ms < 3_600_000 ? countdownText(ms) : minutesText(ms / 60_000);
 
 /** Where each side is held by itself, the clock runs on over both. */
 function holdCaption(

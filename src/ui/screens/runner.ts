@@ -66,7 +66,7 @@ function topLine({ session, now }: Model, phase: Phase, columns: number): Line {
   if (!session) return [];
   const { prescription } = session;
   const left = setsLeft(session);
-  const facts = `${howMany(left, 'set')} left · ${minutesText(spentMs(session, now))} in`;
+  const facts = `${howMany(left, 'set')} left · ${minutesText(spentMs(session, now) / 60_000)} in`;
   const name =
     columns >= 60 ? `${prescription.program} · ${prescription.day}  ` : `${prescription.day}  `;
   const marks = sessionLine(

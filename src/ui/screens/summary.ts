@@ -9,7 +9,7 @@ import { lightSets } from '../runner/exercise-end.ts';
 import { UNDO } from '../runner/undo-keys.ts';
 import { LEAVE } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
-import { loadText, repsText, secondsText } from '../words.ts';
+import { loadText, minutesText, repsText, secondsText } from '../words.ts';
 
 type Summary = Extract<Screen, { kind: 'summary' }>;
 
@@ -19,7 +19,7 @@ function all({ model, coach }: Seen<Summary>, columns: number): Line[] {
   if (!session) return [];
   const { minutes, setsDone, setsAsked } = summaryOf(session, now);
   const { hardReps, clusters, bests, next } = coach.review();
-  const facts = [`${setsDone} of ${setsAsked} sets`, `${Math.round(minutes)} min`];
+  const facts = [`${setsDone} of ${setsAsked} sets`, minutesText(minutes)];
   if (hardReps !== null) facts.push(`${hardReps} hard reps in clusters`);
   const inset = (text: string, role: 'plain' | 'strong' = 'plain') =>
     paragraph(text, columns - 2, role, 2).map((one) => indented(one, 2));
