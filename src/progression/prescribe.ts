@@ -1,6 +1,7 @@
 import { missingFor } from '../program/check/rules/gear.ts';
 import type { Day, Exercise, Program } from '../program/program.ts';
 import { andText } from '../text/words.ts';
+import { dayNumber } from '../training/day-number.ts';
 import type { Gear } from '../training/gear.ts';
 import type { Reason } from '../training/rule.ts';
 import { type Hurt, hurtsOn, LOOKED_AT_AFTER } from './hurts.ts';
@@ -53,6 +54,7 @@ export function prescribe(
   });
   const proposal = week ? null : lighterWeekProposal(program, past, today);
   const warnings: Reason[] = [
+    ...aheadOf(whole, today),
     ...exercises.flatMap(notLoadable),
     ...gearMissing(exercises),
     ...hurts.flatMap((hurt) => longHurt(hurt, today)),
@@ -74,6 +76,14 @@ export function prescribe(
     exercises: week ? exercises : withTestSet(exercises, past, today, gear),
     warnings,
   };
+}
+
+/** A day ahead may be another time zone; more, and what is due is worked out for a wrong day. */
+function aheadOf({ sessions }: Past, today: Circumstances['today']): readonly Reason[] {
+  const last = sessions.at(-1)?.date;
+  return last && dayNumber(last) - dayNumber(today) > 1
+    ? [because('results-ahead', { date: last.toString() })]
+    : [];
 }
 
 /** Says of an exercise that it loads hard what hurts now; what becomes of it is asked in the session. */

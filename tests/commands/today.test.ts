@@ -131,6 +131,16 @@ test('a journey west over midnight does not hide what was done today', async () 
   expect((await home.run('review')).out).toContain('26 Nov');
 });
 
+test('says that the last session lies ahead, where the clock stands more than a day before it', async () => {
+  doSession(home);
+  const ahead = "lies ahead, on Wed 25 Nov 2026: is this machine's clock right?";
+  const told = async () => (await home.run('today')).out.replace(/\s+/g, ' ');
+  home.wall = Date.UTC(2026, 10, 24, 18);
+  expect(await told()).not.toContain('lies ahead');
+  home.wall = Date.UTC(2026, 0, 25, 18);
+  expect(await told()).toContain(ahead);
+});
+
 test('a session that was closed before its first set makes no day done', async () => {
   doSession(home, { sets: 0 });
   expect((await home.json('today')).state).toBe('due');

@@ -41,6 +41,12 @@ export const DAY_RULES = [
     (f) =>
       `${f.text('day')} was begun: ${f.text('names')} done already, so what is left comes now.`,
   ),
+  rule(
+    'results-ahead',
+    'ours',
+    OURS,
+    (f) => `The last session lies ahead, on ${f.day('date')}: is this machine's clock right?`,
+  ),
   rule('rest-trained-today', 'common practice', COMMON, (f) => {
     return `You have trained today. Next good day: ${f.day('next')}.`;
   }),
