@@ -21,7 +21,10 @@ it('a clock set far is told in hours or days', () => {
 });
 
 it('a session that lay open for days counts no minutes and no seconds', () => {
-  const player = new Player().atFirstSet().keys('  ').wait(4 * DAY_S);
+  const player = new Player()
+    .atFirstSet()
+    .keys('  ')
+    .wait(4 * DAY_S);
   const screen = player.keys('<esc>').screen();
   expect(screen).not.toMatch(/\d{3,} min/);
   expect(player.screen()).toContain('4 days in');
