@@ -58,7 +58,7 @@ export function onLightGear(
 /**
  * The past without the sessions of a track that were held down by the gear of their day, where today's
  * makes more: they say nothing of what the lifter is able to lift. With them go those since that stayed
- * at such a load.
+ * at such a load, up to a return after time away.
  */
 export function withoutLightGear(
   past: Past,
@@ -75,7 +75,9 @@ export function withoutLightGear(
   for (const result of ofTrack) {
     const load: Mass | null = boutOf(result)?.load ?? null;
     if (load === null) continue;
-    if (before !== null && (isOnLightGear(result) || (light !== null && load <= light))) {
+    // A return was worked out from what went before, so it tells of the lifter again.
+    const stays = light !== null && load <= light && result.exercise.move !== 'return';
+    if (before !== null && (isOnLightGear(result) || stays)) {
       if (madeLoadable(rack, before) > load) held.add(result);
       light ??= load;
     } else {
