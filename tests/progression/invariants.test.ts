@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boutOf } from '../../src/progression/bout.ts';
+import { withoutLightGear } from '../../src/progression/light-gear.ts';
 import { prescribeExercise } from '../../src/progression/prescribe-exercise.ts';
 import { rackFor, stepAbove } from '../../src/progression/rack.ts';
 import { progressionRules } from '../../src/progression/rules/progression-rules.ts';
@@ -23,9 +24,10 @@ const rackOf = ({ exercise, gear, past, today }: Step) =>
     past.bodyMassOn(today),
   );
 
-/** The last session outside lighter weeks, by which the next is judged. */
-const judged = ({ past }: Step) => {
-  const last = past.results.findLast(({ lighter }) => !lighter);
+/** The last session outside lighter weeks and not held down by light gear, by which the next is judged. */
+const judged = ({ past, exercise, today, gear }: Step) => {
+  const { results } = withoutLightGear(past, exercise, { today, gear });
+  const last = results.findLast(({ lighter }) => !lighter);
   return last ? boutOf(last) : null;
 };
 
