@@ -23,6 +23,15 @@ describe('hard sets a muscle a week', () => {
     expect(week(text)).toMatchObject({ chest: 4, triceps: 5 });
   });
 
+  test('sets that are left far from failure are none', () => {
+    const left = (reserve: string) =>
+      week(
+        plan({ A: [`lift: leg-curl, sets: 4, reps: 10, reserve: ${reserve}`] }, 'days_per_week: 1'),
+      );
+    expect(left('4-5').hamstrings).toBe(4);
+    expect(left('5').hamstrings).toBeUndefined();
+  });
+
   test('two days that rotate over three days a week come up one and a half times each', () => {
     const text = plan({
       A: ['lift: leg-extension, sets: 2, reps: 10'],

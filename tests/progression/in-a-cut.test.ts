@@ -187,6 +187,19 @@ describe('what holding means', () => {
     const build = { program: { aim: 'build' as const } };
     expect(nextTime(row, four, build).rules).toContain('holding-builds');
     expect(nextTime(row, four.slice(1), build).rules).not.toContain('holding-builds');
+    // Counted from the session that first reached as many.
+    const rising = [
+      [5, 5, 5],
+      [6, 6, 6],
+      [6, 6, 6],
+      [6, 6, 6],
+    ].map((reps, at) => ({
+      kg: 100,
+      reps,
+      rir: 1,
+      daysAgo: 12 - 3 * at,
+    }));
+    expect(nextTime(row, rising, build).rules).not.toContain('holding-builds');
   });
 });
 

@@ -84,4 +84,5 @@ test('every problem says what to do', () => {
 test('more kinds than are kept are told as a mistake', () => {
   const kinds = Array.from({ length: GEAR_LIMITS.kinds + 1 }, (_, at) => kg(1 + at / 8));
   expect(found({ plates: plates(2, ...kinds) })).toEqual(['There are 101 kinds of plates.']);
+  expect(found({ plates: plates(2, ...kinds.slice(1)) })).toEqual([]);
 });

@@ -13,4 +13,6 @@ test('a rest with an early and a late end tells what may be added, one of one le
   expect(restingOn('3-5 min')).toContain('+2:00 at most');
   expect(restingOn('3 min')).toContain('to the next set');
   expect(restingOn('3 min')).not.toContain('at most');
+  expect(restingOn('3-5 min')).toContain('╂');
+  expect(restingOn('3 min')).not.toContain('╂');
 });
