@@ -122,7 +122,8 @@ function rateFigure(rate: RateOfLoss, today: Temporal.PlainDate): Figure {
     };
   }
   return {
-    name: rate.percentAWeek < 0 ? 'Rate of gain' : name,
+    // What is shown as 0.0 is no gain.
+    name: rate.percentAWeek <= -0.05 ? 'Rate of gain' : name,
     // With its error and its unit: a narrow screen shows the value alone.
     value: `${Math.abs(rate.percentAWeek).toFixed(1)} % a week ± ${rateErrorText(rate.standardError)}`,
     about: `${rate.weighIns} days weighed since ${dayAndMonth(rate.from)}`,

@@ -16,11 +16,17 @@ export function noticesOf(
 ): readonly string[] {
   const { prescription, state, elsewhere, kit, troubles } = today;
   const errors = stoppingErrors(today, coach) > 0;
+  // With the next good day.
+  const isRestTold =
+    state === 'done-today' &&
+    prescription.warnings.some(({ rule }) => rule === 'rest-trained-today');
   const said = [
     doctorFirst && state !== 'open' ? DOCTOR_FIRST : null,
     elsewhere
       ? `This session is open on ${elsewhere.device} since ${elsewhere.since}. Space takes it over and goes on here.`
-      : STATES[state],
+      : isRestTold
+        ? null
+        : STATES[state],
     prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
     kit === null ? null : `Today with ${kit}; j changes it.`,
     prescription.short

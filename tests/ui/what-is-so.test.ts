@@ -18,6 +18,18 @@ describe('the end of a session and its summary', () => {
   });
 });
 
+describe('the preview after a session of today', () => {
+  it('says once that there was one, with the next good day', () => {
+    const player = new Player(WIDE).atFirstSet().keys('  ').wait(200);
+    player.keys('xd<down>d<down>d<down>d<esc>').keys('  ');
+    const { scene } = player;
+    expect(scene.session().stage.kind).toBe('closed');
+    const screen = new Player(WIDE, { over: scene.again() }).screen();
+    expect(screen.match(/trained today/g)).toHaveLength(1);
+    expect(screen).toContain('Next good day:');
+  });
+});
+
 describe('numbers that were refused', () => {
   it('give way to the next digit, and the refusal says what to do', () => {
     const player = new Player().atFirstSet().keys('  999<enter>');
