@@ -25,6 +25,19 @@ describe('the review in text', () => {
     expect(from('2026-11-17')).toBe('from 17 Nov on, with 7 weigh-ins');
   });
 
+  it('calls a rate by what it is, and one that is shown as 0.0 no gain', () => {
+    const { evidence } = review;
+    const known = evidence.rate?.now;
+    if (!evidence.rate || known?.kind !== 'known') throw new Error('The rate is known.');
+    const named = (percentAWeek: number) => {
+      const rate = { ...evidence.rate, now: { ...known, percentAWeek } } as typeof evidence.rate;
+      const figures = reviewFigures({ ...review, evidence: { ...evidence, rate } }, 'kg');
+      return figures.filter(({ name }) => name.startsWith('Rate')).map(({ name }) => name);
+    };
+    expect([0.7, 0, -0.04].flatMap(named)).toEqual(Array(3).fill('Rate of loss'));
+    expect([-0.05, -0.7].flatMap(named)).toEqual(Array(2).fill('Rate of gain'));
+  });
+
   it('reads well at 80 columns', () => {
     const lines = reviewText(review, words, 'kg', { width: 80, glyphs: 'braille' });
     expect(lines.join('\n')).toMatchInlineSnapshot(`
