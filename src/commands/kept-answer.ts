@@ -43,11 +43,11 @@ export function keptAnswer(ports: Ports, argv: readonly string[]): string | null
 }
 
 /** Of files of months longer ago only their coming and going is looked at. */
-const MONTHS_LOOKED_AT = 12;
+const MONTHS_LOOKED_AT = 24;
 
 /**
  * All that the answer of today depends on: the build, the local day, and each file of the lifter's by
- * name, size and time, none of them read. Files of more than a year ago are many, nothing of ours
+ * name, size and time, none of them read. Files of more than two years ago are many, nothing of ours
  * writes into them, and today goes by later sessions: for them stands the time of their folder, which
  * changes when one comes or goes.
  * @param program path of the program file
