@@ -142,7 +142,8 @@ function whenKnown(question: RateQuestion, readings: readonly Pick<DatedMass, 'd
   const { today } = question;
   const weighedToday = readings.at(-1)?.date.equals(today) === true;
   const next = weighedToday ? today.add({ days: 1 }) : today;
-  for (let on = today; ; on = on.add({ days: 1 })) {
+  // Nothing counts before the cut's first days are over, which may be far ahead.
+  for (let on = later(today, windowStart(question)); ; on = on.add({ days: 1 })) {
     const first = windowStart({ ...question, today: on });
     const counted = readings.filter(({ date }) => daysBetween(first, date) >= 0);
     const daily = later(next, first);

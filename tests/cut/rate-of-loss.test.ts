@@ -169,6 +169,22 @@ describe('the rate of loss', () => {
     }
   });
 
+  it('is told at once of a cut that begins thousands of years ahead, too', () => {
+    const cutFrom = CUT.with({ year: 9999 });
+    const rate = rateOfLoss(
+      asked(
+        readings(20, () => 85),
+        19,
+        { cutFrom },
+      ),
+    );
+    expect(rate).toMatchObject({
+      kind: 'unknown',
+      weighInsMissing: 7,
+      earliest: cutFrom.add({ days: 16 }),
+    });
+  });
+
   it('looks at four weeks where body weight follows a monthly cycle', () => {
     // 60 kg, steady 0.5 % a week, 1.2 kg of water that comes and goes within 28 days.
     const cyclic = readings(
