@@ -9,7 +9,7 @@ import { drawPlot } from '../report/plot.ts';
 import { textTable } from '../report/table.ts';
 import { wrapped } from '../text/columns.ts';
 import { dayWords } from '../text/day-words.ts';
-import { howMany } from '../text/words.ts';
+import { howMany, keyWords } from '../text/words.ts';
 import { loadWords } from '../training/load-words.ts';
 import { massText, type Unit } from '../training/mass.ts';
 import { keeping, keptRange, type ToldRehearsal } from './rehearse-json.ts';
@@ -35,7 +35,7 @@ export function rehearseText(told: ToldRehearsal, width: number): string {
     `seed ${options.seed}`,
   ].join(' · ');
   const muscles = verdict.muscles.map(({ muscle, mean }) => ({
-    label: muscle.replaceAll('-', ' '),
+    label: keyWords(muscle),
     value: mean,
     text: mean.toFixed(1),
   }));
@@ -159,7 +159,7 @@ function conclusions(told: ToldRehearsal): string[] {
   const named = (judged: string) =>
     muscles
       .filter((each) => each.judged === judged)
-      .map(({ muscle, mean }) => `${muscle.replaceAll('-', ' ')} ${mean.toFixed(1)}`)
+      .map(({ muscle, mean }) => `${keyWords(muscle)} ${mean.toFixed(1)}`)
       .join(', ');
   const [much, little] = [named('too-much'), named('too-little')];
   const body = weeks.findLast(({ bodyMass }) => bodyMass !== null)?.bodyMass;

@@ -1,10 +1,10 @@
 import { lossWords, rule } from '../progression/rules/facts.ts';
+import { keyWords } from '../text/words.ts';
 import { COMMON, type Facts, OURS, type Reason, type Rule } from '../training/rule.ts';
 import { rateErrorText } from './rate-of-loss.ts';
 import {
   gainedText,
   missingText,
-  muscleWords,
   notDoneText,
   rateWords,
   reachedText,
@@ -153,14 +153,14 @@ const RULES = [
     'common practice',
     VOLUME,
     (f) =>
-      `You may do more: ${muscleWords(f.text('muscle'))} had ${one(f.number('sets'))} hard sets a week, under ${f.number('low')}, as planned, and nothing that trains it slips. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
+      `You may do more: ${keyWords(f.text('muscle'))} had ${one(f.number('sets'))} hard sets a week, under ${f.number('low')}, as planned, and nothing that trains it slips. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
   ),
   rule(
     'may-do-more-plateau',
     'ours',
     VOLUME,
     (f) =>
-      `You may do more: nothing slips, and no lift for ${muscleWords(f.text('muscle'))} (${one(f.number('sets'))} hard sets a week) has gained a rep or load in four weeks. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
+      `You may do more: nothing slips, and no lift for ${keyWords(f.text('muscle'))} (${one(f.number('sets'))} hard sets a week) has gained a rep or load in four weeks. One set more of ${f.text('name')}: ${f.number('from')} → ${f.number('to')}.`,
   ),
   rule(
     'not-a-cut',
@@ -204,7 +204,7 @@ const RULES = [
     'common practice',
     VOLUME,
     (f) =>
-      `${muscleWords(f.text('muscles'))} had more than ${f.number('high')} hard sets a week in the last two full weeks.`,
+      `${keyWords(f.text('muscles'))} had more than ${f.number('high')} hard sets a week in the last two full weeks.`,
   ),
   rule(
     'sessions-missed',

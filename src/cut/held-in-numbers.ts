@@ -1,16 +1,14 @@
 import type { Temporal } from 'temporal-polyfill';
 import type { Program } from '../program/program.ts';
+import { TELLING_LOSS } from '../progression/holding.ts';
 import type { Past } from '../progression/past.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { because } from '../progression/rules/progression-rules.ts';
+import { once } from '../text/once.ts';
 import { dayNumber } from '../training/day-number.ts';
-import { kilograms } from '../training/mass.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { cutStart, startMass } from './cut-start.ts';
 import { keptByLift } from './kept.ts';
-
-/** Less lost than this proves nothing. Ours. */
-const TELLING_LOSS = kilograms(1);
 
 /**
  * The same exercises; where one holds in a cut, with what the review tells of its lift in numbers:
@@ -26,9 +24,10 @@ export function heldInNumbers(
   const from = cutStart(program, past.sessions, today);
   const now = past.bodyMassOn(today);
   if (!from || now === null) return exercises;
+  const lifts = once(() => keptByLift(past, from, today));
   return exercises.map((exercise) => {
     if (exercise.kind !== 'compound' || !exercise.why.some(isHeld)) return exercise;
-    const kept = keptByLift(past, from, today).find(({ lift }) => lift === exercise.lift);
+    const kept = lifts().find(({ lift }) => lift === exercise.lift);
     const then = massThen(past, exercise.lift, from);
     if (kept?.state !== 'known' || then === null || then - now < TELLING_LOSS) return exercise;
     const facts = { lost: then - now, before: kept.then / then, now: kept.now / now };

@@ -19,14 +19,13 @@ export const judgeSlow = (evidence: Evidence): ReviewFinding[] =>
   rateFinding(evidence, 'below', 'slower-than-planned');
 
 /** Before a rate is judged it may be seen to be another than planned: then nobody is told to go on so. */
-export function judgeRateSoFar({ rate, program }: Evidence): ReviewFinding[] {
-  if (rate?.lies !== 'not-yet' || rate.now.kind !== 'known') return [];
+export function judgeRateSoFar(evidence: Evidence): ReviewFinding[] {
+  const { rate, program } = evidence;
+  if (rate?.now.kind !== 'known') return [];
   const [low, high] = program.rate;
   const { percentAWeek, standardError } = rate.now;
   const isPlanned = percentAWeek - standardError <= high && percentAWeek + standardError >= low;
-  if (isPlanned) return [];
-  const facts = { rate: percentAWeek, error: standardError, low, high };
-  return [finding(reviewReason('rate-so-far', facts))];
+  return isPlanned ? [] : rateFinding(evidence, 'not-yet', 'rate-so-far');
 }
 
 /** A cut in which weight rises or stands still is asked about: it may be no cut that is meant. */

@@ -1,4 +1,5 @@
 import type { Told } from '../progression/rules/facts.ts';
+import { keyWords } from '../text/words.ts';
 import { CUT_LIMITS } from './cut-limits.ts';
 import { rateErrorText } from './rate-of-loss.ts';
 
@@ -77,8 +78,5 @@ export function notDoneText(f: Told): string {
     ...(f.number('left') > 0 ? [`${sets('left')} not done`] : []),
     ...(f.number('light') > 0 ? [`${sets('light')} too far from failure to count`] : []),
   ];
-  return `${muscleWords(f.text('muscle'))} had ${f.number('sets').toFixed(1)} of ${f.number('planned').toFixed(1)} planned hard sets a week: in two weeks ${why.join(', ')}. Do what is planned before planning more.`;
+  return `${keyWords(f.text('muscle'))} had ${f.number('sets').toFixed(1)} of ${f.number('planned').toFixed(1)} planned hard sets a week: in two weeks ${why.join(', ')}. Do what is planned before planning more.`;
 }
-
-/** Muscles as words: `side delts`. */
-export const muscleWords = (keys: string): string => keys.replaceAll('-', ' ');

@@ -8,6 +8,7 @@ import { type History, type OpenSession, openSessionOf } from '../journal/histor
 import type { Day, Program } from '../program/program.ts';
 import { dueDay, leftOfDay } from '../progression/due-day.ts';
 import { isFromTable } from '../progression/own-table.ts';
+import type { Circumstances, Past } from '../progression/past.ts';
 import { plannedSeconds } from '../progression/planned-seconds.ts';
 import { prescribe } from '../progression/prescribe.ts';
 import type { Prescription } from '../progression/prescription.ts';
@@ -125,10 +126,7 @@ function prescriptionFor(
   const { lately } = history;
   const circumstances = lifter.circumstances();
   const { today, gear } = circumstances;
-  const prescribed = (day: Day): Prescription => {
-    const whole = prescribe(program, day, lately, circumstances);
-    return { ...whole, exercises: heldInNumbers(whole.exercises, program, lately, today) };
-  };
+  const prescribed = (day: Day) => prescribedDay(program, day, lately, circumstances);
   const fitted = (whole: Prescription): Prescription => {
     if (within === null) return whole;
     const lacks = weekLack(program, lately, today);
@@ -148,6 +146,18 @@ function prescriptionFor(
   const { begun } = due;
   const left = fitted(begun ? leftOfDay(prescription, begun) : prescription);
   return told(left, [...[due.rest, due.renamed].filter((each) => each !== null), ...about]);
+}
+
+/** A day as progression has it, with what the review tells of lifts that hold. */
+export function prescribedDay(
+  program: Program,
+  day: Day,
+  past: Past,
+  circumstances: Circumstances,
+): Prescription {
+  const whole = prescribe(program, day, past, circumstances);
+  const exercises = heldInNumbers(whole.exercises, program, past, circumstances.today);
+  return { ...whole, exercises };
 }
 
 const told = (prescription: Prescription, first: readonly Reason[]): Prescription =>

@@ -1,11 +1,9 @@
-import { heldInNumbers } from '../cut/held-in-numbers.ts';
 import { bestShown } from '../cut/shown-strength.ts';
 import type { History } from '../journal/history.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import type { Program } from '../program/program.ts';
 import { atSamePlace } from '../progression/in-program.ts';
 import type { Circumstances, Past, Result } from '../progression/past.ts';
-import { prescribe } from '../progression/prescribe.ts';
 import { prescribeAgain } from '../progression/prescribe-anew.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
 import { worksOf } from '../session/next-set.ts';
@@ -16,6 +14,7 @@ import { clusterHardReps, reserveOf } from '../training/effort.ts';
 import { loadWords } from '../training/load-words.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
+import { prescribedDay } from './prepare.ts';
 
 export interface ReviewSources {
   /** Once the session is part of it. */
@@ -86,14 +85,7 @@ function nextTime(session: SessionState, sources: ReviewSources): SessionReview[
   };
   const { lately } = history;
   const due =
-    program && planned
-      ? heldInNumbers(
-          prescribe(program, planned, lately, circumstances).exercises,
-          program,
-          lately,
-          circumstances.today,
-        )
-      : [];
+    program && planned ? prescribedDay(program, planned, lately, circumstances).exercises : [];
   const lifts = program?.lifts ?? CATALOGUE;
   return session.exercises.flatMap(worksOf).map(({ prescribed }) => {
     const there = atSamePlace(prescribed, due);

@@ -54,8 +54,8 @@ const falling = (counts: readonly number[]): number[] => counts.toSorted((a, b) 
 
 /**
  * The same as last time, plus one rep (five seconds) on the first set still below the high end that did
- * as it was asked, and on set 1 up to its target once all are there; only if that set ended with the wanted reps in
- * reserve. A set that ended with more than those aims at the reps that leave them.
+ * as it was asked, and on set 1 up to its target once all are there; only if that set ended with the
+ * wanted reps in reserve. A set that ended with more than those aims at the reps that leave them.
  */
 export function buildingAims(asDone: AimQuestion): Aims {
   const question = inOrder(asDone);

@@ -19,8 +19,6 @@ export interface Case {
   readonly story: Story;
   readonly gate: Gate;
   readonly last: Bout;
-  /** The session before the last, where there was one. */
-  readonly before: Bout | null;
   /** The last session's load. */
   readonly load: Mass;
   /** The low end in force (lower for a while after a step too large for the range), and the high end. */

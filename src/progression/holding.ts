@@ -11,8 +11,8 @@ import { countedBouts } from './slipping.ts';
 /** What has been lost is told since this many days ago, where the program names no start of the cut. Ours. */
 const CUT_DAYS = 112;
 
-/** Less lost than this proves nothing. Ours. */
-const TELLING_LOSS = kilograms(1);
+/** Less body mass lost than this proves nothing. Ours. */
+export const TELLING_LOSS = kilograms(1);
 
 /** Sessions at one load without a rep more after which a building lifter is told. Ours. */
 const STALLED_AFTER = 4;

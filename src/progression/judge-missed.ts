@@ -24,23 +24,18 @@ export const isFarOff = ({ last, range }: Case): boolean => firstCount(last) <= 
  * Set 1 stopped under the low end in the last two sessions, both at this load; in the last four, where
  * the way down is a long one.
  */
-export function isMissedAgain(each: Case): boolean {
-  const { last, before, load, range } = each;
-  const line = missLine(each);
-  const isTwice =
-    before !== null &&
-    before.load === load &&
-    before.pains === 0 &&
-    firstCount(last) < line &&
-    firstCount(before) < line;
-  return isTwice || missesRunning(each.story.run, range[0]) >= LIMITS.missesHeld;
-}
+export const isMissedAgain = (each: Case): boolean =>
+  missesRunning(each, missLine(each)) >= 2 ||
+  missesRunning(each, each.range[0]) >= LIMITS.missesHeld;
 
-/** Sessions running, up to the last, in which set 1 stopped under the low end. */
-function missesRunning(run: readonly Bout[], low: number): number {
-  const newest = run.toReversed();
-  const until = newest.findIndex((bout) => bout.pains > 0 || firstCount(bout) >= low);
-  return until < 0 ? newest.length : until;
+/** Sessions running at this load, up to the last, in which set 1 stopped under so many reps, without pain. */
+const missesRunning = ({ story }: Case, low: number): number =>
+  running(story.run, (bout) => bout.pains === 0 && firstCount(bout) < low);
+
+/** How many of the latest ones are so, without one between them that is not. */
+function running(bouts: readonly Bout[], isSo: (bout: Bout) => boolean): number {
+  const other = bouts.findLastIndex((bout) => !isSo(bout));
+  return bouts.length - 1 - other;
 }
 
 /** Where the way down is a long one, only a first set under 70 % of the low end counts. */
@@ -82,7 +77,7 @@ export function ease(each: Case): Ruling {
     low: range[0],
     done: firstCount(last),
     target: top,
-    times: missesRunning(each.story.run, range[0]),
+    times: missesRunning(each, range[0]),
   });
   const rule = back !== null ? 'ease-back' : isFarOff(each) ? 'ease-far-off' : 'ease-missed-twice';
   const floor = each.aim === 'cut' && each.atFloor && exercise.style === 'straight';
@@ -164,9 +159,5 @@ export function missed(each: Case): Ruling {
 }
 
 /** Sessions running at this load in which a set after the first stopped under the low end. */
-function lateMisses({ story, range }: Case): number {
-  const late = (bout: Bout): boolean => bout.sets.slice(1).some(({ count }) => count < range[0]);
-  const newest = [...story.run].reverse();
-  const until = newest.findIndex((bout) => !late(bout));
-  return until < 0 ? newest.length : until;
-}
+const lateMisses = ({ story, range }: Case): number =>
+  running(story.run, ({ sets }) => sets.slice(1).some(({ count }) => count < range[0]));

@@ -33,7 +33,7 @@ export function readCase(
 ): TrainedBefore | null {
   const last = bouts.at(-1);
   if (!last) return null;
-  const before = bouts.at(-2) ?? null;
+  const before = bouts.at(-2);
   const planned = exercise.range;
   const story = storyOf(bouts, planned[0]);
   const landing = story.sinceLanding !== null && story.sinceLanding <= LIMITS.landingSessions;
@@ -97,7 +97,6 @@ export function readCase(
     story,
     gate,
     last,
-    before,
     load: last.load,
     range,
     reserve,

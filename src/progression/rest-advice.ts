@@ -1,4 +1,5 @@
 import type { Day } from '../program/program.ts';
+import { keyWords } from '../text/words.ts';
 import { directMuscles, type Muscle } from '../training/lift.ts';
 import type { Reason } from '../training/rule.ts';
 import type { Circumstances, Past } from './past.ts';
@@ -18,7 +19,7 @@ export function restAdvice(past: Past, day: Day, today: Today): RestAdvice {
   const nextGood = nextGoodDay(past, day, today);
   const facts = {
     next: nextGood.toString(),
-    ...(found.muscles.length > 0 ? { muscles: found.muscles.join(', ').replaceAll('-', ' ') } : {}),
+    ...(found.muscles.length > 0 ? { muscles: keyWords(found.muscles.join(', ')) } : {}),
   };
   return { rest: because(found.rule, facts), nextGood };
 }

@@ -3,7 +3,6 @@ import { CUT_LIMITS } from '../cut/cut-limits.ts';
 import { keptOverTime } from '../cut/kept-over-time.ts';
 import { weightBand } from '../cut/plan.ts';
 import type { Review } from '../cut/review.ts';
-import { muscleWords } from '../cut/verdict-words.ts';
 import { mondayOf } from '../cut/work-done.ts';
 import { dailyMasses } from '../journal/daily-mass.ts';
 import type { History } from '../journal/history.ts';
@@ -12,6 +11,7 @@ import { strengthOver } from '../progression/lift-strength.ts';
 import type { Past } from '../progression/past.ts';
 import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
+import { keyWords } from '../text/words.ts';
 import { CAUTIONS } from '../training/cautions.ts';
 import { dayNumber } from '../training/day-number.ts';
 import { type LengthUnit, lengthIn, tapeOf } from '../training/length.ts';
@@ -173,7 +173,7 @@ function pictureOfKept(past: Past, { body, evidence, today }: Review): KeptPictu
 function pictureOfMuscles({ weeks, muscles, evidence }: Review): MusclePicture | null {
   if (muscles.length === 0) return null;
   const rows = muscles.map((muscle) => ({
-    name: capital(muscleWords(muscle)),
+    name: capital(keyWords(muscle)),
     sets: weeks.map(({ hardSets }) => Math.round((hardSets.get(muscle) ?? 0) * 100) / 100),
   }));
   return {

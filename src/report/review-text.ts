@@ -2,11 +2,11 @@ import { CUT_LIMITS } from '../cut/cut-limits.ts';
 import type { ReviewFinding } from '../cut/finding.ts';
 import type { LiftKept } from '../cut/kept.ts';
 import type { Review } from '../cut/review.ts';
-import { muscleWords } from '../cut/verdict-words.ts';
 import { CHECK_LIMITS } from '../program/check/check-limits.ts';
 import { columnsOf, cutTo, wrapped } from '../text/columns.ts';
 import { dayAndMonth, dayWords } from '../text/day-words.ts';
 import { safeText } from '../text/safe-text.ts';
+import { keyWords } from '../text/words.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import type { ReasonWords } from '../training/rule.ts';
 import { barRows } from './bar-rows.ts';
@@ -158,7 +158,7 @@ function barLines({ evidence, muscles }: Review, width: number, glyphs: Glyphs):
   const { hardSets } = evidence.work;
   const bars = muscles.map((muscle) => {
     const value = ((hardSets.get(muscle) ?? 0) * 7) / CUT_LIMITS.workDays;
-    return { label: muscleWords(muscle), value, text: sets(value) };
+    return { label: keyWords(muscle), value, text: sets(value) };
   });
   return barRows(bars, CHECK_LIMITS.weeklySets[evidence.program.aim], width, glyphs);
 }
@@ -195,7 +195,7 @@ function muscleLines({ weeks, muscles }: Review, width: number): string[] {
   ];
   const last = weeks.at(-1);
   const rows = muscles.map((muscle) => [
-    muscleWords(muscle),
+    keyWords(muscle),
     ...weeks.map(({ hardSets }) => sets(hardSets.get(muscle) ?? 0)),
     String(last?.days.get(muscle) ?? 0),
   ]);

@@ -24,7 +24,7 @@ const plain = (name: string): string => name.toLowerCase().replace(/[\s_]+/g, '-
 /** Edits between two words, neighbours swapped counting as one (optimal string alignment). */
 function editsBetween(a: string, b: string): number {
   let before: number[] = [];
-  let above = [0, ...Array.from({ length: b.length }, (_, at) => at + 1)];
+  let above = Array.from({ length: b.length + 1 }, (_, column) => column);
   for (let row = 1; row <= a.length; row += 1) {
     const here = [row];
     for (let column = 1; column <= b.length; column += 1) {

@@ -1,6 +1,7 @@
 import type { Coach } from '../lifter/coach.ts';
 import type { Today } from '../lifter/prepare.ts';
 import type { PrescribedExercise } from '../progression/prescription.ts';
+import { cutTo } from '../text/columns.ts';
 import { howMany } from '../text/words.ts';
 import type { Reason } from '../training/rule.ts';
 import { type Line, line, paragraph, span, textOf } from './line.ts';
@@ -106,5 +107,5 @@ export function noticeLines(notices: readonly string[], columns: number, rows: n
 
 function cutShort(block: readonly Line[], columns: number): Line[] {
   const last = textOf(block.at(-1) ?? line(''));
-  return [...block.slice(0, -1), [span(`${last.slice(0, columns - 1).trimEnd()}…`, 'alert')]];
+  return [...block.slice(0, -1), [span(cutTo(`${last.trimEnd()}…`, columns), 'alert')]];
 }

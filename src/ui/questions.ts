@@ -2,6 +2,7 @@ import type { Coach } from '../lifter/coach.ts';
 import { DRAFT_LIMITS } from '../program/draft/draft-limits.ts';
 import { MOST_REPS_OF_BEST } from '../program/draft/wishes.ts';
 import { type Answers, QUESTIONS, type Question } from '../settings/answers-schema.ts';
+import { keyWords } from '../text/words.ts';
 import { hasStation, STATIONS } from '../training/gear.ts';
 import { KITS } from '../training/kits.ts';
 import { BASIS, JOINTS, type Lift, MUSCLES } from '../training/lift.ts';
@@ -142,7 +143,7 @@ const ASKED: Readonly<Record<Exclude<Question, 'program'>, AskedQuestion>> = {
         answers,
         answers.focus.length === 0
           ? 'All of it alike'
-          : `Bring up ${answers.focus.join(', ').replaceAll('-', ' ')}`,
+          : `Bring up ${keyWords(answers.focus.join(', '))}`,
         MUSCLES,
         (muscle) => answers.focus.includes(muscle),
         (muscle, isOn) => ({ ...answers, focus: turnedIn(MUSCLES, answers.focus, muscle, isOn) }),

@@ -1,3 +1,4 @@
+import { keyWords } from '../../text/words.ts';
 import { COMMON, OURS } from '../../training/rule.ts';
 import { lossWords, rule } from './facts.ts';
 
@@ -122,6 +123,6 @@ export const DAY_RULES = [
     'ours',
     OURS,
     (f) =>
-      `Cut today, in hard sets the week now lacks: ${f.text('muscles').replaceAll('-', ' ')}. The next short day takes these first; nothing is doubled up.`,
+      `Cut today, in hard sets the week now lacks: ${keyWords(f.text('muscles'))}. The next short day takes these first; nothing is doubled up.`,
   ),
 ] as const;
