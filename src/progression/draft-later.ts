@@ -105,13 +105,14 @@ function aboutSets(each: TrainedBefore, dropped: boolean): readonly Reason[] {
   return why;
 }
 
-/** Said where the load is kept and nothing was missed. */
+/** Said where the load is kept, and can be, and nothing was missed. */
 function aboutHolding(
   each: TrainedBefore,
   verdict: Ruling,
   { bouts, past, cutFrom }: Setting,
 ): readonly Reason[] {
   const missed = each.last.sets.some(({ count }) => count < each.range[0]);
-  if (verdict.move !== 'hold' || verdict.askPain || missed || each.slip) return [];
+  const made = madeLoadable(each.rack, verdict.load) === verdict.load;
+  if (verdict.move !== 'hold' || verdict.askPain || missed || each.slip || !made) return [];
   return whatHoldingMeans(each, bouts, past, cutFrom);
 }

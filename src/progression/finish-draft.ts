@@ -1,6 +1,8 @@
 import { type Exercise, setsOf } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
 import { BASIS } from '../training/lift.ts';
+import type { Mass } from '../training/mass.ts';
+import type { Reason } from '../training/rule.ts';
 import { resultsOfTrack } from './bout.ts';
 import { exerciseFacts } from './case.ts';
 import type { ExerciseDraft } from './draft.ts';
@@ -21,10 +23,8 @@ export function finishDraft(
 ): PrescribedExercise {
   const { lift } = exercise;
   const load = draft.load === null ? null : madeLoadable(rack, draft.load);
-  const why = [...draft.why];
-  if (load !== null && load !== draft.load) {
-    why.push(because('gear-changed', exerciseFacts(exercise, { load, wish: draft.load })));
-  }
+  const why =
+    load === null || load === draft.load ? [...draft.why] : withLoadMade(exercise, draft, load);
   if (needsSafeties(exercise, gear) && exercise.reserve[0] < 1) {
     why.push(because('reserve-without-safeties'));
   }
@@ -68,6 +68,25 @@ export function finishDraft(
     form: lift.form,
     caution: lift.caution,
   };
+}
+
+/**
+ * Nothing may be told of a load that is not made: what would keep it gives way to the one sentence that
+ * names both. What asks the lifter (after pain) stays, and asks with the load that is made.
+ */
+function withLoadMade(
+  exercise: Exercise,
+  { why, load: wish, askPain }: ExerciseDraft,
+  load: Mass,
+): Reason[] {
+  const changed = because('gear-changed', exerciseFacts(exercise, { load, wish }));
+  const ofWish = ({ facts }: Reason): boolean => facts.load === wish;
+  if (askPain) {
+    return why.map((reason) =>
+      ofWish(reason) ? { ...reason, facts: { ...reason.facts, load } } : reason,
+    );
+  }
+  return [changed, ...why.filter((reason) => !ofWish(reason))];
 }
 
 function setsFrom(exercise: Exercise, { aims, low, top }: ExerciseDraft): readonly PrescribedSet[] {

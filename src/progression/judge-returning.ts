@@ -8,7 +8,7 @@ import { aimInRange, aimQuestion, type Case, exerciseFacts, type Ruling } from '
 import { firstSetEvidence, middle, repsAt } from './estimate.ts';
 import type { Layoff } from './layoff.ts';
 import { LIMITS } from './limits.ts';
-import { shareBelow, stepAbove, stepShare } from './rack.ts';
+import { madeLoadable, shareBelow, stepAbove, stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
 
 /** After pain: an easier load, or the one that was easier already, and the question first. */
@@ -56,7 +56,10 @@ export function comeBack(each: Case, layoff: Layoff): Ruling {
   const lower = shareBelow(rack, load, layoff.share);
   const down = lower === null ? null : stepShare(rack, load, lower);
   const tooFar = down !== null && down < -LIMITS.largestJump && layoff.rule === 'return-short';
-  const to = tooFar ? null : (lower ?? nextBelow(rack.loads, load));
+  // A load that the gear no longer makes is no load to stay at.
+  const made = madeLoadable(rack, load);
+  const near = made < load ? made : null;
+  const to = tooFar ? near : (lower ?? nextBelow(rack.loads, load));
   const matched = matchAims(aimInRange(each));
   const same = to === null;
   return {

@@ -55,7 +55,7 @@ export function prescribe(
   const proposal = week ? null : lighterWeekProposal(program, past, today);
   const warnings: Reason[] = [
     ...aheadOf(whole, today),
-    ...exercises.flatMap(notLoadable),
+    ...notLoadable(exercises),
     ...gearMissing(exercises),
     ...hurts.flatMap((hurt) => longHurt(hurt, today)),
     ...(week ? [because('lighter-week', { until: lastDayOf(week).toString() })] : []),
@@ -134,11 +134,16 @@ function gearMissing(exercises: readonly PrescribedExercise[]): readonly Reason[
   ];
 }
 
-/** What the gear cannot make is worth knowing before the session, with the lift's name. */
-const notLoadable = ({ why, name }: PrescribedExercise): readonly Reason[] =>
-  why
-    .filter(({ rule }) => NOT_LOADABLE.has(rule))
-    .map(({ rule, facts }) => ({ rule, facts: { ...facts, name } }));
+/** What the gear cannot make is worth knowing before the session, with the lift's name; of several together. */
+function notLoadable(exercises: readonly PrescribedExercise[]): readonly Reason[] {
+  const changed = exercises.flatMap(({ why, name }) =>
+    why
+      .filter(({ rule }) => NOT_LOADABLE.has(rule))
+      .map(({ rule, facts }) => ({ rule, facts: { ...facts, name } })),
+  );
+  if (changed.length < 2) return changed;
+  return [because('gear-changed-many', { names: andText(changed.map(({ facts }) => facts.name)) })];
+}
 
 const lastDayOf = (week: Circumstances['today']): Circumstances['today'] =>
   week.add({ days: LIMITS.lighterWeekDays - 1 });

@@ -58,6 +58,7 @@ function isToldElsewhere(
   errors: boolean,
 ): boolean {
   if (rule === 'gear-missing-many' && errors) return true;
+  if (rule === 'gear-changed-many') return true;
   return exercises.some(({ name, why: [first] }) => first?.rule === rule && facts.name === name);
 }
 

@@ -228,3 +228,26 @@ test('gear that makes none of several loads is told in one line, and of each wha
     'Back squat needs a rack, and your gear has none: it asks for another lift when it is due.',
   ]);
 });
+
+test('a program whose unit was changed says of each lift once what is done in place of last time’s load', async () => {
+  const path = join(home.folder, 'p.yaml');
+  const lifts = ['back-squat', 'bench-press', 'barbell-row'];
+  const listed = lifts.map((lift) => `{ lift: ${lift}, sets: 2, reps: 5-8 }`);
+  writeFileSync(
+    path,
+    `name: P\nunit: lb\naim: maintain\ndays: [{ name: A, exercises: [${listed.join(', ')}] }]\n`,
+  );
+  const table = join(home.folder, 't.csv');
+  const done = lifts.map((lift) => `2026-11-23,${lift},90 kg,7,2,1`);
+  writeFileSync(table, ['date,lift,load,reps,sets,reserve', ...done, ''].join('\n'));
+  await home.run('import', table, '--take', '--program', path);
+  const { warnings, exercises } = await home.json('today', '--program', path);
+  expect((warnings as { text: string }[]).map(({ text }) => text).slice(0, -1)).toEqual([
+    'The loads of Back squat, Bench press and Barbell row cannot be made with your gear: each is done with the nearest that can.',
+  ]);
+  for (const { why } of exercises as { why: { text: string }[] }[]) {
+    expect(why.map(({ text }) => text)).toEqual([
+      '198.42 lb cannot be made with your gear: 195 lb instead.',
+    ]);
+  }
+});

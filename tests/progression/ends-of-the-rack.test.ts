@@ -79,6 +79,37 @@ describe('gear that was sold', () => {
       gear: aGear({ dumbbells: dumbbells(18, 22) }),
     });
     expect(next).toMatchObject({ move: 'hold', kg: 22 });
-    expect(next.rules).toContain('gear-changed');
+    expect(next.words).toEqual([
+      '24 kg a hand cannot be made with your gear: 22 kg a hand instead.',
+    ]);
+  });
+
+  it.each([
+    ['a set that missed', { reps: [9, 9, 6] }],
+    ['a set that was not finished', { reps: [9, 9], unfinished: true }],
+    ['reps on the way to a load far off', { reps: [12, 12, 12], rir: 0 }],
+  ])('says nothing of keeping what is sold, after %s', (_, done) => {
+    const next = nextTime(press, [{ kg: 24, daysAgo: 3, ...done }], {
+      gear: aGear({ dumbbells: dumbbells(18, 22, 40) }),
+    });
+    expect(next).toMatchObject({ kg: 22, rules: ['gear-changed'] });
+  });
+
+  it('asks after pain with the load that can be made', () => {
+    const next = nextTime(press, [{ kg: 24, reps: [9, 9, 9], daysAgo: 3, pain: true }], {
+      gear: aGear({ dumbbells: dumbbells(23) }),
+    });
+    expect(next.words).toEqual([
+      'Pain was marked last time at 24 kg a hand. If it is gone, 23 kg a hand today; or another lift, or leave it out.',
+    ]);
+  });
+
+  it('comes back from time away with what can be made, and not with the same again', () => {
+    const next = nextTime(press, [{ kg: 24, reps: [9, 9, 9], daysAgo: 16 }], {
+      gear: aGear({ dumbbells: dumbbells(18, 23) }),
+    });
+    expect(next.words).toEqual([
+      '16 days away from this lift: 23 kg a hand instead of 24 kg a hand.',
+    ]);
   });
 });

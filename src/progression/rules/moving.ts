@@ -165,6 +165,13 @@ export const MOVING_RULES = [
       `${f.has('name') ? `${f.text('name')}: ` : ''}${f.load('wish')} cannot be made with your gear: ${f.load('load')} instead.`,
   ),
   rule(
+    'gear-changed-many',
+    'ours',
+    OURS,
+    (f) =>
+      `The loads of ${f.text('names')} cannot be made with your gear: each is done with the nearest that can.`,
+  ),
+  rule(
     'gear-light',
     'ours',
     'strength curve: Brzycki 1993, Epley 1985; when: ours',
