@@ -19,6 +19,8 @@ export interface GateQuestion {
   readonly later: readonly SetEvidence[];
   /** A jump is at most this share, or one step where the step is larger; 0: one step. */
   readonly jump: number;
+  /** Two steps may come to this share, where that is more; 0: no such thing. */
+  readonly twoSteps: number;
   /** The odds that each set reaches the low end with a load; null where results are too few to say. */
   readonly odds: (load: Mass) => readonly number[] | null;
   /** How often the next load was tried and given up: each asks for more reps first. */
@@ -143,16 +145,23 @@ function opensAt(
 
 /**
  * Where the estimate still gives the whole range at the next load: the heaviest loadable load
- * within the largest jump that gives at least the middle of the range in set 1, and the low end in every set.
+ * within the largest jump that gives at least the middle of the range in set 1, and is likely to give the
+ * low end in every set.
  */
 function furthest(question: GateQuestion, step: Mass): Mass {
   const { rack, range, reserve, first, later, timed } = question;
   const expectedAt = (load: Mass): number => repsAt(rack, load, middle(reserve), first) ?? 0;
   const reachesLow = (load: Mass): boolean =>
-    later.every((set) => (repsAt(rack, load, reserve[0], set) ?? 0) >= range[0]);
+    later.every((set) => (repsAt(rack, load, reserve[0], set) ?? 0) >= range[0]) &&
+    unlikelySet(question, load) === null;
   const lifted = rack.system(first.load);
   if (timed || lifted === null || expectedAt(step) < range[1]) return step;
-  let load = rack.loads.atOrBelow(rack.setting(lifted * (1 + question.jump)));
+  const within = (share: number): Mass => rack.setting(lifted * (1 + share));
+  const second = stepAbove(rack, step);
+  let load = rack.loads.atOrBelow(within(question.jump));
+  if (second !== null && second <= within(question.twoSteps) && second > (load ?? step)) {
+    load = second;
+  }
   while (load !== null && load > step && (expectedAt(load) < middle(range) || !reachesLow(load))) {
     load = nextBelow(rack.loads, load);
   }

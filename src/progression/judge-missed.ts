@@ -102,6 +102,7 @@ function targetAfterBack({ rack, exercise, reserve, timed, story }: Case, to: Ma
     first: { load: to, reps: 0, reserve: reserve[0] },
     later: [],
     jump: 0,
+    twoSteps: 0,
     odds: () => null,
     failedTries: story.triesAfterBack,
     before: null,

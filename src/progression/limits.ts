@@ -9,6 +9,8 @@ export const LIMITS = {
   largestJump: 0.1,
   /** The same while the load is a guess: in a first session, and after one that left much in reserve. Ours. */
   jumpAfterGuess: 0.25,
+  /** Two steps of a light lift are more than that: up to this share they are taken while every set leaves much in reserve. Ours. */
+  twoStepsWhileLight: 0.125,
   /** A first set with so many in reserve was too light. Ours. */
   tooEasyReserve: 4,
   /** Sets at most in which a first session goes up to the right load. Ours. */

@@ -4,7 +4,7 @@ import { type Bout, resultsOfLift } from './bout.ts';
 import type { Case } from './case.ts';
 import { firstSetEvidence, laterSetsEvidence } from './estimate.ts';
 import { setsExpected } from './expected-sets.ts';
-import { gateOf } from './gate.ts';
+import { type GateQuestion, gateOf } from './gate.ts';
 import { type Layoff, layoffAfter } from './layoff.ts';
 import { lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
@@ -73,7 +73,7 @@ export function readCase(
     isolation: exercise.lift.kind === 'isolation',
     first: firstSetEvidence(last),
     later: laterSetsEvidence(last),
-    jump: largestJump(last, program),
+    ...largestJump(last, program),
     odds: (load) => {
       const asked = {
         lift: exercise.lift.key,
@@ -114,13 +114,20 @@ export function readCase(
 }
 
 /**
- * How far the load may go at once. In a cut by one step, where it was not plainly too light; further
- * after a first session, whose load was a guess.
+ * How far the load may go at once. In a cut by one step, where it was not plainly too light; two steps
+ * where it was, and furthest after a first session, whose load was a guess.
  */
-function largestJump({ result, sets }: Bout, { aim }: Plan): number {
+function largestJump(
+  { result, sets }: Bout,
+  { aim }: Plan,
+): Pick<GateQuestion, 'jump' | 'twoSteps'> {
   const isLight = sets.every(({ reserve }) => (reserve ?? 0) >= LIMITS.tooEasyReserve);
-  if (isLight && result.exercise.move === 'start') return LIMITS.jumpAfterGuess;
-  return aim === 'cut' && !isLight ? 0 : LIMITS.largestJump;
+  if (!isLight) return { jump: aim === 'cut' ? 0 : LIMITS.largestJump, twoSteps: 0 };
+  const isGuess = result.exercise.move === 'start';
+  return {
+    jump: isGuess ? LIMITS.jumpAfterGuess : LIMITS.largestJump,
+    twoSteps: LIMITS.twoStepsWhileLight,
+  };
 }
 
 /** Today's answer to the question about pain, by lift or by track. */

@@ -38,7 +38,7 @@ export const MOVING_RULES = [
   rule(
     'up-by-more',
     'ours',
-    'at most 10 %: ACSM 2009, MSSE 41(3):687–708; 25 % after a first session, and when: ours',
+    'at most 10 %: ACSM 2009, MSSE 41(3):687–708; two steps of up to 12.5 % while every set leaves much in reserve, 25 % after a first session, and when: ours',
     (f) =>
       `Every set reached ${f.number('high')} at ${f.load('from')} with much to spare, so on to ${f.load('load')}, ${f.percent('share')} more.`,
   ),
