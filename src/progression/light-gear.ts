@@ -11,7 +11,7 @@ import { because } from './rules/progression-rules.ts';
 import { trackOf } from './track.ts';
 
 /** What stays true of an exercise whatever load is made for it. */
-const OF_SETS: ReadonlySet<string> = new Set([
+export const OF_SETS: ReadonlySet<string> = new Set([
   'slipping-cut',
   'slipping-maintain',
   'slipping-build',

@@ -1,4 +1,5 @@
 import type { Exercise, Plan } from '../program/program.ts';
+import type { Mass } from '../training/mass.ts';
 import { boutsOf } from './bout.ts';
 import type { AskedChange } from './draft.ts';
 import { draftFirst } from './draft-first.ts';
@@ -10,12 +11,15 @@ import type { Circumstances, Past } from './past.ts';
 import type { PrescribedExercise } from './prescription.ts';
 import { rackFor } from './rack.ts';
 import { readCase } from './read-case.ts';
+import { onSharedLoad } from './same-lift.ts';
 import { trackOf } from './track.ts';
 
 export interface PrescribeOptions {
   readonly change?: AskedChange;
   /** Tracks that lose a set today, earlier in the same session. */
   readonly dropped?: ReadonlySet<string>;
+  /** No more than this, beside the same lift elsewhere in the day. */
+  readonly most?: Mass | null;
 }
 
 /**
@@ -28,7 +32,7 @@ export function prescribeExercise(
   exercise: Exercise,
   whole: Past,
   circumstances: Circumstances,
-  { change, dropped }: PrescribeOptions = {},
+  { change, dropped, most = null }: PrescribeOptions = {},
 ): PrescribedExercise {
   const { today, gear } = circumstances;
   const { bar, step } = exercise;
@@ -40,6 +44,7 @@ export function prescribeExercise(
   const asked = each
     ? draftLater(each, { bouts, past, lighter, cutFrom: program.cutFrom, change: change ?? null })
     : draftFirst(exercise, past, circumstances, { program, rack, lighter, change: change ?? null });
-  const draft = onLightGear(exercise, asked, rack, bouts.at(-1));
+  const shared = onSharedLoad(exercise, asked, rack, bouts.at(-1), most);
+  const draft = onLightGear(exercise, shared, rack, bouts.at(-1));
   return finishDraft(exercise, draft, past, gear, rack);
 }

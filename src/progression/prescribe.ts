@@ -3,6 +3,7 @@ import type { Day, Exercise, Program } from '../program/program.ts';
 import { andText } from '../text/words.ts';
 import { dayNumber } from '../training/day-number.ts';
 import type { Gear } from '../training/gear.ts';
+import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { type Hurt, hurtsOn, LOOKED_AT_AFTER } from './hurts.ts';
 import { standingIn } from './in-program.ts';
@@ -14,8 +15,17 @@ import { prescribeExercise } from './prescribe-exercise.ts';
 import type { PrescribedExercise, Prescription } from './prescription.ts';
 import { painAnswer } from './read-case.ts';
 import { because } from './rules/progression-rules.ts';
+import { sharedLoads } from './same-lift.ts';
 import { withTestSet } from './test-set.ts';
 import { withWarmUps } from './warm-up.ts';
+
+/** An exercise of the day by its own results, and with no more than so much. */
+interface Asked {
+  readonly position: number;
+  readonly exercise: Exercise;
+  readonly alone: PrescribedExercise;
+  readonly at: (most: Mass | null) => PrescribedExercise;
+}
 
 /** Today's session of one day of the program. The same past always gives the same prescription. */
 export function prescribe(
@@ -34,13 +44,25 @@ export function prescribe(
   const leftOut = (each: Exercise): boolean => painAnswer(past, each, today) === 'leave-out';
   const hurts = hurtsOn(past.decisions, today);
   const dropped = new Set<string>();
-  const coldOnes: PrescribedExercise[] = [];
+  const asked: Asked[] = [];
   for (const [position, exercise] of day.exercises.entries()) {
     if (leftOut(exercise)) continue;
-    const cold = prescribeExercise(program, exercise, past, circumstances, { dropped });
-    if (cold.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(cold.track);
-    coldOnes.push(sparing(standingIn(cold, day.name, position, exercise), exercise, hurts));
+    const before = new Set(dropped);
+    const at = (most: Mass | null) =>
+      prescribeExercise(program, exercise, past, circumstances, { dropped: before, most });
+    const alone = at(null);
+    if (alone.why.some(({ rule }) => rule === 'one-set-fewer')) dropped.add(alone.track);
+    asked.push({ position, exercise, alone, at });
   }
+  const shared = sharedLoads(
+    asked.map(({ exercise }) => exercise),
+    asked.map(({ alone }) => alone.load),
+  );
+  const coldOnes = asked.map(({ position, exercise, alone, at }, place) => {
+    const most = shared[place] ?? null;
+    const cold = most === null ? alone : at(most);
+    return sparing(standingIn(cold, day.name, position, exercise), exercise, hurts);
+  });
   const { gear } = circumstances;
   const unmade = new Map(
     day.exercises.flatMap((each) => {

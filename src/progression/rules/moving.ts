@@ -192,6 +192,13 @@ export const MOVING_RULES = [
     (f) =>
       `Your gear does not allow ${f.text('names')}: each asks for another lift when it is due.`,
   ),
+  rule(
+    'one-load-a-day',
+    'ours',
+    OURS,
+    (f) =>
+      `The day holds this lift and range more than once: ${f.load('load')} here, too, so that no load rises within the day.`,
+  ),
   rule('own-load', 'ours', OURS, (f) => `${f.load('load')}, as you chose.`),
   rule(
     'offer-lighter',
