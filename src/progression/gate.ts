@@ -1,4 +1,5 @@
 import type { Range } from '../program/program.ts';
+import { countedReserve, EFFORT } from '../training/effort.ts';
 import { nextBelow } from '../training/loads.ts';
 import { kilograms, type Mass } from '../training/mass.ts';
 import { middle, repsAt, type SetEvidence } from './estimate.ts';
@@ -47,6 +48,8 @@ export type Gate = { readonly target: number } & (
       readonly inReach: boolean;
       /** The first set that is not likely to reach the low end there, from 0; null where none keeps it closed. */
       readonly unlikely: number | null;
+      /** Where set 1 may not aim past the range: the reserve that it is to leave at the high end; null elsewhere. */
+      readonly leave: number | null;
     }
   /** Open after one session, but the next load was given up too often for one to be believed. */
   | { readonly kind: 'once'; readonly step: Mass }
@@ -95,6 +98,7 @@ function gateAfter(question: GateQuestion): Gate {
   const most = mostOf(question);
   const step = stepAbove(rack, first.load);
   if (step === null) return { kind: 'top', target: most };
+  if (isHeavy(question)) return gateByReserve(question, step);
   const spare = Math.min(most - range[1], spareAfter(failedTries, timed));
   const opens = (reps: number, inReserve: number): boolean =>
     reps - spare >= range[1] &&
@@ -105,30 +109,55 @@ function gateAfter(question: GateQuestion): Gate {
 
   const isOpen = opens(first.reps, first.reserve);
   const unlikely = isOpen ? unlikelySet(question, step) : null;
-  if (unlikely !== null) return { kind: 'closed', step, target, inReach: true, unlikely };
-  if (isOpen) {
-    return {
-      kind: 'open',
-      step,
-      to: failedTries > 0 ? step : furthest(question, step),
-      far: false,
-      target,
-    };
-  }
+  const closed = { kind: 'closed', step, target, leave: null } as const;
+  if (unlikely !== null) return { ...closed, inReach: true, unlikely };
+  if (isOpen) return opened(question, step, target);
   const lands = (set: SetEvidence): boolean =>
     (repsAt(rack, step, middle(reserve), set) ?? 0) >= range[0] * LIMITS.landingShare + spare;
   if (first.reps < most) {
     const atTarget = { ...first, reps: target, reserve: reserve[0] };
     const inReach = opens(target, reserve[0]) || lands(atTarget);
-    return { kind: 'closed', step, target, inReach, unlikely: null };
+    return { ...closed, inReach, unlikely: null };
   }
   if (lands(first)) return { kind: 'open', step, to: step, far: true, target };
   const expected = repsAt(rack, step, middle(reserve), first) ?? 0;
   return { kind: 'far', step, expected, target };
 }
 
+function opened(question: GateQuestion, step: Mass, target: number): Gate {
+  const to = question.failedTries > 0 ? step : furthest(question, step);
+  return { kind: 'open', step, to, far: false, target };
+}
+
+const isHeavy = ({ range, timed }: GateQuestion): boolean => !timed && range[1] <= LIMITS.heavyReps;
+
+/**
+ * Of singles to triples no more reps are asked: what opens the gate is how many more there were. After
+ * tries given up as many more are to be left as other ranges ask for. Ours.
+ */
+function gateByReserve(question: GateQuestion, step: Mass): Gate {
+  const { range, reserve, first, failedTries } = question;
+  const [, target] = range;
+  const spare = spareAfter(failedTries, false);
+  const opens = (reps: number, left: number): boolean => {
+    const sure = countedReserve(left) - spare;
+    return reps + sure >= 1 && opensAt(question, step, { ...first, reps, reserve: sure });
+  };
+  const closed = { kind: 'closed', step, target } as const;
+  if (first.reps >= target && opens(first.reps, first.reserve)) {
+    const unlikely = unlikelySet(question, step);
+    if (unlikely === null) return opened(question, step, target);
+    return { ...closed, inReach: true, unlikely, leave: null };
+  }
+  let leave = Math.ceil(reserve[0]);
+  while (leave < EFFORT.trustedReserve && !opens(target, leave)) leave += 1;
+  const inReach = opens(target, leave);
+  return { ...closed, inReach, unlikely: null, leave: inReach ? leave : null };
+}
+
 function mostOf({ range, timed, isolation }: GateQuestion): number {
   if (timed) return Math.max(range[1], LIMITS.mostSeconds);
+  if (range[1] <= LIMITS.heavyReps) return range[1];
   return Math.max(range[1], isolation ? LIMITS.mostRepsIsolation : LIMITS.mostReps);
 }
 

@@ -100,7 +100,12 @@ function towardsNext(each: Case): readonly Reason[] {
   const target = gate.target;
   if (gate.kind === 'top') {
     return everyHigh(each)
-      ? [because('hold-no-heavier', exerciseFacts(each.exercise, { load, target }))]
+      ? [
+          because(
+            'hold-no-heavier',
+            exerciseFacts(each.exercise, { load, target, done: firstCount(last) }),
+          ),
+        ]
       : [];
   }
   if (gate.kind === 'once') {
@@ -112,7 +117,12 @@ function towardsNext(each: Case): readonly Reason[] {
     const facts = { load, next: gate.step, set: gate.unlikely + 1, low: range[0] };
     return [because('hold-unlikely', exerciseFacts(each.exercise, facts))];
   }
-  if (target <= range[1]) return [];
+  if (gate.leave !== null) {
+    const share = stepShare(rack, load, gate.step);
+    const facts = { load, next: gate.step, high: range[1], leave: gate.leave, share };
+    return [because('hold-leave-more', exerciseFacts(each.exercise, facts))];
+  }
+  if (target <= range[1] && gate.inReach) return [];
   const tries = spareAfter(story.failedTries, timed);
   if (tries > 0 && firstCount(last) < range[1] + tries && story.failedLoad !== null) {
     return [

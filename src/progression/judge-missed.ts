@@ -11,7 +11,7 @@ import {
   type Ruling,
 } from './case.ts';
 import { firstSetEvidence, laterSetsEvidence, loadFor, middle } from './estimate.ts';
-import { gateOf } from './gate.ts';
+import { type Gate, gateOf } from './gate.ts';
 import { LIMITS } from './limits.ts';
 import { shareBelow, stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
@@ -70,13 +70,15 @@ export function ease(each: Case): Ruling {
   const back = cameBackFrom(each);
   const to = back === null ? lighter(each) : rack.loads.atOrBelow(back);
   if (to === null || to >= load) return nothingLighter(each);
-  const top = back === null ? range[1] : targetAfterBack(each, to);
+  const gate = back === null ? null : gateAfterBack(each, to);
+  const top = gate?.target ?? range[1];
   const facts = exerciseFacts(each.exercise, {
     load: to,
     from: load,
     low: range[0],
     done: firstCount(last),
     target: top,
+    leave: gate?.kind === 'closed' ? gate.leave : null,
     times: missesRunning(each, range[0]),
   });
   const rule = back !== null ? 'ease-back' : isFarOff(each) ? 'ease-far-off' : 'ease-missed-twice';
@@ -91,8 +93,8 @@ export function ease(each: Case): Ruling {
   };
 }
 
-/** What set 1 has to reach at the load gone back to before this one is tried again. */
-function targetAfterBack({ rack, exercise, reserve, timed, story }: Case, to: Mass): number {
+/** What set 1 has to show at the load gone back to before this one is tried again. */
+function gateAfterBack({ rack, exercise, reserve, timed, story }: Case, to: Mass): Gate {
   return gateOf({
     rack,
     range: exercise.range,
@@ -106,7 +108,7 @@ function targetAfterBack({ rack, exercise, reserve, timed, story }: Case, to: Ma
     odds: () => null,
     failedTries: story.triesAfterBack,
     before: null,
-  }).target;
+  });
 }
 
 /** Of a set far off its aim, what it tells of strength; else 5 % less. */

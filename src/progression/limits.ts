@@ -17,6 +17,8 @@ export const LIMITS = {
   setsToFind: 8,
   /** A load goes up where each set reaches the low end there with these odds. Ours. */
   upOdds: 0.7,
+  /** A range that ends here or lower is a plan of heavy sets: set 1 never aims past it. Common practice. */
+  heavyReps: 3,
   /** Where the next load is far away, set 1 aims on to this many reps at most. Ours. */
   mostReps: 20,
   mostRepsIsolation: 30,

@@ -1,4 +1,5 @@
 import { COMMON, OURS } from '../../training/rule.ts';
+import { LIMITS } from '../limits.ts';
 import { rule } from './facts.ts';
 
 /** Rules that keep the load, and say what to aim at. */
@@ -36,11 +37,18 @@ export const HOLDING_RULES = [
         : `${f.load('next')} is next: first reach ${f.count('target')} in set 1.`,
   ),
   rule(
+    'hold-leave-more',
+    'ours',
+    'steps of 2–10 %: ACSM 2009, MSSE 41(3):687–708; gate: ours',
+    (f) =>
+      `${f.load('next')}${f.has('share') ? `, ${f.percent('share')} more,` : ''} is next once set 1 leaves ${f.number('leave')} in reserve after ${f.count('high')}.`,
+  ),
+  rule(
     'hold-gap',
     'ours',
     'steps of 2–10 %: ACSM 2009, MSSE 41(3):687–708; when out of reach: ours',
     (f) =>
-      `${f.load('next')}${f.has('share') ? `, ${f.percent('share')} more,` : ''} is out of reach even from ${f.count('target')} at ${f.load('load')}: smaller plates or a band would close the gap. Until then add reps.`,
+      `${f.load('next')}${f.has('share') ? `, ${f.percent('share')} more,` : ''} is out of reach even from ${f.count('target')} at ${f.load('load')}: smaller plates or a band would close the gap.${f.number('target') > LIMITS.heavyReps ? ' Until then add reps.' : ''}`,
   ),
   rule(
     'hold-unlikely',
@@ -75,7 +83,7 @@ export const HOLDING_RULES = [
     'ours',
     OURS,
     (f) =>
-      `${f.load('load')} is the heaviest you can make: go on to ${f.count('target')} in set 1, then more weight or a harder lift is needed.`,
+      `${f.load('load')} is the heaviest you can make: ${f.number('done') < f.number('target') ? `go on to ${f.count('target')} in set 1, then ` : ''}more weight or a harder lift is needed.`,
   ),
   rule(
     'hold-missed',

@@ -82,7 +82,7 @@ export const MOVING_RULES = [
     'ours',
     OURS,
     (f) =>
-      `${f.load('from')} never gave ${f.count('low')}, so back to ${f.load('load')}. Reach ${f.number('target')} in set 1 before ${f.load('from')} is tried again.`,
+      `${f.load('from')} never gave ${f.count('low')}, so back to ${f.load('load')}. ${f.has('leave') ? `Leave ${f.number('leave')} in reserve` : `Reach ${f.number('target')}`} in set 1 before ${f.load('from')} is tried again.`,
   ),
   rule(
     'return-short',
