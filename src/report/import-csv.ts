@@ -8,13 +8,14 @@ import { sessionFromRows } from './session-rows.ts';
 import { SET_COLUMNS } from './set-columns.ts';
 import { WAIST_COLUMNS, WEIGH_IN_COLUMNS } from './sets-csv.ts';
 
-/** Columns that an import can do without: they only tell what other columns give. */
+/** Columns that an import can do without: they tell what other columns give, or came later. */
 const NOT_NEEDED = new Set([
   'e1rm',
   'role',
   'closed',
   'end',
   'aim_of_program',
+  'aims',
   'notes',
   'pair',
   'failed',

@@ -92,8 +92,9 @@ function prescribed(rows: readonly CsvRecord[]): PrescribedExercise {
   const asked = row.whole('sets_asked', 1);
   const aimOf = (each: CsvRecord | undefined) =>
     each === undefined || each.empty('aim') ? range[0] : each.whole('aim', 0);
+  const aims = aimsIn(row);
   const straight = Array.from({ length: style === 'cluster' ? 1 : asked }, (_, at) => ({
-    aim: aimOf(rows[at]),
+    aim: aims[at] ?? aimOf(rows[at]),
     range,
   }));
   return {
@@ -120,6 +121,17 @@ function prescribed(rows: readonly CsvRecord[]): PrescribedExercise {
     move: row.oneOf('move', ['start', 'up', 'hold', 'ease', 'return']),
     ...NOT_TOLD,
   };
+}
+
+/** Of all sets asked for; none in a file of before they were told, whose rows have those of the sets done. */
+function aimsIn(row: CsvRecord): readonly number[] {
+  if (row.empty('aims')) return [];
+  const told = row.text('aims').trim().split(/ +/).map(Number);
+  if (told.every((aim) => Number.isInteger(aim) && aim >= 0)) return told;
+  throw new Refusal({
+    what: `Row ${row.row}, column aims: ${JSON.stringify(row.text('aims').slice(0, 40))} is no list of aims.`,
+    fix: 'Expected whole numbers such as 8 8 6; nothing was imported.',
+  });
 }
 
 function exerciseFacts(rows: readonly CsvRecord[], exercise: number): SessionFact[] {

@@ -173,4 +173,9 @@ export const SET_COLUMNS: readonly SetColumn[] = [
     holds: 'the rep after the last was tried and did not come up',
     of: ({ set }) => yesNo(set.failed === true),
   },
+  {
+    name: 'aims',
+    holds: 'aims of all sets asked for, those not done too; of a cluster that of the lead',
+    of: ({ result }) => result.exercise.sets.map(({ aim }) => aim).join(' '),
+  },
 ];

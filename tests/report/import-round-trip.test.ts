@@ -70,6 +70,26 @@ describe('a history that went out as sets and came back', () => {
     expect(bySession(sorted)).toEqual(same);
   });
 
+  it('keeps the aims of sets that were not done: they stand again next time', () => {
+    const made = madeResult({
+      lift: LIFTS.squat,
+      on: '2026-11-20',
+      load: 80,
+      counts: [6],
+      asked: 2,
+    });
+    const sets = [6, 6].map((aim) => ({ aim, range: made.exercise.range }));
+    const cut = { ...made, finished: false, exercise: { ...made.exercise, sets } };
+    const text = setsCsv(madePast([cut], null, { sessions: [] }), 'kg');
+    const aims = (of: string) => folded(of)[0]?.results[0]?.exercise.sets.map(({ aim }) => aim);
+    expect(aims(text)).toEqual([6, 6]);
+    // A file of before they were told is read as it was.
+    expect(aims(text.replace(',aims\r', '\r').replace(',6 6\r', '\r'))).toEqual(
+      [made.exercise.range[0], made.exercise.range[0]].with(0, 6),
+    );
+    expect(() => folded(text.replace(',6 6\r', ',6 x\r'))).toThrow('column aims: "6 x"');
+  });
+
   it('keeps what was cut short, added, painful or light', () => {
     const odd = [
       inPairAndFailed(
