@@ -7,9 +7,13 @@ import { type Mass, massText } from '../training/mass.ts';
 interface Weighed {
   readonly on: string;
   readonly mass: Mass;
+  readonly sure?: boolean;
 }
 
-/** Readings that the scales would ask about, each beside the one before it, here or in the file. */
+/**
+ * Readings that the scales would ask about, each beside the one before it, here or in the file; not
+ * those that were said to be right when they were asked about.
+ */
 export function doubtfulOf<Each extends Weighed>(
   weighed: readonly Each[],
   lifter: Lifter,
@@ -22,14 +26,28 @@ export function doubtfulOf<Each extends Weighed>(
   let last: DatedMass | null = null;
   return weighed
     .toSorted((a, b) => (a.on < b.on ? -1 : 1))
-    .filter(({ on, mass }) => {
+    .filter(({ on, mass, sure }) => {
       const date = Temporal.PlainDate.from(on);
       while (here[next] && Temporal.PlainDate.compare(here[next]!.date, date) < 0) next += 1;
       const earlier = [here[next - 1], last].filter((each) => each !== undefined && each !== null);
-      const isDoubtful = weighInDoubt(mass, date, earlier, lifter.unit()) !== null;
+      const isDoubtful = !sure && weighInDoubt(mass, date, earlier, lifter.unit()) !== null;
       if (!isDoubtful) last = { date, mass };
       return isDoubtful;
     });
+}
+
+/** What is taken of the readings of a table, and what is left out; who takes doubtful ones has said that they are right. */
+export function weighInsTaken(
+  weighed: readonly Weighed[],
+  lifter: Lifter,
+  takesDoubtful: boolean,
+): { readonly taken: readonly Weighed[]; readonly doubtful: readonly Weighed[] } {
+  const doubtful = new Set(doubtfulOf(weighed, lifter));
+  if (!takesDoubtful) {
+    return { taken: weighed.filter((each) => !doubtful.has(each)), doubtful: [...doubtful] };
+  }
+  const taken = weighed.map((each) => (doubtful.has(each) ? { ...each, sure: true } : each));
+  return { taken, doubtful: [] };
 }
 
 const MOST_NAMED = 5;

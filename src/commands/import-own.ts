@@ -18,7 +18,7 @@ import type { Lift } from '../training/lift.ts';
 import { askYesNo, isAttended } from './ask-yes-no.ts';
 import type { Call, ExitStatus } from './call.ts';
 import { KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
-import { doubtfulOf, doubtText } from './import-doubts.ts';
+import { doubtText, weighInsTaken } from './import-doubts.ts';
 import type { ImportJson } from './import-schema.ts';
 import { longWork } from './long-work.ts';
 import { textSize } from './text-size.ts';
@@ -72,8 +72,8 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
     const key = weighInKey(on, mass);
     return !there.has(key) && there.add(key);
   });
-  const doubtful = options.doubtful === true ? [] : doubtfulOf(unseen, lifter);
-  const weighIns = unseen.filter((each) => !doubtful.includes(each));
+  const takesDoubtful = options.doubtful === true;
+  const { taken: weighIns, doubtful } = weighInsTaken(unseen, lifter, takesDoubtful);
   const counts = {
     sessions: sessions.length,
     weigh_ins: weighIns.length,

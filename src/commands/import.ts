@@ -9,7 +9,7 @@ import { jsonText } from '../text/json-text.ts';
 import { Refusal } from '../text/problem.ts';
 import { howMany } from '../text/words.ts';
 import type { Call, Run } from './call.ts';
-import { doubtfulOf, doubtText } from './import-doubts.ts';
+import { doubtfulOf, doubtText, weighInsTaken } from './import-doubts.ts';
 import { importOwn } from './import-own.ts';
 import type { ImportJson } from './import-schema.ts';
 import { longWork } from './long-work.ts';
@@ -159,8 +159,7 @@ function rowsOf(text: string, lifter: Lifter, takesDoubtful: boolean): Found {
     waists: new Set(waists.map(({ date, length }) => waistKey(date.toString(), length))),
     until: lifter.today().add({ days: 1 }),
   });
-  const doubtful = takesDoubtful ? [] : doubtfulOf(found.weighIns, lifter);
-  const weighed = found.weighIns.filter((each) => !doubtful.includes(each));
+  const { taken: weighed, doubtful } = weighInsTaken(found.weighIns, lifter, takesDoubtful);
   return {
     said: [
       `${found.sessions.length} sessions and ${weighed.length} weigh-ins added, ${found.known} were here already.`,

@@ -263,11 +263,12 @@ function takenBack(loose: readonly Loose[]): ReadonlySet<string> {
 
 type Event<Type extends Loose['event']['type']> = Extract<Loose['event'], { type: Type }>;
 
-const weighIn = ({ id, mass, on, at }: Event<'weighed'>): WeighIn => ({
+const weighIn = ({ id, mass, on, at, sure }: Event<'weighed'>): WeighIn => ({
   id,
   mass,
   date: dateOfText(on),
   at: at.wall,
+  ...(sure && { sure }),
 });
 
 const waistReading = ({ id, length, on }: Event<'waist-measured'>): WaistReading => ({

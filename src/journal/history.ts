@@ -17,6 +17,8 @@ export interface WeighIn extends DatedMass {
   readonly id: string;
   /** When it was recorded, in epoch milliseconds. */
   readonly at: number;
+  /** It looked like a slip, and the lifter said that it is right. */
+  readonly sure?: boolean;
 }
 
 export interface WaistReading {

@@ -241,7 +241,7 @@ const SHAPES: Readonly<Record<JournalEvent['type'], Shape>> = {
   undone: withFields({ of: text }),
   'session-closed': withFields({ how: oneOf('finished', 'as-it-is') }),
   'session-discarded': withFields({}),
-  weighed: withFields({ mass: bodyMass, on: day }),
+  weighed: withFields({ mass: bodyMass, on: day, sure: maybe(yesOrNo) }),
   'waist-measured': withFields({ length: waist, on: day }),
   decided: withFields({
     rule: text,

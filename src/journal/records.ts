@@ -6,8 +6,13 @@ import type { Mass } from '../training/mass.ts';
 
 /** Facts that belong to no session. */
 export type LooseFact =
-  /** `on`: the local day weighed, `2026-11-25`. */
-  | { readonly type: 'weighed'; readonly mass: Mass; readonly on: string }
+  /** `on`: the local day weighed, `2026-11-25`. `sure`: it looked like a slip, and the lifter said that it is right. */
+  | {
+      readonly type: 'weighed';
+      readonly mass: Mass;
+      readonly on: string;
+      readonly sure?: boolean;
+    }
   | { readonly type: 'waist-measured'; readonly length: Length; readonly on: string }
   | ({ readonly type: 'decided' } & Pick<Decision, 'rule' | 'answer' | 'subject'>)
   | { readonly type: 'gear-set'; readonly gear: Gear }

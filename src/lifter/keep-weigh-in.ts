@@ -1,7 +1,7 @@
 import type { Temporal } from 'temporal-polyfill';
 import { cutStart } from '../cut/cut-start.ts';
 import { type RateQuestion, rateErrorText, rateOfLoss, rateQuestion } from '../cut/rate-of-loss.ts';
-import { replacedBy } from '../cut/weigh-in-doubt.ts';
+import { replacedBy, weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { Journal } from '../journal/disk/journal.ts';
 import type { History, WeighIn } from '../journal/history.ts';
 import type { Program } from '../program/program.ts';
@@ -26,8 +26,11 @@ export function keepWeighIn(
   const wrong = new Set(corrected.map(({ id }) => id));
   const others = weighIns.filter(({ id }) => !wrong.has(id));
   const replaced = [...corrected, ...replacedBy(mass, on, others)];
+  // Who keeps a reading that is asked about has said that it is right.
+  const isDoubted = weighInDoubt(mass, on, others, 'kg') !== null;
+  const sure = isDoubted ? ({ sure: true } as const) : {};
   const events = [
-    journal.record({ type: 'weighed', mass, on: on.toString() }),
+    journal.record({ type: 'weighed', mass, on: on.toString(), ...sure }),
     ...replaced.map(({ id: of }) => journal.record({ type: 'deleted', of })),
   ];
   return { ids: events.map(({ id }) => id), replaced };

@@ -6,7 +6,7 @@ import { type CsvRecord, csvRecord, readCsvText } from './csv-text.ts';
 import { type Holdings, type Imported, waistKey, weighInKey } from './import-json.ts';
 import { sessionFromRows } from './session-rows.ts';
 import { SET_COLUMNS } from './set-columns.ts';
-import { WAIST_COLUMNS, WEIGH_IN_COLUMNS } from './sets-csv.ts';
+import { SURE_COLUMN, WAIST_COLUMNS, WEIGH_IN_COLUMNS } from './sets-csv.ts';
 
 /** Columns that an import can do without: they tell what other columns give, or came later. */
 const NOT_NEEDED = new Set([
@@ -78,7 +78,11 @@ function importSets(records: readonly CsvRecord[], holdings: Holdings): Imported
 function importWeighIns(records: readonly CsvRecord[], holdings: Holdings): Imported {
   const seen = new Set(holdings.weighIns);
   const weighIns = records
-    .map((record) => ({ on: dateOf(record, holdings).toString(), mass: bodyMassOf(record) }))
+    .map((record) => ({
+      on: dateOf(record, holdings).toString(),
+      mass: bodyMassOf(record),
+      ...(!record.empty(SURE_COLUMN) && record.yes(SURE_COLUMN) && { sure: true }),
+    }))
     .filter(({ on, mass }) => {
       const key = weighInKey(on, mass);
       return !seen.has(key) && seen.add(key);

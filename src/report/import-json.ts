@@ -139,7 +139,12 @@ export interface ImportedSession {
 /** What an exported file adds to a history. */
 export interface Imported {
   readonly sessions: readonly ImportedSession[];
-  readonly weighIns: readonly { readonly on: string; readonly mass: Mass }[];
+  readonly weighIns: readonly {
+    readonly on: string;
+    readonly mass: Mass;
+    /** The lifter said that it is right, however it looks. */
+    readonly sure?: boolean;
+  }[];
   readonly waists: readonly { readonly on: string; readonly length: Length }[];
   /** Sessions and weigh-ins that were there already, and were left as they are. */
   readonly known: number;

@@ -36,16 +36,22 @@ export function setsCsv(
   return csvText([SET_COLUMNS.map(({ name }) => name), ...rows]);
 }
 
-/** Columns of the exported weigh-ins. */
+/** Columns that exported weigh-ins have had from the beginning. */
 export const WEIGH_IN_COLUMNS = ['date', 'body_mass', 'unit'] as const;
+
+/** Said to be right where it looked like a slip. */
+export const SURE_COLUMN = 'sure';
 
 /** Every weigh-in, one row each. */
 export function weighInsCsv(
-  weighIns: readonly Pick<WeighIn, 'date' | 'mass'>[],
+  weighIns: readonly Pick<WeighIn, 'date' | 'mass' | 'sure'>[],
   unit: Unit,
 ): string {
-  const rows = weighIns.map(({ date, mass }) => [date.toString(), inUnit(mass, unit), unit]);
-  return csvText([WEIGH_IN_COLUMNS, ...rows]);
+  const rows = weighIns.map(({ date, mass, sure = false }) => [
+    ...[date.toString(), inUnit(mass, unit), unit],
+    sure ? 'yes' : 'no',
+  ]);
+  return csvText([[...WEIGH_IN_COLUMNS, SURE_COLUMN], ...rows]);
 }
 
 /** Columns of the exported waist readings. */

@@ -225,7 +225,9 @@ describe('export', () => {
       }
       const { out } = await other.run('export', '--as', 'json');
       const file = join(home.folder, 'some.json');
-      writeFileSync(file, out.replaceAll('2026-11-22', '2125-11-22'));
+      // As a version wrote it that did not keep what was said to be right.
+      const before = out.replaceAll(/"sure":\s*true,?/g, '').replaceAll(/,(\s*})/g, '$1');
+      writeFileSync(file, before.replaceAll('2026-11-22', '2125-11-22'));
       const third = ['--data', join(other.folder, 'third')];
       const said = (await other.run('import', file, ...third)).out;
       expect(said).toMatch(/^2 events added/);

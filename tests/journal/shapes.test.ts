@@ -93,7 +93,7 @@ const FACTS: Readonly<Record<JournalEvent['type'], object>> = {
   undone: { of: 'file:0' },
   'session-closed': { how: 'finished' },
   'session-discarded': {},
-  weighed: { mass: 8e10, on: '2026-11-25' },
+  weighed: { mass: 8e10, on: '2026-11-25', sure: true },
   'waist-measured': { length: 860_000, on: '2026-11-25' },
   decided: { rule: 'a rule', answer: 'yes', subject: null },
   'gear-set': { gear },
