@@ -42,21 +42,27 @@ export function pastChanger(
 ): (change: RecordChange) => string {
   const history = () => lifter.journal().history();
   let last: readonly string[] = [];
+  // It may be taken back on a screen on which nothing of it is seen.
+  let was = '';
   let why: Problem = NOTHING;
-  const record = (...fact: Parameters<ReturnType<Lifter['journal']>['record']>) => {
-    last = [lifter.journal().record(...fact).id];
+  const kept = (what: string, ids: readonly string[]) => {
+    last = ids;
+    was = what;
     why = NOTHING;
   };
+  const record = (
+    what: string,
+    ...fact: Parameters<ReturnType<Lifter['journal']>['record']>
+  ): void => kept(what, [lifter.journal().record(...fact).id]);
   const makers: Makers = {
     weigh: ({ mass, instead }) => {
       const on = instead?.date ?? lifter.today();
-      const kept = keepWeighIn(lifter.journal(), mass, on, instead ? [instead] : []);
-      last = kept.ids;
-      why = NOTHING;
+      const weighed = keepWeighIn(lifter.journal(), mass, on, instead ? [instead] : []);
+      kept(`the weigh-in of ${massText(mass, unit())}`, weighed.ids);
       const words = trendWords(history(), on, unit(), rateAsked(lifter, on, settings.now()));
       return [
         `Saved: ${massText(mass, unit())}.`,
-        replacedWords(kept.replaced, unit()),
+        replacedWords(weighed.replaced, unit()),
         words,
         'u takes it back.',
       ]
@@ -70,41 +76,45 @@ export function pastChanger(
       const { lasting, today } = HURTS;
       const off = before && !before.forToday ? lasting : today;
       const rule = lasts === null ? off : lasts === 'today' ? today : lasting;
-      record({ type: 'decided', rule, answer: lasts === null ? 'no' : 'yes', subject: joint });
+      const answer = lasts === null ? 'no' : 'yes';
+      record(`what was said of the ${joint}`, { type: 'decided', rule, answer, subject: joint });
       if (lasts === null) return `Good: nothing spares the ${joint} any more.`;
       const until = lasts === 'today' ? 'today' : 'until you take it back';
       return `The ${joint} is spared ${until}: lifts that load it hard ask first.`;
     },
     kit: ({ name }) => {
       const subject = name ?? lifter.kitToday();
-      record({ type: 'decided', rule: KIT_TODAY, answer: name === null ? 'no' : 'yes', subject });
+      const answer = name === null ? 'no' : 'yes';
+      record('the gear of today', { type: 'decided', rule: KIT_TODAY, answer, subject });
       return name === null
         ? 'Today with what you own. u takes it back.'
         : `Today with ${name}. u takes it back.`;
     },
     week: ({ days }) => {
       const said = { rule: WEEK_DAYS, subject: days === null ? null : days.join(' ') };
-      record({ type: 'decided', answer: days === null ? 'no' : 'yes', ...said });
+      const answer = days === null ? 'no' : 'yes';
+      record('the days of this week', { type: 'decided', answer, ...said });
       return days === null
         ? 'This week as the program says. u takes it back.'
         : `This week on ${andText(days.map(weekdayName))}. u takes it back.`;
     },
     measure: ({ length }) => {
-      record({ type: 'waist-measured', length, on: lifter.today().toString() });
-      return `Saved: waist ${lengthText(length, tapeOf(unit()))}. u takes it back.`;
+      const waist = `waist ${lengthText(length, tapeOf(unit()))}`;
+      record(`the ${waist}`, { type: 'waist-measured', length, on: lifter.today().toString() });
+      return `Saved: ${waist}. u takes it back.`;
     },
     answer: ({ finding: { reason, subject }, answer, edit }) => {
       const takes = answer === 'yes';
       const path = takes && edit ? writeProgram(lifter, settings, edit) : null;
-      record({ type: 'decided', rule: reason.rule, answer, subject });
+      const said = takes
+        ? (TAKEN[reason.rule] ?? 'Kept.')
+        : (REFUSED[reason.rule] ?? 'Put aside for three weeks.');
+      record(`“${said}”`, { type: 'decided', rule: reason.rule, answer, subject });
       if (path !== null) {
         last = [];
         why = IN_THE_FILE;
         return `Written to ${path}.`;
       }
-      const said = takes
-        ? (TAKEN[reason.rule] ?? 'Kept.')
-        : (REFUSED[reason.rule] ?? 'Put aside for three weeks.');
       return `${said} u takes it back.`;
     },
     'weight-advice': ({ answer }) => {
@@ -118,22 +128,27 @@ export function pastChanger(
       if (found?.kind !== 'set') throw new Refusal(GONE);
       const decided = amend(found.session, { do: 'amend', of, numbers });
       if (!decided.ok) throw new Refusal(decided.problem);
-      record({ type: 'set-amended', of, ...numbers });
+      record(`the correction of ${recordWords(found, unit()).what}`, {
+        type: 'set-amended',
+        of,
+        ...numbers,
+      });
       const now = findRecord(history(), of);
       return `Corrected${now ? `: ${recordWords(now, unit()).says}` : ''}. u takes it back.`;
     },
     delete: ({ of }) => {
       const found = findRecord(history(), of);
       if (!found) throw new Refusal(GONE);
-      record({ type: 'deleted', of });
-      return `Deleted: ${recordWords(found, unit()).what}. u takes it back.`;
+      const { what } = recordWords(found, unit());
+      record(`the deletion of ${what}`, { type: 'deleted', of });
+      return `Deleted: ${what}. u takes it back.`;
     },
     'take-back': () => {
       if (last.length === 0) throw new Refusal(why);
       for (const of of last.toReversed()) lifter.journal().record({ type: 'undone', of });
       last = [];
       why = NOTHING;
-      return 'Taken back.';
+      return `Taken back: ${was}${was.endsWith('”') ? '' : '.'}`;
     },
   };
   return (change) => (makers[change.kind] as (change: RecordChange) => string)(change);

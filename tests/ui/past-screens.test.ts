@@ -159,13 +159,22 @@ describe('what is said to the review', () => {
     at.keys('<down> ');
     expect(aim()).toBe('maintain');
     expect(at.screen()).toContain('from now on. u takes it back.');
-    expect(at.keys('u').screen()).toContain('Taken back.');
+    expect(at.keys('u').screen()).toContain('Taken back: “The cut is over:');
     expect(aim()).toBe('cut');
     expect(decisions()).toEqual([]);
     expect(at.keys('u').screen()).toContain('There is nothing to take back.');
     expect(at.keys('n').screen()).toContain('Put aside for three weeks. u takes it back.');
     at.keys('u');
     expect(decisions()).toEqual([]);
+  });
+
+  it('says on another screen, too, which answer a key took back', () => {
+    const at = player(WIDE).keys('tc<down><down> <esc>');
+    expect(at.screen()).not.toContain('The cut is paused from');
+    expect(at.keys('u').screen().replaceAll(/\s+/g, ' ')).toContain(
+      'Taken back: “The cut is paused from today on, for two weeks at maintenance.”',
+    );
+    expect(aim()).toBe('cut');
   });
 
   it('a lighter week is asked for once in four weeks', () => {
