@@ -81,6 +81,13 @@ const RULES = [
       `${f.mass('mass')} is more than ${f.percent('share')} under your ${f.mass('now')}: nothing is planned for so long a way. Choose a nearer goal first, and speak with a doctor about the last.`,
   ),
   rule(
+    'goal-above-start',
+    'ours',
+    OURS,
+    (f) =>
+      `The goal of ${f.mass('mass')} is no less than what you weighed when the cut began: a cut does not lead there. Write a lower goal_weight into the program, or none.`,
+  ),
+  rule(
     'set-comes-back-to-file',
     'common practice',
     'one step a week: common practice; which sets: ours',
@@ -114,6 +121,13 @@ const RULES = [
     OURS,
     () =>
       'Rate of loss and strength kept are told from the first day of the cut on, and no session lately was trained for it: train one, or write the day it began into the program, as cut_from: YYYY-MM-DD.',
+  ),
+  rule(
+    'cut-to-come',
+    'ours',
+    OURS,
+    (f) =>
+      `The cut begins on ${f.day('date')}, as the program says: rate of loss and strength kept are told from then on.`,
   ),
   rule(
     'lose-slower',

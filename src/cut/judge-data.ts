@@ -23,11 +23,19 @@ export function judgeData(evidence: Evidence): ReviewFinding[] {
   });
 }
 
-/** A cut is wanted and no day known to count it from: trained under another aim so far, or in a table alone. */
-export const judgeNotBegun = ({ program, keptFrom, daysTrained }: Evidence): ReviewFinding[] =>
-  program.aim === 'cut' && keptFrom === null && daysTrained > 0
+/**
+ * A cut is wanted and no day known to count it from: trained under another aim so far, or in a table
+ * alone; or the day that the program names is still to come.
+ */
+export function judgeNotBegun(evidence: Evidence): ReviewFinding[] {
+  const { program, keptFrom, cutFrom, daysTrained, today } = evidence;
+  if (cutFrom && daysBetween(today, cutFrom) > 0) {
+    return [finding(reviewReason('cut-to-come', { date: cutFrom.toString() }))];
+  }
+  return program.aim === 'cut' && keptFrom === null && daysTrained > 0
     ? [finding(reviewReason('cut-not-begun'))]
     : [];
+}
 
 /** After a pause the rate is read anew: a fact, for all else is known. */
 export const judgeRateAnew = (evidence: Evidence): ReviewFinding[] =>

@@ -341,6 +341,19 @@ describe('the verdict of the week', () => {
     expect(rules(reviewed({ days: [] }).question)).not.toContain('cut-not-begun');
   });
 
+  it('says when a cut begins whose day is still to come', () => {
+    const from = (days: number, asked: Partial<ReviewQuestion> = {}) => {
+      const { question } = reviewed();
+      const cutFrom = TODAY.add({ days }).toString();
+      const program = { ...question.program, cutFrom };
+      const { headline, below } = review({ ...question, program, ...asked }, 4).verdict;
+      return [headline, ...below].map(({ reason }) => reason);
+    };
+    expect(from(28)).toContainEqual({ rule: 'cut-to-come', facts: { date: '2026-11-15' } });
+    expect(from(0).map(({ rule }) => rule)).not.toContain('cut-to-come');
+    expect(from(28, { weightAdvice: false }).map(({ rule }) => rule)).not.toContain('cut-to-come');
+  });
+
   it('shows a muscle that is to be trained and was not, at 0, and one that neither is nor was not at all', () => {
     const { question } = reviewed();
     const planned = [...EXERCISES, { lift: LIFTS.raise, sets: 3 }];
@@ -656,6 +669,9 @@ describe('a goal that no plan leads to', () => {
   });
 
   it('is reached once the trend is down there', () => {
-    expect(toGoal(200)).toEqual(['goal-reached']);
+    expect(toGoal(200)).toEqual(['goal-above-start']);
+    // The cut began at 85 kg.
+    expect(toGoal(85)).toEqual(['goal-above-start']);
+    expect(toGoal(84)).toEqual(['goal-reached']);
   });
 });
