@@ -1,8 +1,10 @@
 import { group } from 'd3-array';
 import { Temporal } from 'temporal-polyfill';
+import type { Range } from '../program/program.ts';
 import { reserveOf } from '../training/effort.ts';
 import type { Mass } from '../training/mass.ts';
 import { isInOwnPlace } from './in-program.ts';
+import { LIMITS } from './limits.ts';
 import { isFromTable } from './own-table.ts';
 import type { Past, Result, SetResult } from './past.ts';
 import { rangeOfTrack } from './track.ts';
@@ -93,7 +95,7 @@ const byLift = ofTheSame((results: Past['results']) =>
 
 /**
  * Results of a track, oldest first, those without a set too. Those of a table of the lifter's own
- * are among them where they fit it, whatever program there was when they came in.
+ * are among them where they fit it or go on with it, whatever program there was when they came in.
  */
 export function resultsOfTrack(
   { results }: Pick<Past, 'results'>,
@@ -112,10 +114,33 @@ function withTables(results: Past['results'], track: string): readonly Result[] 
   const own = byTrack(results).get(track) ?? [];
   const of = rangeOfTrack(track);
   const told = of ? (tablesByLift(results).get(of.lift) ?? []) : [];
-  const fitting = told.filter((result) => fitsTrack(result, track));
-  return fitting.length === 0
-    ? own
-    : [...own, ...fitting].sort((one, other) => one.start - other.start);
+  if (!told.some((result) => fitsTrack(result, track))) return own;
+  const inOrder = [...own, ...told].sort((one, other) => one.start - other.start);
+  let before: Bout | null = null;
+  return inOrder.filter((result) => {
+    const fits =
+      !isFromTable(result.exercise) ||
+      fitsTrack(result, track) ||
+      (before !== null && of !== null && goesOn(result, before, of.range));
+    if (fits) before = boutOf(result) ?? before;
+    return fits;
+  });
+}
+
+/**
+ * Does a table go on with a track although its sets left the range? Fewer reps than the low end at
+ * about the load of before, or at a lighter one, are a miss; more than the high end at about that
+ * load, or at a heavier one, have outgrown it. Else that day was trained for something else. Ours.
+ */
+function goesOn(result: Result, before: Bout, [low]: Range): boolean {
+  const bout = boutOf(result);
+  const count = bout?.sets[0]?.count;
+  if (!bout || count === undefined) return false;
+  const { easeTo, missTo } = LIMITS;
+  const [least, most] = count < low ? [missTo, 1 / easeTo] : [easeTo, 1 / missTo];
+  const loads = [before.load * least, before.load * most];
+  // The setting of a body weight lift may be under 0.
+  return Math.min(...loads) <= bout.load && bout.load <= Math.max(...loads);
 }
 
 /** Sets of a table fit a track whose range holds the first of them. */

@@ -5,6 +5,7 @@ import type { Result } from '../../src/progression/past.ts';
 import { oneRepMax } from '../../src/training/strength.ts';
 import { aPast, aResult, TODAY, type Trained } from './a-past.ts';
 import { straight } from './a-program.ts';
+import { nextTime } from './next-time.ts';
 
 const row = straight();
 
@@ -49,5 +50,49 @@ describe('a table of the lifter’s own', () => {
     expect(levelOf([aResult(row, { kg: 100, reps: [8], daysAgo: 9, move: 'start' })])).toBe(
       undefined,
     );
+  });
+});
+
+describe('a table in which sets leave the range', () => {
+  const next = (...sessions: readonly Omit<Trained, 'move'>[]) =>
+    nextTime(row, [], { past: aPast(sessions.map(outOfTable)), program: { aim: 'build' } });
+
+  it('eases a load that fails under the range every time', () => {
+    const began = { kg: 90, reps: [6, 6, 6], rir: 1, daysAgo: 21 };
+    const missed = (kg: number, daysAgo: number) => ({ kg, reps: [4, 4, 4], rir: 0, daysAgo });
+    expect(next(began, missed(90, 14))).toMatchObject({ kg: 90, rules: ['hold-missed'] });
+    expect(next(began, missed(90, 14), missed(90, 7))).toMatchObject({
+      move: 'ease',
+      kg: 85,
+      rules: ['ease-missed-twice'],
+    });
+    expect(next(began, missed(90, 14), missed(90, 7), missed(85, 5), missed(85, 3))).toMatchObject({
+      move: 'ease',
+      kg: 80,
+    });
+  });
+
+  it('goes back from a step up that failed', () => {
+    const failed = (daysAgo: number) => ({ kg: 92.5, reps: [4, 4, 4], rir: 0, daysAgo });
+    const after = next({ kg: 90, reps: [8, 8, 8], rir: 1, daysAgo: 9 }, failed(6), failed(3));
+    expect(after).toMatchObject({ move: 'ease', kg: 90, rules: ['ease-back'] });
+  });
+
+  it('goes up where more was done than the range asks for', () => {
+    const after = next(
+      { kg: 90, reps: [6, 6, 6], rir: 1, daysAgo: 6 },
+      { kg: 90, reps: [10, 10, 9], rir: 1, daysAgo: 3 },
+    );
+    expect(after).toMatchObject({ move: 'up', kg: 97.5 });
+  });
+
+  it.each([
+    ['light sets of few reps', { kg: 60, reps: [3, 3, 3] }],
+    ['light sets of many', { kg: 65, reps: [15, 15] }],
+    ['a heavy single', { kg: 105, reps: [1] }],
+  ])('leaves out a day of %s', (_, done) => {
+    const worked = { kg: 90, reps: [6, 6, 6], rir: 1, daysAgo: 6 };
+    const after = next(worked, { ...done, rir: 1, daysAgo: 3 });
+    expect(after).toMatchObject({ kg: 90, aims: next(worked).aims });
   });
 });
