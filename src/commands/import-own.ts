@@ -40,8 +40,8 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
     },
     until: lifter.today().add({ days: 1 }),
   });
-  const strange = [...named.keys()].find(
-    (name) => !table.lifts.some((lift) => lift.name.toLowerCase() === name),
+  const strange = namesTold(options.lift).find(
+    (name) => !table.lifts.some((lift) => lift.name.toLowerCase() === name.toLowerCase()),
   );
   if (strange !== undefined) {
     throw new Refusal({
@@ -142,6 +142,10 @@ function programOf(lifter: Lifter): Program | null {
     throw error;
   }
 }
+
+/** The names before the signs, as they were typed. */
+const namesTold = (told: Call['options'][string]): readonly string[] =>
+  [told ?? []].flat().map((part) => String(part).slice(0, String(part).lastIndexOf('=')).trim());
 
 /** `Bench=bench-press`: names of the table, and the lifts that they mean. */
 function toldLifts(

@@ -1,4 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
+import { waistDoubt } from '../cut/waist-doubt.ts';
 import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import { keepWeighIn, rateAsked, replacedWords, trendWords } from '../lifter/keep-weigh-in.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
@@ -8,6 +9,7 @@ import { jsonText } from '../text/json-text.ts';
 import { problemText, Refusal, WrongUse } from '../text/problem.ts';
 import {
   type Length,
+  type LengthUnit,
   lengthIn,
   lengthText,
   readLength,
@@ -38,10 +40,14 @@ export const run: Run = (call) => {
     });
   }
   const mass = typed === undefined ? null : massAsked(typed, unit);
-  const { weighIns } = lifter.journal().history();
-  const doubt = mass === null ? null : weighInDoubt(mass, date, weighIns, unit);
-  if (doubt && call.options.sure !== true) {
-    call.warn(`${problemText(doubt.problem)} With --sure it is recorded as it is.`);
+  const { weighIns, waists } = lifter.journal().history();
+  const doubts = [
+    mass === null ? null : weighInDoubt(mass, date, weighIns, unit),
+    waist === null ? null : waistDoubt(waist, date, waists, waistUnit(call, tape)),
+  ].filter((doubt) => doubt !== null);
+  if (doubts.length > 0 && call.options.sure !== true) {
+    const said = doubts.map(({ problem }) => problemText(problem));
+    call.warn(`${said.join(' ')} With --sure it is recorded as it is.`);
     return 1;
   }
   const { replaced } = mass === null ? { replaced: [] } : keepWeighIn(lifter.journal(), mass, date);
@@ -101,6 +107,10 @@ function waistAsked({ options }: Call, unit: Unit): Length | null {
     fix: `Type what the tape says, in ${tape} or with its unit: 86cm, 34in.`,
   });
 }
+
+/** The unit that the waist was typed in, else the lifter's own. */
+const waistUnit = ({ options }: Call, tape: LengthUnit): LengthUnit =>
+  readLength(String(options.waist), tape)?.unit ?? tape;
 
 function unitAsked({ options }: Call, lifter: Lifter): Unit {
   const asked = options.unit;

@@ -4,6 +4,7 @@ import { answersTo, finding, type ReviewFinding } from '../cut/finding.ts';
 import { judgeTooSoon } from '../cut/judge-end.ts';
 import { weekdaysSaid } from '../cut/relaid-week.ts';
 import { type Review, review } from '../cut/review.ts';
+import { type WaistDoubt, waistDoubt } from '../cut/waist-doubt.ts';
 import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { History, WeighIn } from '../journal/history.ts';
 import type { Program } from '../program/program.ts';
@@ -24,7 +25,7 @@ import type { Settings } from '../settings/settings.ts';
 import { dayWords } from '../text/day-words.ts';
 import { once } from '../text/once.ts';
 import { orProblem, type Problem } from '../text/problem.ts';
-import { lengthText, tapeOf } from '../training/length.ts';
+import { type Length, lengthText, tapeOf } from '../training/length.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { pastChanger, type RecordChange } from './change-past.ts';
 import { type ProgramEdit, programEdit } from './change-program.ts';
@@ -105,6 +106,7 @@ export function openLookBack(lifter: Lifter, settings: SettingsKeeper, unit: () 
       };
     },
     doubt: (mass) => weighInDoubt(mass, lifter.today(), history().weighIns, unit()),
+    doubtWaist: (length) => waistDoubt(length, lifter.today(), history().waists, tapeOf(unit())),
     lifts: (query) => liftSummaries(liftRows(found(query), null, history().bodyMassOn)),
     results: (lift, query) =>
       pastSessions(liftRows(found(query), lift, history().bodyMassOn)).toReversed(),
@@ -207,6 +209,8 @@ export interface LookBack {
   /** The newest first. */
   readonly readings: () => readonly WeighIn[];
   readonly doubt: (mass: Mass) => WeighInDoubt | null;
+  /** The same of a waist reading. */
+  readonly doubtWaist: (length: Length) => WaistDoubt | null;
   /** Lifts with results that every word of `query` fits, the one done last first. */
   readonly lifts: (query: string) => readonly LiftSummary[];
   /** Sessions of a lift that every word of `query` fits, newest first. */

@@ -61,9 +61,10 @@ function yesOrNo(written: string | undefined, option: string): boolean {
 
 /** Those named, with commas between; `none` for none of them. */
 function stationsIn(written: readonly string[], option: string): Gear['stations'] & {} {
-  const names = written.flatMap((text) => text.split(',')).map((name) => name.trim().toLowerCase());
+  const typed = written.flatMap((text) => text.split(',')).map((name) => name.trim());
+  const names = typed.map((name) => name.toLowerCase());
   if (names.length === 1 && names[0] === 'none') return [];
-  const unknown = names.find((name) => !STATIONS.some((station) => station === name));
+  const unknown = typed.find((_, at) => !STATIONS.some((station) => station === names[at]));
   if (unknown !== undefined || names.length === 0) {
     throw wrong(
       { option, written: unknown ?? '' },
@@ -215,19 +216,25 @@ export interface Entry {
 
 /** @throws Refusal for a part that is not `something=something`. */
 function entriesOf(option: string, written: readonly string[], unit: Unit): Entry[] {
-  const parts = written.flatMap((list) => list.split(','));
-  return parts
+  const parts = written
+    .flatMap((list) => list.split(','))
     .map((part) => part.trim())
-    .filter((part) => part !== '')
-    .map((part) => {
-      const [key = '', value = '', ...more] = part.split('=').map((side) => side.trim());
-      const entry = { option, written: part, key, value, unit };
-      if (key !== '' && value !== '' && more.length === 0) return entry;
-      throw wrong(
-        entry,
-        'Each part is a thing, "=" and a value; commas stand between parts, so write decimals with a point.',
-      );
-    });
+    .filter((part) => part !== '');
+  if (parts.length === 0) {
+    throw wrong(
+      { option, written: written.join(',') },
+      'It names nothing, so nothing would change.',
+    );
+  }
+  return parts.map((part) => {
+    const [key = '', value = '', ...more] = part.split('=').map((side) => side.trim());
+    const entry = { option, written: part, key, value, unit };
+    if (key !== '' && value !== '' && more.length === 0) return entry;
+    throw wrong(
+      entry,
+      'Each part is a thing, "=" and a value; commas stand between parts, so write decimals with a point.',
+    );
+  });
 }
 
 /** Does the entry take its thing off the list? */

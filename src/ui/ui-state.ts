@@ -12,7 +12,7 @@ import type { LiftSummary } from '../report/lift-rows.ts';
 import type { Answers, Question } from '../settings/answers-schema.ts';
 import type { DiffLine } from '../text/line-diff.ts';
 import type { Lift } from '../training/lift.ts';
-import type { Quantity, Unit } from '../training/mass.ts';
+import type { Unit } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import type { FormState } from './gear/form-state.ts';
 
@@ -195,7 +195,7 @@ export type LookBackScreen =
       readonly weighing: Weighing;
       readonly typed: string;
       /** What was doubted: typed once more it is kept. */
-      readonly doubted: Quantity | null;
+      readonly doubted: number | null;
     }
   /** Every weigh-in, the newest first. */
   | { readonly kind: 'readings'; readonly readings: readonly WeighIn[]; readonly chosen: number }

@@ -308,3 +308,15 @@ test('an estimate tells loads of a bar that is there, and none without one', asy
   const { loads } = await home.json('estimate', '--load', '100', '--reps', '5');
   expect((loads as { loadable: unknown }[]).map(({ loadable }) => loadable)).not.toContain(100);
 });
+
+test('a list that names nothing is said to change nothing', async () => {
+  const { status, err } = await home.run('gear', '--plates', '');
+  expect(status).toBe(2);
+  expect(err).toContain('--plates has "". It names nothing, so nothing would change.');
+  expect(err).not.toContain('Saved');
+});
+
+test('what is refused is told as it was typed', async () => {
+  const { err } = await home.run('gear', '--stations', 'Bench, Smith Rack');
+  expect(err).toContain('--stations has "Smith Rack".');
+});

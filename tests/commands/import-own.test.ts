@@ -182,7 +182,7 @@ describe('a table of the lifter’s own', () => {
     const path = table('date,lift,load,reps\n2026-01-02,Squats,100,5\n');
     const { status, err } = await home.run('import', path, '--lift', 'Nothere=back-squat');
     expect(status).toBe(2);
-    expect(err).toContain('The table has no lift "nothere". It has Squats.');
+    expect(err).toContain('The table has no lift "Nothere". It has Squats.');
   });
 
   test('knows what gyms write for short', async () => {
@@ -412,4 +412,9 @@ describe('a table of the lifter’s own', () => {
     const { out } = await home.run('today', '--program', 'three-day', '--day', 'A');
     expect(out).toMatch(/last time, Fri 20 Nov 2026: 100 kg × 8, 8, 8/);
   });
+});
+
+test('a lift that the table does not have is told as it was typed', async () => {
+  const { err } = await home.run('import', table(YEARS), '--lift', 'Hack Squats=back-squat');
+  expect(err).toContain('The table has no lift "Hack Squats".');
 });

@@ -454,3 +454,18 @@ describe('the waist', () => {
     expect((await own.run('amend', id, '--restore')).out).toContain('Brought back: Waist of');
   });
 });
+
+test('an unlikely waist is asked about, as an unlikely weight is', async () => {
+  const own = new AHome();
+  try {
+    const { status, err } = await own.run('weigh', '--waist', '86in');
+    expect(status).toBe(1);
+    expect(err).toContain(
+      'A waist of 86 in is an unlikely one. Was it 86 cm? Enter that, or say once more that 86 in is right. With --sure it is recorded as it is.',
+    );
+    expect((await own.json('export', '--as', 'json')).waists).toEqual([]);
+    expect((await own.run('weigh', '--waist', '86in', '--sure')).out).toContain('waist 218.4 cm');
+  } finally {
+    own.throwAway();
+  }
+});

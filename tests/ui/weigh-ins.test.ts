@@ -43,6 +43,24 @@ describe('a reading that is far from all others', () => {
   });
 });
 
+describe('a waist that is far from any', () => {
+  it('is kept only where it is typed once more', () => {
+    const over = made();
+    const waists = () =>
+      over.lifter
+        .journal()
+        .history()
+        .waists.map(({ length }) => lengthText(length, 'cm'));
+    const at = player(over).keys('i<tab>218<enter>');
+    expect(at.screen()).toContain('Was it');
+    expect(at.screen()).toContain('Type 218 once more');
+    at.keys('<enter><enter>');
+    expect(waists()).toEqual([]);
+    at.keys('218<enter>');
+    expect(waists()).toEqual(['218 cm']);
+  });
+});
+
 describe('a weigh-in that was wrong', () => {
   it('goes on the spot, and comes back', () => {
     const over = made();

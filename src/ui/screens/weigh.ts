@@ -1,5 +1,8 @@
+import type { WaistDoubt } from '../../cut/waist-doubt.ts';
+import type { WeighInDoubt } from '../../cut/weigh-in-doubt.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import {
+  lengthIn,
   lengthText,
   readLength,
   tapeOf,
@@ -74,24 +77,32 @@ const keepWeight: Act<Weigh> = (acting) => {
   const quantity = readQuantity(typed, weighing.unit);
   if (!quantity) return tell(acting, 'Type your body weight first, such as 82.4.');
   const mass = massOf(quantity);
-  const doubt = doubted?.amount === quantity.amount ? null : coach.lookBack.doubt(mass);
-  if (!doubt) {
-    const { instead } = weighing;
-    const change = { kind: 'weigh', mass, instead } as const;
-    return ask(acting, { do: 'change', change, to: instead ? 'readings' : 'preview' });
-  }
-  const { what, why = '' } = doubt.problem;
-  const asked = show(acting, { ...screen, typed: '', doubted: quantity });
-  const words = [what, why, doubt.meant === null ? '' : meantText(doubt.problem.fix)];
-  const message = [
-    ...words.filter(Boolean),
-    `Type ${typed} once more to keep it all the same.`,
-  ].join(' ');
-  return { ...asked, ui: { ...asked.ui, message } };
+  const doubt = doubted === quantity.amount ? null : coach.lookBack.doubt(mass);
+  if (doubt) return doubtIt(acting, quantity.amount, doubt);
+  const { instead } = weighing;
+  const change = { kind: 'weigh', mass, instead } as const;
+  return ask(acting, { do: 'change', change, to: instead ? 'readings' : 'preview' });
 };
 
+function doubtIt(
+  acting: Parameters<Act<Weigh>>[0],
+  amount: number,
+  { problem, meant }: WeighInDoubt | WaistDoubt,
+) {
+  const { screen } = acting;
+  const { what, why = '' } = problem;
+  const asked = show(acting, { ...screen, typed: '', doubted: amount });
+  const words = [what, why, meant === null ? '' : meantText(problem.fix)];
+  const message = [
+    ...words.filter(Boolean),
+    `Type ${screen.typed} once more to keep it all the same.`,
+  ].join(' ');
+  return { ...asked, ui: { ...asked.ui, message } };
+}
+
 const keepWaist: Act<Weigh> = (acting) => {
-  const { typed, weighing } = acting.screen;
+  const { screen, coach } = acting;
+  const { typed, doubted, weighing } = screen;
   const tape = tapeOf(weighing.unit);
   const read = readLength(typed, tape);
   if (!read) return tell(acting, 'Type what the tape says first, such as 86.5.');
@@ -100,6 +111,9 @@ const keepWaist: Act<Weigh> = (acting) => {
     const ends = `${lengthText(least, tape)} and ${lengthText(most, tape)}`;
     return tell(acting, `A waist lies between ${ends}.`);
   }
+  const amount = lengthIn(read.length, tape);
+  const doubt = doubted === amount ? null : coach.lookBack.doubtWaist(read.length);
+  if (doubt) return doubtIt(acting, amount, doubt);
   const change = { kind: 'measure', length: read.length } as const;
   return ask(acting, { do: 'change', change, to: 'preview' });
 };
