@@ -52,7 +52,7 @@ describe('a waist that is far from any', () => {
         .history()
         .waists.map(({ length }) => lengthText(length, 'cm'));
     const at = player(over).keys('i<tab>218<enter>');
-    expect(at.screen()).toContain('Was it');
+    expect(at.screen()).toContain('A waist of 218 cm is an unlikely one.');
     expect(at.screen()).toContain('Type 218 once more');
     at.keys('<enter><enter>');
     expect(waists()).toEqual([]);
