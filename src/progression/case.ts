@@ -1,5 +1,5 @@
 import type { Aim, Exercise, Range } from '../program/program.ts';
-import { BASIS } from '../training/lift.ts';
+import { basisOf } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Facts, Reason } from '../training/rule.ts';
 import type { AimQuestion } from './aims.ts';
@@ -59,7 +59,7 @@ export interface Ruling {
 
 /** The facts of a reason about an exercise, with those that every such sentence needs. */
 export const exerciseFacts = ({ lift, style }: Exercise, facts: Facts): Facts => ({
-  basis: BASIS[lift.loading],
+  basis: basisOf(lift),
   counts: lift.counts,
   style,
   ...facts,

@@ -1,6 +1,6 @@
 import { type Exercise, setsOf } from '../program/program.ts';
 import type { Gear } from '../training/gear.ts';
-import { BASIS } from '../training/lift.ts';
+import { basisOf } from '../training/lift.ts';
 import type { Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { resultsOfTrack } from './bout.ts';
@@ -46,7 +46,7 @@ export function finishDraft(
     track: trackOf(exercise),
     ...(exercise.pair !== undefined && { pair: exercise.pair }),
     style: exercise.style,
-    basis: BASIS[lift.loading],
+    basis: basisOf(lift),
     load,
     system,
     bar: exercise.bar,

@@ -2,7 +2,7 @@ import { readEvent } from '../journal/read-event.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
 import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
-import { BASIS, LOADINGS, MUSCLES, PATTERNS, type Shares } from '../training/lift.ts';
+import { basisOf, LOADINGS, MUSCLES, PATTERNS, type Shares } from '../training/lift.ts';
 import type { CsvRecord } from './csv-text.ts';
 import { type ImportedSession, NOT_TOLD } from './import-json.ts';
 
@@ -87,6 +87,8 @@ function prescribed(rows: readonly CsvRecord[]): PrescribedExercise {
   const [row] = rows;
   if (!row) throw new RangeError('An exercise has at least one row.');
   const loading = row.oneOf('loading', LOADINGS);
+  const hands = row.number('hands') === 1 ? 1 : 2;
+  const perSide = row.yes('per_side');
   const style = row.oneOf('style', ['straight', 'cluster']);
   const range = [row.whole('range_low', 1), row.whole('range_high', 1)] as const;
   const asked = row.whole('sets_asked', 1);
@@ -104,14 +106,14 @@ function prescribed(rows: readonly CsvRecord[]): PrescribedExercise {
     kind: row.oneOf('kind', ['compound', 'isolation']),
     pattern: row.oneOf('pattern', PATTERNS),
     trains: sharesOf(row),
-    perSide: row.yes('per_side'),
+    perSide,
     counts: row.oneOf('counts', ['reps', 'seconds']),
-    hands: row.number('hands') === 1 ? 1 : 2,
+    hands,
     bodyShare: row.empty('body_share') ? null : row.number('body_share'),
     track: row.text('track'),
     ...(!row.empty('pair') && { pair: row.text('pair') }),
     style,
-    basis: BASIS[loading],
+    basis: basisOf({ loading, hands, perSide }),
     load: row.mass('load'),
     range,
     reserve: [row.whole('reserve_low', 0), row.whole('reserve_high', 0)],

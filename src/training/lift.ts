@@ -55,7 +55,7 @@ export interface Lift {
 /** What a lift's load means to the lifter who reads it. */
 export type Basis = 'total' | 'hand' | 'stack' | 'added' | 'load';
 
-export const BASIS: Readonly<Record<Loading, Basis>> = {
+const BASIS: Readonly<Record<Loading, Basis>> = {
   barbell: 'total',
   dumbbell: 'hand',
   stack: 'stack',
@@ -63,6 +63,14 @@ export const BASIS: Readonly<Record<Loading, Basis>> = {
   band: 'load',
   free: 'load',
 };
+
+/** What the load of a lift means; one dumbbell that both hands (or the feet) hold is no load a hand. */
+export const basisOf = ({
+  loading,
+  hands,
+  perSide,
+}: Pick<Lift, 'loading' | 'hands' | 'perSide'>): Basis =>
+  loading === 'dumbbell' && hands === 1 && !perSide ? 'load' : BASIS[loading];
 
 /** Muscles whose weekly work is counted, by their anatomical or trade names. */
 export const MUSCLES = [

@@ -5,7 +5,7 @@ import { type Answers, QUESTIONS, type Question } from '../settings/answers-sche
 import { keyWords } from '../text/words.ts';
 import { hasStation, STATIONS } from '../training/gear.ts';
 import { KITS } from '../training/kits.ts';
-import { BASIS, JOINTS, type Lift, MUSCLES } from '../training/lift.ts';
+import { basisOf, JOINTS, type Lift, MUSCLES } from '../training/lift.ts';
 import { loadWords } from '../training/load-words.ts';
 import type { Mass } from '../training/mass.ts';
 import { formOf } from './gear/form-state.ts';
@@ -222,9 +222,9 @@ function bestRows(answers: Answers, { drafting }: Coach): readonly AnswerRow[] {
 
 const bestText = (
   { load, reps }: { readonly load: number; readonly reps: number },
-  { loading }: Lift,
+  lift: Lift,
   { unit }: Answers,
-): string => `${loadWords(load as Mass, BASIS[loading], unit)} × ${reps}`;
+): string => `${loadWords(load as Mass, basisOf(lift), unit)} × ${reps}`;
 
 /** The question of now, its rows, and which of them is the usual answer. */
 export function askedOf(answers: Answers, coach: Coach) {

@@ -5,7 +5,7 @@ import type { SetNumbers, SetPlace } from '../session/events.ts';
 import type { DoneSet } from '../session/state.ts';
 import { clockText } from '../text/durations.ts';
 import { howMany } from '../text/words.ts';
-import { BASIS } from '../training/lift.ts';
+import { basisOf } from '../training/lift.ts';
 import { loadWords } from '../training/load-words.ts';
 import { type Mass, massNumber, type Unit } from '../training/mass.ts';
 
@@ -32,13 +32,13 @@ export function secondsText(seconds: number): string {
 }
 
 /** A load in the words of its basis: `80 kg`, `12 kg a hand`, `body weight + 10 kg`. */
-export const loadText = (load: Mass, { loading }: DoneExercise, unit: Unit): string =>
-  loadWords(load, BASIS[loading], unit);
+export const loadText = (load: Mass, exercise: DoneExercise, unit: Unit): string =>
+  loadWords(load, basisOf(exercise), unit);
 
 /** The load for block digits: `80`, `+10`, `-5`; empty for body weight alone. */
 export function loadDigits(load: Mass, exercise: DoneExercise, unit: Unit): string {
   const digits = massNumber(load, unit);
-  if (BASIS[exercise.loading] !== 'added') return digits;
+  if (basisOf(exercise) !== 'added') return digits;
   if (load === 0) return '';
   return load > 0 ? `+${digits}` : digits;
 }

@@ -255,3 +255,21 @@ test('a program whose unit was changed says of each lift once what is done in pl
     ]);
   }
 });
+
+test('one dumbbell in both hands is no load a hand', async () => {
+  const path = join(home.folder, 'one.yaml');
+  const of = (lift: string) => `{ lift: ${lift}, sets: 2, reps: 8-12, start: 20, step: 1 }`;
+  const both = ['goblet-squat', 'dumbbell-pullover', 'overhead-triceps-extension'];
+  const listed = [...both, 'dumbbell-row', 'dumbbell-bench-press'].map(of);
+  writeFileSync(
+    path,
+    `name: D\nunit: kg\ndays: [{ name: A, exercises: [${listed.join(', ')}] }]\n`,
+  );
+  const { out } = await home.run('today', '--program', path);
+  for (const name of ['Goblet squat', 'Dumbbell pullover', 'Overhead triceps extension']) {
+    expect(out).toMatch(new RegExp(`^${name} {2}20 kg(?! a hand)`, 'm'));
+  }
+  expect(out).toMatch(/^One-arm dumbbell row {2}20 kg a hand/m);
+  expect(out).toMatch(/^Dumbbell bench press {2}20 kg a hand/m);
+  expect(out.match(/First time: 20 kg(?! a hand)/g)).toHaveLength(both.length);
+});

@@ -8,7 +8,7 @@ import type {
   SetResult,
 } from '../../src/progression/past.ts';
 import type { Move } from '../../src/progression/prescription.ts';
-import { BASIS, type Lift } from '../../src/training/lift.ts';
+import { basisOf, type Lift } from '../../src/training/lift.ts';
 import { kilograms, type Mass } from '../../src/training/mass.ts';
 
 export const day = (text: string): Temporal.PlainDate => Temporal.PlainDate.from(text);
@@ -110,7 +110,7 @@ export function madeResult(made: MadeResult): Result {
     bodyShare: of.bodyShare,
     track: `${of.key} ${style} ${range[0]}-${range[1]}`,
     style,
-    basis: BASIS[of.loading],
+    basis: basisOf(of),
     load,
     system: null,
     bar: null,

@@ -1,6 +1,6 @@
 import { andText } from '../../text/words.ts';
 import {
-  BASIS,
+  basisOf,
   directMuscles,
   isUnderTheBar,
   type Lift,
@@ -138,8 +138,8 @@ function startReason(
     reserve,
     share: percent,
     isHeaviest,
-    basis: BASIS[lift.loading],
-    fromBasis: BASIS[(other ?? lift).loading],
+    basis: basisOf(lift),
+    fromBasis: basisOf(other ?? lift),
   });
 }
 

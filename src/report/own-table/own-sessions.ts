@@ -6,7 +6,7 @@ import type { Range } from '../../program/program.ts';
 import { ANY_RESERVE } from '../../progression/own-table.ts';
 import type { PrescribedExercise, Prescription } from '../../progression/prescription.ts';
 import type { SessionFact } from '../../session/events.ts';
-import { BASIS } from '../../training/lift.ts';
+import { basisOf } from '../../training/lift.ts';
 import type { Unit } from '../../training/mass.ts';
 import { type ImportedSession, NOT_TOLD } from '../import-json.ts';
 import type { OwnSet } from './read-own-table.ts';
@@ -122,7 +122,7 @@ function exerciseOf(sets: readonly OwnSet[]): PrescribedExercise {
     lift: key,
     track: `${key} straight ${range[0]}-${range[1]}`,
     style: 'straight',
-    basis: BASIS[lift.loading],
+    basis: basisOf(lift),
     load,
     range,
     reserve: ANY_RESERVE,

@@ -1,5 +1,5 @@
 import { MOST_REPS_OF_BEST } from '../../program/draft/wishes.ts';
-import { BASIS } from '../../training/lift.ts';
+import { basisOf } from '../../training/lift.ts';
 import { massOf, readQuantity } from '../../training/mass.ts';
 import { BLANK, type Line, paragraph, span } from '../line.ts';
 import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';
@@ -32,7 +32,7 @@ function lines({ screen }: Seen<Best>, columns: number): Line[] {
       'The best set of the last two months, done to the last rep that went up.',
       columns,
     ),
-    ...row('load', `${back.answers.unit} ${BASIS_WORDS[BASIS[lift.loading]]}`.trim()),
+    ...row('load', `${back.answers.unit} ${BASIS_WORDS[basisOf(lift)]}`.trim()),
     ...row('reps', 'reps'),
   ];
 }
