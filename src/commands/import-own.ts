@@ -1,4 +1,5 @@
 import { basename } from 'node:path';
+import { group } from 'd3-array';
 import type { Lifter } from '../lifter/open-lifter.ts';
 import { CATALOGUE } from '../program/catalogue.ts';
 import { liftsMeant } from '../program/find-lifts.ts';
@@ -259,18 +260,26 @@ function whichText({ name, meant }: OwnTable['lifts'][number]): string {
   return `--lift "${safeText(name)}=KEY" says which lift it is; "holdfast lifts${search}" finds keys.`;
 }
 
-/** Lines of one cause together; no line is lost without its number. */
+/** Lines of one cause together, causes that differ in what was found under one head: nothing goes without its line. */
 function unplacedText(unplaced: OwnTable['unplaced']): readonly string[] {
   if (unplaced.length === 0) return [];
-  const causes = [...new Set(unplaced.map(({ why }) => why))];
-  const linesOf = (some: readonly string[]) =>
-    linesText(unplaced.filter(({ why }) => some.includes(why)).map(({ line }) => line));
-  const told = causes
-    .slice(0, MOST_NAMED)
-    .map((cause) => `- ${safeText(cause)}: line ${linesOf([cause])}`);
-  const rest = causes.slice(MOST_NAMED);
-  const others =
-    rest.length > 0 ? [`- ${howMany(rest.length, 'other cause')}: line ${linesOf(rest)}`] : [];
+  const told = [...group(unplaced, ({ why }) => headOf(why))].flatMap(([head, of]) => {
+    const causes = [...group(of, ({ why }) => why)].map(([why, same]) => ({
+      why: safeText(why),
+      lines: `line ${linesText(same.map(({ line }) => line))}`,
+    }));
+    const [first, ...more] = causes;
+    if (!first) return [];
+    if (more.length === 0) return [`- ${first.why}: ${first.lines}`];
+    const found = causes.map(({ why, lines }) => `${QUOTED.exec(why)?.[0] ?? why}, ${lines}`);
+    return [`- ${head}: ${found.join('; ')}`];
+  });
   const count = unplaced.length === 1 ? '1 line finds' : `${unplaced.length} lines find`;
-  return [`${count} no place and would be left out:`, ...told, ...others];
+  return [`${count} no place and would be left out:`, ...told];
 }
+
+/** What a line of the table has, as a cause tells it. */
+const QUOTED = /".*"/;
+
+/** A cause without what was found: `no lift that is known`. */
+const headOf = (why: string): string => why.replace(/^".*" is |".*"\s*/, '').trim();

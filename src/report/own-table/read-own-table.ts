@@ -247,7 +247,7 @@ function loadOf(text: string, unit: Unit, { loading, hands, name }: Lift): Mass 
   if (!quantity) return text === '' ? `no load for ${name}` : `"${text}" is no load`;
   const load = massOf(quantity);
   const most = massOf({ amount: MOST.kilograms, unit: 'kg' });
-  if (Math.abs(load) > most || (!isBody && load < 0)) return `nobody lifts ${text}`;
+  if (Math.abs(load) > most || (!isBody && load < 0)) return `nobody lifts "${text}"`;
   return load;
 }
 
