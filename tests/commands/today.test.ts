@@ -247,7 +247,7 @@ test('a program whose unit was changed says of each lift once what is done in pl
       .filter(({ rule }) => rule.startsWith('gear'))
       .map(({ text }) => text),
   ).toEqual([
-    'The loads of Back squat, Bench press and Barbell row cannot be made with your gear: each is done with the nearest that can.',
+    'The loads of Back squat, Bench press and Barbell row cannot be made with your gear: each is done with one that can.',
   ]);
   for (const { why } of exercises as { why: { text: string }[] }[]) {
     expect(why.map(({ text }) => text)).toEqual([

@@ -169,7 +169,7 @@ export const MOVING_RULES = [
     'ours',
     OURS,
     (f) =>
-      `The loads of ${f.text('names')} cannot be made with your gear: each is done with the nearest that can.`,
+      `The loads of ${f.text('names')} cannot be made with your gear: each is done with one that can.`,
   ),
   rule(
     'gear-light',
