@@ -55,5 +55,7 @@ function holdsAllDay(lifter: Lifter, { state }: Today): boolean {
   const day = localDay(lifter.ports.clock);
   const { lately, weighIns } = lifter.journal().history();
   const isNotAhead = ({ date }: { readonly date: Temporal.PlainDate }) => day.until(date).sign <= 0;
-  return state !== 'open' && lately.sessions.every(isNotAhead) && weighIns.every(isNotAhead);
+  return (
+    state !== 'open' && lately.sessions.every(isNotAhead) && weighIns.slice(-1).every(isNotAhead)
+  );
 }

@@ -157,12 +157,9 @@ function whenKnown(question: RateQuestion, readings: readonly Pick<DatedMass, 'd
 
 /** One reading a day until a day, each with how far the trend of that day believes it. */
 function believed(weighIns: readonly DatedMass[], today: Temporal.PlainDate) {
-  const days = dailyMasses(
-    weighIns.filter(({ date }) => {
-      const ago = daysBetween(date, today);
-      return ago >= 0 && ago < TREND_DAYS;
-    }),
-  );
+  const before = weighIns.findLastIndex(({ date }) => daysBetween(date, today) >= TREND_DAYS);
+  const near = weighIns.slice(before + 1);
+  const days = dailyMasses(near.filter(({ date }) => daysBetween(date, today) >= 0));
   const judged = judgedReadings(days.map(({ day, mass }) => ({ day, value: mass })));
   return days.map((reading, at) => ({ ...reading, trust: judged[at]?.trust ?? 1 }));
 }

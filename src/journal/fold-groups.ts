@@ -1,3 +1,4 @@
+import type { Temporal } from 'temporal-polyfill';
 import type { Decision } from '../progression/past.ts';
 import { fold } from '../session/apply.ts';
 import type { SessionEvent, Stamp } from '../session/events.ts';
@@ -6,6 +7,7 @@ import { localDate } from '../session/results.ts';
 import type { SessionState } from '../session/state.ts';
 import { dateOfText } from '../training/day-number.ts';
 import type { Gear } from '../training/gear.ts';
+import type { Mass } from '../training/mass.ts';
 import {
   compareRanked,
   type EventGroup,
@@ -244,7 +246,10 @@ function looseFacts(loose: readonly Loose[]): LooseFacts {
   for (const readings of [weighed, measured]) {
     readings.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
   }
-  const [weighIns, waists] = [weighed.map(weighIn), measured.map(waistReading)];
+  const [weighIns, waists] = [
+    weighed.map((event) => new DatedWeighIn(event)),
+    measured.map(waistReading),
+  ];
   const named = [...kits].flatMap(([name, of]) => (of ? [{ name, gear: of }] : []));
   return { weighIns, waists, decisions, kits: named, gear, deletions, corrections };
 }
@@ -263,13 +268,28 @@ function takenBack(loose: readonly Loose[]): ReadonlySet<string> {
 
 type Event<Type extends Loose['event']['type']> = Extract<Loose['event'], { type: Type }>;
 
-const weighIn = ({ id, mass, on, at, sure }: Event<'weighed'>): WeighIn => ({
-  id,
-  mass,
-  date: dateOfText(on),
-  at: at.wall,
-  ...(sure && { sure }),
-});
+/** There are years of them, and of most the date is never asked for. */
+class DatedWeighIn implements WeighIn {
+  readonly id: string;
+  readonly mass: Mass;
+  readonly at: number;
+  readonly sure?: boolean;
+  private readonly on: string;
+  private made: Temporal.PlainDate | null = null;
+
+  constructor({ id, mass, on, at, sure }: Event<'weighed'>) {
+    this.id = id;
+    this.mass = mass;
+    this.at = at.wall;
+    if (sure) this.sure = sure;
+    this.on = on;
+  }
+
+  get date(): Temporal.PlainDate {
+    this.made ??= dateOfText(this.on);
+    return this.made;
+  }
+}
 
 const waistReading = ({ id, length, on }: Event<'waist-measured'>): WaistReading => ({
   id,

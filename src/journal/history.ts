@@ -83,8 +83,11 @@ export interface History extends Past {
   readonly events: () => readonly JournalEvent[];
 }
 
-/** The trend on a day uses the weigh-ins of so many days before it. */
+/** The trend on a day uses the weigh-ins of at least so many days before it. */
 export const TREND_DAYS = 120;
+
+/** Days that follow one trend, counted from 1970: they are asked about together. Ours. */
+const BLOCK_DAYS = 60;
 
 /**
  * Trend of body mass on a day, out of readings in order of date; null before the first weigh-in and
@@ -93,19 +96,30 @@ export const TREND_DAYS = 120;
 export function bodyMassOn(
   weighIns: readonly DatedMass[],
 ): (date: Temporal.PlainDate) => Mass | null {
-  const known = new Map<number, Mass | null>();
+  const known = new Map<number, ReturnType<typeof trendOfBlock>>();
   return (date) => {
-    const today = dayNumber(date);
-    const before = known.get(today);
-    if (before !== undefined) return before;
-    // Each day looks at its own readings alone, however many years there are.
-    const [from, to] = [byDay.right(weighIns, today - TREND_DAYS), byDay.right(weighIns, today)];
-    const daily = dailyMasses(weighIns.slice(from, to));
-    const level = massTrend(daily.map(({ day, mass }) => ({ day, value: mass }))).at(-1);
-    const found = level === undefined ? null : micrograms(Math.round(level));
-    known.set(today, found);
-    return found;
+    const day = dayNumber(date);
+    const block = Math.floor(day / BLOCK_DAYS);
+    const trend = known.get(block) ?? trendOfBlock(weighIns, block);
+    known.set(block, trend);
+    const last = trend[byDay.right(trend, day) - 1];
+    return last && day - last.day < TREND_DAYS ? last.mass : null;
   };
 }
 
-const byDay = bisector(({ date }: Pick<DatedMass, 'date'>) => dayNumber(date));
+/** The trend on the days weighed of a block and before it: what is asked of many days is worked out once. */
+function trendOfBlock(weighIns: readonly DatedMass[], block: number) {
+  const first = block * BLOCK_DAYS;
+  // However many years there are, its own readings alone are looked at.
+  const from = byDate.right(weighIns, first - TREND_DAYS);
+  const to = byDate.left(weighIns, first + BLOCK_DAYS);
+  const daily = dailyMasses(weighIns.slice(from, to));
+  const levels = massTrend(daily.map(({ day, mass }) => ({ day, value: mass })));
+  return daily.map(({ day, mass }, at) => ({
+    day,
+    mass: micrograms(Math.round(levels[at] ?? mass)),
+  }));
+}
+
+const byDate = bisector(({ date }: Pick<DatedMass, 'date'>) => dayNumber(date));
+const byDay = bisector(({ day }: { readonly day: number }) => day);
