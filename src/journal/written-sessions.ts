@@ -107,12 +107,16 @@ export function readSessions({ sessions, exercises }: WrittenSessions): SettledS
   });
 }
 
-const withPlan = (constant: Constant, [load, system, move, sets, why]: WrittenPlan) => ({
+// Thousands are read at a start: what is taken by number makes no iterator, which costs most of it.
+const withPlan = (
+  constant: Constant,
+  { 0: load, 1: system, 2: move, 3: sets, 4: why }: WrittenPlan,
+) => ({
   ...constant,
   load,
   system,
   move,
-  sets: sets.map(([aim, low, high]) => ({ aim, range: [low, high] as const })),
+  sets: sets.map(({ 0: aim, 1: low, 2: high }) => ({ aim, range: [low, high] as const })),
   why: why.map((rule) => ({ rule })),
 });
 
@@ -124,7 +128,7 @@ function writtenSet({ id, load, count, reserve, entered, failed }: SetResult, se
 }
 
 function readSet(
-  [id, load, count, reserve, entered, failed]: WrittenSet,
+  { 0: id, 1: load, 2: count, 3: reserve, 4: entered, 5: failed }: WrittenSet,
   session: string,
 ): SetResult {
   const set = { load, count, reserve, ...(failed && { failed: true }), entered };

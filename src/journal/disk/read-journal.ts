@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { join } from 'node:path';
+import { join, sep } from 'node:path';
 import { type Problem, Refusal } from '../../text/problem.ts';
 import { type SettledPast, settledPast } from '../fold-history.ts';
 import { decodeFile } from '../lines.ts';
@@ -188,12 +188,13 @@ function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: number)
     files
       .list(journal)
       .filter(({ name }) => isOld(name))
-      .flatMap(({ name: month }) =>
-        files.list(join(journal, month)).map(({ name }) => ({
+      .flatMap(({ name: month }) => {
+        const folder = join(journal, month);
+        return files.list(folder).map(({ name }) => ({
           name: `${month}/${name}`,
-          about: aboutQuietly(files, join(journal, month, name)),
-        })),
-      ),
+          about: aboutQuietly(files, `${folder}${sep}${name}`),
+        }));
+      }),
   );
   // It may have come half so far, and what is missing is then not told yet. One of a clock that was
   // ahead is no news.
