@@ -8,7 +8,7 @@ import { localDay, type Ports } from '../lifter/ports.ts';
 import type { Today } from '../lifter/prepare.ts';
 import { rememberedProgram } from '../lifter/program-choice.ts';
 import type { Call } from './call.ts';
-import { type KeptAnswer, keptAnswerPath, mayBeKept, sourcesOf } from './kept-answer.ts';
+import { askedAgain, type KeptAnswer, keptAnswerPath, sourcesOf } from './kept-answer.ts';
 
 /**
  * Called before anything is read for an answer; what it gives is called with the answer, and keeps it
@@ -19,19 +19,20 @@ export function answerKeeper(
   { ports, argv }: Pick<Call, 'ports' | 'argv'>,
   lifter: Lifter,
 ): (said: string, today: Today) => void {
-  const before = mayBeKept(ports, argv) ? sourcesNow(ports, lifter) : null;
+  const asked = askedAgain(ports, argv);
+  const before = asked && sourcesNow(ports, lifter);
   return (said, today) => {
     const { files, clock } = ports;
-    if (!before || clock.read().wall - before.newest < ARRIVING_MS) return;
+    if (!asked || !before || clock.read().wall - before.newest < ARRIVING_MS) return;
     if (!holdsAllDay(lifter, today) || sourcesNow(ports, lifter)?.text !== before.text) return;
     const kept: KeptAnswer = {
-      asked: argv.join(' '),
+      asked: asked.words,
       program: lifter.programPath(),
       sources: before.text,
       said,
     };
     quietly(() => {
-      const path = keptAnswerPath(ports);
+      const path = keptAnswerPath(ports, asked.kind);
       files.makeFolder(dirname(path));
       replaceFile(files, path, `${path}.${process.pid}`, Buffer.from(JSON.stringify(kept)));
     });

@@ -2,13 +2,14 @@ import { join, sep } from 'node:path';
 import { JOURNAL_FOLDER } from '../journal/disk/file-names.ts';
 import type { Ports } from '../lifter/ports.ts';
 import { foldersFor } from '../settings/folders.ts';
+import { environment } from '../terminal/environment.ts';
 
 /** What a prompt or a status bar asks time and again. */
 const ASKED_AGAIN: readonly string[] = ['today', 'today --json'];
 
-/** What was printed in answer to a command line, and all that it was worked out of. */
+/** What is kept of an earlier run, and all that it was worked out of. */
 export interface KeptAnswer {
-  /** The command line. */
+  /** See {@link AskedAgain.words}. */
   readonly asked: string;
   /** Path of the program file that it was worked out of. */
   readonly program: string;
@@ -17,24 +18,55 @@ export interface KeptAnswer {
   readonly said: string;
 }
 
-/** Where the last one lies; it may be deleted. */
-export const keptAnswerPath = (ports: Ports): string => join(foldersOf(ports).cache, 'answer.kept');
+/** What is asked for on a command line whose answer may be kept. */
+export interface AskedAgain {
+  /** What was printed, or what the screens begin with. */
+  readonly kind: 'answer' | 'picture';
+  /** All of the question that the answer depends on. */
+  readonly words: string;
+}
 
-/** May the answer to this command line be kept? Not where a program was asked for. */
-export const mayBeKept = ({ env, build }: Ports, argv: readonly string[]): boolean =>
-  build !== null && !env.HOLDFAST_PROGRAM && ASKED_AGAIN.includes(argv.join(' '));
+/** Where the last one lies; it may be deleted. */
+export const keptAnswerPath = (ports: Ports, kind: AskedAgain['kind']): string =>
+  join(foldersOf(ports).cache, `${kind}.kept`);
+
+/** Null where no answer may be kept, as where a program was asked for. */
+export function askedAgain(ports: Ports, argv: readonly string[]): AskedAgain | null {
+  const { env, build, demoFolder } = ports;
+  if (build === null || env.HOLDFAST_PROGRAM || demoFolder !== undefined) return null;
+  const line = argv.join(' ');
+  if (ASKED_AGAIN.includes(line)) return { kind: 'answer', words: line };
+  return argv.length === 0 ? screensAsked(ports) : null;
+}
+
+/** What decides how the screens are drawn, beside what the lifter set. */
+const LOOKS = [
+  ...['TERM', 'COLORTERM', 'TERM_PROGRAM', 'NO_COLOR', 'FORCE_COLOR'],
+  ...['LC_ALL', 'LC_CTYPE', 'LANG'],
+] as const;
+
+function screensAsked({ env, stdin, stdout }: Ports): AskedAgain | null {
+  const { interactive, screenReader } = environment({
+    env,
+    argv: [],
+    stdinIsTerminal: stdin.isTTY === true,
+    stdoutIsTerminal: stdout.isTTY === true,
+  });
+  if (!interactive || screenReader) return null;
+  const looks = LOOKS.map((name) => `${name}=${env[name] ?? ''}`);
+  return { kind: 'picture', words: [stdout.columns, stdout.rows, ...looks].join(' ') };
+}
 
 /**
- * What the same command line printed before, where nothing that it was worked out of is another: then
- * the past need not be read, nor what reads it be loaded. Null where that is not so.
+ * What was kept of the same question, where nothing that it was worked out of is another: then the past
+ * need not be read, nor what reads it be loaded. Null where that is not so.
  */
-export function keptAnswer(ports: Ports, argv: readonly string[]): string | null {
-  if (!mayBeKept(ports, argv)) return null;
+export function keptAnswer(ports: Ports, { kind, words }: AskedAgain): string | null {
   try {
-    const bytes = ports.files.read(keptAnswerPath(ports));
+    const bytes = ports.files.read(keptAnswerPath(ports, kind));
     // What a power cut leaves of it is cut short or holds zeroes, and no JSON does.
     const kept = bytes && (JSON.parse(new TextDecoder().decode(bytes)) as KeptAnswer);
-    if (kept?.asked !== argv.join(' ')) return null;
+    if (kept?.asked !== words) return null;
     return sourcesOf(ports, kept.program).text === kept.sources ? kept.said : null;
   } catch {
     // It is worked out anew, and what is wrong is told there.

@@ -11,13 +11,19 @@ export function outputOf({
   env,
   stdout,
   stderr,
-}: Pick<Ports, 'env' | 'stdout' | 'stderr'>): Pick<Call, 'print' | 'write' | 'warn'> {
+  picture,
+}: Pick<Ports, 'env' | 'stdout' | 'stderr' | 'picture'>): Pick<Call, 'print' | 'write' | 'warn'> {
   const safe = (text: string) => `${safeOutput(text)}\n`;
   const isPlain = isPlainLocale(env);
   const words = (text: string) => (isPlain ? plainText(safe(text)) : safe(text));
+  const onto = (stream: NodeJS.WriteStream, text: string) => {
+    // What is written over a picture of the screens would go with it.
+    picture?.takenAway();
+    stream.write(text);
+  };
   return {
-    print: (text) => void stdout.write(words(text)),
-    write: (text) => void stdout.write(safe(text)),
-    warn: (text) => void stderr.write(words(text)),
+    print: (text) => onto(stdout, words(text)),
+    write: (text) => onto(stdout, safe(text)),
+    warn: (text) => onto(stderr, words(text)),
   };
 }

@@ -1,8 +1,9 @@
 import type { Ports } from '../lifter/ports.ts';
 import { environment } from '../terminal/environment.ts';
+import { showPicture } from '../terminal/picture.ts';
 import { tellWriteErrors } from '../terminal/write-errors.ts';
 import { safeOutput } from '../text/safe-text.ts';
-import { keptAnswer } from './kept-answer.ts';
+import { askedAgain, keptAnswer } from './kept-answer.ts';
 import { outputOf } from './output.ts';
 
 /**
@@ -25,18 +26,21 @@ export async function runCli(ports: Ports, argv: readonly string[]): Promise<voi
   tellWriteErrors(ports.stdout);
   // Where even this cannot be written there is nobody left to tell.
   ports.stderr.on('error', () => {});
-  const kept = keptAnswer(ports, argv);
-  if (kept !== null) {
+  const asked = askedAgain(ports, argv);
+  const kept = asked && keptAnswer(ports, asked);
+  if (asked?.kind === 'answer' && kept !== null) {
     const { print, write } = outputOf(ports);
     (argv.includes('--json') ? write : print)(kept);
     return;
   }
+  const picture = kept === null ? undefined : showPicture(kept, ports, process);
   try {
     const { main } = await import('./main.ts');
-    const status = await main(ports, argv);
+    const status = await main(picture ? { ...ports, picture } : ports, argv);
     process.exitCode ||= status;
     if (status === HUNG_UP) endAsHungUp();
   } catch (error) {
+    picture?.takenAway();
     const words = safeOutput((error as Error).message);
     process.stderr.write(
       `holdfast met an error of its own: ${words} Every set it showed as saved is on disk. Please report it with what you did last.\n`,

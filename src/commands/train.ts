@@ -11,6 +11,7 @@ import { firstQuestion } from '../ui/first-question.ts';
 import { lessTimeScreen } from '../ui/screens/less-time.ts';
 import type { Screen } from '../ui/ui-state.ts';
 import type { Call, Run } from './call.ts';
+import { answerKeeper } from './keep-answer.ts';
 import { dayOption, kitOption, minutesOption } from './operands.ts';
 import { tellProblems } from './tell-problems.ts';
 import { run as printToday } from './today.ts';
@@ -26,10 +27,11 @@ export const run: Run = async (call) => {
   });
   if (!around.interactive || call.global.json) return printToday(call);
   const lifter = openLifter(ports, call.global);
+  const keep = ports.picture ? null : answerKeeper(call, lifter);
   refuseBesideOpen(lifter, { day: dayOption(call), kit: kitOption(call) });
   takeKit(call, lifter);
   // What is wrong is best said before the screens take over.
-  tellProblems(call, lifter);
+  const problems = tellProblems(call, lifter);
   const [{ writeSettings }, { openCoach }, { runApp }] = await Promise.all([
     import('../settings/write-settings.ts'),
     import('../lifter/open-coach.ts'),
@@ -51,6 +53,12 @@ export const run: Run = async (call) => {
         off: (event, listener) => process.off(event as 'exit', listener as () => void),
       },
       screenReader: around.screenReader,
+      drawn: (bytes) => {
+        if (!keep || start.kind !== 'preview' || problems > 0) return;
+        const { today } = start;
+        // Keys come first.
+        ports.clock.after(0, () => keep(bytes, today));
+      },
     });
     if (onto === 'demo') {
       lifter.journal().release();

@@ -2,6 +2,7 @@ import type { Temporal } from 'temporal-polyfill';
 import type { Files } from '../journal/disk/files.ts';
 import { localDate } from '../session/results.ts';
 import type { Settings } from '../settings/settings.ts';
+import type { Picture } from '../terminal/picture.ts';
 import type { Reading } from '../training/reading.ts';
 
 /** Starts another program without a shell and without waiting for it; failure is silent. */
@@ -27,6 +28,8 @@ export interface Ports {
    * a sign.
    */
   readonly build: string | null;
+  /** What the screens began with the last time, where it stands on the terminal already. */
+  readonly picture?: Picture;
   /** Folder of the demo, whose data are invented; absent for the lifter's own. */
   readonly demoFolder?: string;
 }

@@ -37,12 +37,20 @@ export const tapMode = (on: boolean): string => (on ? TAPS_ON : TAPS_OFF);
 export const enterModes = ({ taps }: ModeWishes): string =>
   `\r${ESC}[22;2t${PASTE_ON}${taps ? TAPS_ON : ''}`;
 
+export const ENTER_SCREEN = `${ESC}[?1049h`;
+
+/** Back to the primary screen, with a cursor and without colours. */
+export const LEAVE_SCREEN = `${ESC}[?1049l${ESC}[?25h${ESC}[0m`;
+
+/** To the first place of the screen. */
+export const HOME = `${ESC}[H`;
+
 /**
  * To be written on every way out, whatever was on: every mode that this program may have changed
  * goes back, the primary screen and the cursor included. Writing it twice does no harm.
  */
 export const leaveModes = ({ progress }: Pick<ModeWishes, 'progress'>): string =>
-  `${REPEATS_OFF}${FLASH_OFF}${TAPS_OFF}${PASTE_OFF}${progress ? PROGRESS_OFF : ''}${titleCode('')}${ESC}[23;2t${ESC}[?1049l${ESC}[?25h${ESC}[0m`;
+  `${REPEATS_OFF}${FLASH_OFF}${TAPS_OFF}${PASTE_OFF}${progress ? PROGRESS_OFF : ''}${titleCode('')}${ESC}[23;2t${LEAVE_SCREEN}`;
 
 /** Sets the window's title. */
 export const titleCode = (title: string): string => `${ESC}]2;${title}${BEL}`;

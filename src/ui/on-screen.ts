@@ -1,9 +1,17 @@
-import { type RenderOptions, render } from 'ink';
+import { type Instance, type RenderOptions, render } from 'ink';
 import type { ReactElement } from 'react';
 import type { Clock } from '../lifter/ports.ts';
 import type { Key, NamedKey } from '../terminal/key-decoder.ts';
 import { type KeyStream, keySource, StandInStdin } from '../terminal/key-source.ts';
-import { enterModes, leaveModes, REPEATS_OFF, REPEATS_ON, writeLast } from '../terminal/modes.ts';
+import {
+  enterModes,
+  HOME,
+  leaveModes,
+  REPEATS_OFF,
+  REPEATS_ON,
+  writeLast,
+} from '../terminal/modes.ts';
+import { inOneWrite, type Picture } from '../terminal/picture.ts';
 import { plainStdout } from '../terminal/plain-stdout.ts';
 import { terminalKind } from '../terminal/terminal-kind.ts';
 import { type SignalSource, waysOut } from '../terminal/ways-out.ts';
@@ -18,6 +26,10 @@ export interface ScreenPorts {
   /** The process, whose signals and uncaught errors end the program in order. */
   readonly signals: SignalSource;
   readonly screenReader: boolean;
+  /** What stands on the terminal since the program was started; it is drawn over. */
+  readonly picture?: Picture | undefined;
+  /** Called with what the first frame was drawn with. */
+  readonly drawn?: (bytes: string) => void;
 }
 
 /** What an app may do with the terminal it runs on. */
@@ -99,6 +111,8 @@ export function onScreen(
     };
     // Before anything is drawn: what is typed meanwhile must not be echoed into it.
     const stopKeys = keySource(stdin, keyPorts, app.key, () => finish(HUNG_UP, null));
+    // Over the picture, not below it, where the terminal does not clear a screen that is on already.
+    if (ports.picture?.takenOver()) write(HOME);
     if (!screenReader) write(enterModes({ taps: app.taps, progress }));
     app.opened();
     const options: RenderOptions = {
@@ -112,7 +126,12 @@ export function onScreen(
       alternateScreen: !screenReader,
       isScreenReaderEnabled: screenReader,
     };
-    const instance = render(app.view, options);
+    let instance!: Instance;
+    // With the first frame: the screen is cleared when it is entered, and would stay empty meanwhile.
+    const bytes = inOneWrite(ports.stdout, () => {
+      instance = render(app.view, options);
+    });
+    ports.drawn?.(bytes);
     if (!screenReader) write(REPEATS_ON);
     instance.waitUntilExit().then(
       () => finish(0, null),

@@ -6,15 +6,18 @@ import { fileURLToPath } from 'node:url';
 import { Temporal } from 'temporal-polyfill';
 import { readProgramFile } from '../../src/program/read-file.ts';
 import { rehearsedHistory } from '../../src/rehearsal/rehearsed-history.ts';
+import { bundle } from '../../src/tooling/build.mjs';
 import { defaultGear } from '../../src/training/default-gear.ts';
 import { kilograms } from '../../src/training/mass.ts';
+import { firstFrame } from './first-frame.ts';
 import { ownTimeOfLoad } from './load-in-mixed-gear.ts';
 import { age, writeLongHistory } from './long-history.ts';
 
 /**
  * What whole commands cost, as ratios of processor time taken in turn (A B A B …), so that they hold
  * on a busy machine: `npm run bench`, or `npm run bench -- 3` for three years in place of ten. `today`
- * is asked time and again on one day, as by a prompt, and for the first time on a day.
+ * is asked time and again on one day, as by a prompt, and for the first time on a day; the screens are
+ * opened so, too.
  * Exit 1 where the median ratio is over its bar.
  */
 const YEARS = Number(process.argv[2] ?? 10);
@@ -25,6 +28,9 @@ const MOST_OF_LOAD = 50;
 
 const CLI = fileURLToPath(new URL('../../dist/cli.js', import.meta.url));
 const PROGRAM = fileURLToPath(new URL('../../programs/three-day.yaml', import.meta.url));
+
+await bundle('tests/bench/hello.tsx', 'tests/.built/hello/hello.js');
+const HELLO = fileURLToPath(new URL('../.built/hello/hello.js', import.meta.url));
 
 const say = (line: string) => process.stdout.write(`${line}\n`);
 
@@ -64,16 +70,26 @@ function spread(of: readonly number[]): readonly [number, number, number] {
 
 const over: string[] = [];
 
+type Measure = () => number | Promise<number>;
+
 /** One row: A's processor time, and A ÷ B pair by pair against its bar. */
-function compare(name: string, a: () => number, b: () => number, against: string, bar: number) {
-  a();
-  b();
-  const pairs = Array.from({ length: PAIRS }, () => [a(), b()] as const);
+async function compare(
+  name: string,
+  a: Measure,
+  b: Measure,
+  against: string,
+  bar: number,
+  unit = 'ms',
+): Promise<void> {
+  await a();
+  await b();
+  const pairs: [number, number][] = [];
+  while (pairs.length < PAIRS) pairs.push([await a(), await b()]);
   const [least, middle, most] = spread(pairs.map(([one, two]) => one / two));
-  const [ms] = spread(pairs.map(([one]) => one));
+  const [used] = spread(pairs.map(([one]) => one));
   const ratio = `${middle.toFixed(2)} (${least.toFixed(2)} to ${most.toFixed(2)})`;
   say(
-    `${name.padEnd(34)} ${`${ms.toFixed(0)} ms`.padStart(8)}  ÷ ${against.padEnd(18)} ${ratio.padEnd(24)} bar ${bar}`,
+    `${name.padEnd(34)} ${`${used.toFixed(0)} ${unit}`.padStart(8)}  ÷ ${against.padEnd(18)} ${ratio.padEnd(24)} bar ${bar}`,
   );
   if (middle > bar) over.push(`${name}: ${middle.toFixed(2)} × ${against}, over ${bar}`);
 }
@@ -101,7 +117,8 @@ function newHome(): string {
 /** The program that was trained by is remembered, as after any session, and nothing was changed just now. */
 function remember(home: string): string {
   mkdirSync(join(home, 'config', 'holdfast'), { recursive: true });
-  const settings = JSON.stringify({ programs: { [join(home, 'data')]: PROGRAM } });
+  const programs = { [join(home, 'data')]: PROGRAM };
+  const settings = JSON.stringify({ programs, cautions: 'read', weightAdvice: 'no' });
   writeFileSync(join(home, 'config', 'holdfast', 'settings.json'), settings);
   // The first start gives this device its id.
   take([CLI, 'today'], home);
@@ -129,12 +146,26 @@ try {
   const today = (home: string) => () => take([CLI, 'today', '--json'], home);
   // Its answer is kept for this very command line alone.
   const firstToday = (home: string) => () => take([CLI, 'today', '--json', '--quiet'], home);
+  const hello = async () => (await firstFrame(HELLO, empty)).cpu;
+  const frame = (home: string) => async () => (await firstFrame(CLI, home)).cpu;
+  /** As for the first time on a day. */
+  const withoutPicture = (home: string) => {
+    rmSync(join(home, '.cache', 'holdfast', 'picture.kept'), { force: true });
+    return firstFrame(CLI, home);
+  };
+  const newFrame = (home: string) => async () => (await withoutPicture(home)).cpu;
+  const memory = (home: string) => async () => (await withoutPicture(home)).memory;
   say('Least ms of processor time; ratios as median (least to most).');
-  compare('--version', () => take([CLI, '--version'], empty), bare, 'bare Node', 1.5);
-  compare('today, empty', today(empty), bare, 'bare Node', 2.5);
+  await compare('--version', () => take([CLI, '--version'], empty), bare, 'bare Node', 1.5);
+  await compare('today, empty', today(empty), bare, 'bare Node', 2.5);
+  await compare('first frame, empty', frame(empty), hello, 'bare Ink hello', 1.3);
+  await compare('first of a day, empty', newFrame(empty), hello, 'bare Ink hello', 2.5);
   for (const [name, home] of [...layouts(1), ...layouts(YEARS)]) {
-    compare(`today, ${name}`, today(home), today(empty), 'today, empty', 1.1);
-    compare(`first today, ${name}`, firstToday(home), firstToday(empty), 'first, empty', 4);
+    await compare(`today, ${name}`, today(home), today(empty), 'today, empty', 1.1);
+    await compare(`first today, ${name}`, firstToday(home), firstToday(empty), 'first, empty', 4);
+    await compare(`first frame, ${name}`, frame(home), hello, 'bare Ink hello', 1.3);
+    await compare(`first of a day, ${name}`, newFrame(home), hello, 'bare Ink hello', 4.5);
+    await compare(`memory, ${name}`, memory(home), memory(empty), 'memory, empty', 1.2, 'MB');
     for (const command of ['review', 'history']) {
       const ms = Math.min(...Array.from({ length: 5 }, () => take([CLI, command], home)));
       say(`${`${command}, ${name}`.padEnd(34)} ${`${ms.toFixed(0)} ms`.padStart(8)}  bar 1000 ms`);

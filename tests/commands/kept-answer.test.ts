@@ -12,7 +12,7 @@ import {
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { keptAnswer, keptAnswerPath } from '../../src/commands/kept-answer.ts';
+import { askedAgain, keptAnswer, keptAnswerPath } from '../../src/commands/kept-answer.ts';
 import { age } from '../bench/long-history.ts';
 import { AHome } from './a-home.ts';
 import { doSession, withTinyProgram } from './a-session.ts';
@@ -34,7 +34,10 @@ beforeEach(() => {
 });
 afterEach(() => home.throwAway());
 
-const kept = (...argv: string[]) => keptAnswer(home.ports(), argv);
+function kept(...argv: string[]): string | null {
+  const asked = askedAgain(home.ports(), argv);
+  return asked && keptAnswer(home.ports(), asked);
+}
 
 /** What is worked out now, nothing being kept. */
 async function fresh(...argv: string[]): Promise<string> {
@@ -137,11 +140,11 @@ const CHANGES: Readonly<Record<string, () => unknown>> = {
     home.build = 'another build';
   },
   'what is kept is cut short': () => {
-    const path = keptAnswerPath(home.ports());
+    const path = keptAnswerPath(home.ports(), 'answer');
     rewrite(path, (text) => text.slice(0, -7));
   },
   'what is kept holds zeroes': () => {
-    const path = keptAnswerPath(home.ports());
+    const path = keptAnswerPath(home.ports(), 'answer');
     rewrite(path, (text) => `${text.slice(0, 90)}${'\0'.repeat(20)}${text.slice(110)}`);
   },
   'an hour later': () => {
@@ -231,7 +234,7 @@ describe('an answer is not kept', () => {
   });
 
   it('where it cannot be written', async () => {
-    mkdirSync(keptAnswerPath(home.ports()), { recursive: true });
+    mkdirSync(keptAnswerPath(home.ports(), 'answer'), { recursive: true });
     expect((await home.run('today')).status).toBe(0);
     expect(await isKept('today')).toBe(false);
   });
