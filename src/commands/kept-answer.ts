@@ -75,13 +75,13 @@ export function keptAnswer(ports: Ports, { kind, words }: AskedAgain): string | 
 }
 
 /** Of files of months longer ago only their coming and going is looked at. */
-const MONTHS_LOOKED_AT = 24;
+const MONTHS_LOOKED_AT = 2;
 
 /**
  * All that the answer of today depends on: the build, the local day, and each file of the lifter's by
- * name, size and time, none of them read. Files of more than two years ago are many, nothing of ours
- * writes into them, and today goes by later sessions: for them stands the time of their folder, which
- * changes when one comes or goes.
+ * name, size and time, none of them read. Files of earlier months are many, and nothing of ours writes
+ * into them; what brings another in their place makes it anew. For them stands the time of their
+ * folder, which changes when one comes or goes.
  * @param program path of the program file
  * @returns it as text, and when the newest of the files was written to, in epoch milliseconds
  */
