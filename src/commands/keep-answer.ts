@@ -7,6 +7,7 @@ import type { Lifter } from '../lifter/open-lifter.ts';
 import { localDay, type Ports } from '../lifter/ports.ts';
 import type { Today } from '../lifter/prepare.ts';
 import { rememberedProgram } from '../lifter/program-choice.ts';
+import { dayNumber } from '../training/day-number.ts';
 import type { Call } from './call.ts';
 import { askedAgain, type KeptAnswer, keptAnswerPath, sourcesOf } from './kept-answer.ts';
 
@@ -53,9 +54,9 @@ function sourcesNow(ports: Ports, lifter: Lifter): ReturnType<typeof sourcesOf> 
 
 /** Minutes count for a session that is open, and for what was recorded under a clock that was ahead. */
 function holdsAllDay(lifter: Lifter, { state }: Today): boolean {
-  const day = localDay(lifter.ports.clock);
+  const today = dayNumber(localDay(lifter.ports.clock));
   const { lately, weighIns } = lifter.journal().history();
-  const isNotAhead = ({ date }: { readonly date: Temporal.PlainDate }) => day.until(date).sign <= 0;
+  const isNotAhead = ({ date }: { readonly date: Temporal.PlainDate }) => dayNumber(date) <= today;
   return (
     state !== 'open' && lately.sessions.every(isNotAhead) && weighIns.slice(-1).every(isNotAhead)
   );

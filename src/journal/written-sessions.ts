@@ -9,13 +9,13 @@ type Vary = 'load' | 'system' | 'sets' | 'move' | 'why';
 
 type Constant = Omit<DoneExercise, Vary>;
 
-/** Aim and range of each set; the keys of reasons. */
+/** What varies; of sets and reasons the position in the lists of those met. */
 type WrittenPlan = readonly [
   load: Mass | null,
   system: Mass | null,
   move: DoneExercise['move'],
-  sets: readonly (readonly [aim: number, low: number, high: number])[],
-  why: readonly string[],
+  sets: number,
+  why: number,
 ];
 
 /** The id is that of its file and a number, as a rule of the session's own. */
@@ -42,35 +42,43 @@ interface WrittenSession extends Omit<SettledSession, 'done' | 'results'> {
   readonly results: readonly WrittenResult[];
 }
 
+/** What many results share is written once, and read as one. */
 export interface WrittenSessions {
   readonly exercises: readonly Constant[];
+  readonly sets: readonly DoneExercise['sets'][];
+  readonly whys: readonly DoneExercise['why'][];
   readonly sessions: readonly WrittenSession[];
+}
+
+/** Values met so far, each once. */
+class Met<Value> {
+  private readonly positions = new Map<string, number>();
+  readonly values: Value[] = [];
+
+  positionOf(value: Value): number {
+    const text = JSON.stringify(value);
+    const known = this.positions.get(text);
+    if (known !== undefined) return known;
+    this.positions.set(text, this.values.length);
+    return this.values.push(value) - 1;
+  }
 }
 
 /** Sessions as plain data, short: years of them are read at a start. */
 export function writtenSessions(sessions: readonly SettledSession[]): WrittenSessions {
-  const exercises = new Map<string, number>();
-  const positionOf = (constant: Constant): number => {
-    const text = JSON.stringify(constant);
-    const position = exercises.get(text) ?? exercises.size;
-    exercises.set(text, position);
-    return position;
-  };
+  const exercises = new Met<Constant>();
+  const sets = new Met<DoneExercise['sets']>();
+  const whys = new Met<DoneExercise['why']>();
   const written = sessions.map(({ done, results, ...session }) => ({
     ...session,
     done: { ...done, date: dayNumber(done.date) },
-    results: results.map(({ exercise, sets, finished, pain, lighter }): WrittenResult => {
+    results: results.map(({ exercise, sets: done, finished, pain, lighter }): WrittenResult => {
       const { load, system, move, sets: asked, why, ...constant } = exercise;
+      const rules = why.map(({ rule }) => ({ rule }));
       return {
-        exercise: positionOf(constant),
-        plan: [
-          load,
-          system,
-          move,
-          asked.map(({ aim, range }) => [aim, ...range] as const),
-          why.map(({ rule }) => rule),
-        ],
-        sets: sets.map((set) => writtenSet(set, session.session)),
+        exercise: exercises.positionOf(constant),
+        plan: [load, system, move, sets.positionOf(asked), whys.positionOf(rules)],
+        sets: done.map((set) => writtenSet(set, session.session)),
         finished,
         pain,
         lighter,
@@ -78,13 +86,15 @@ export function writtenSessions(sessions: readonly SettledSession[]): WrittenSes
     }),
   }));
   return {
+    exercises: exercises.values,
+    sets: sets.values,
+    whys: whys.values,
     sessions: written,
-    exercises: [...exercises.keys()].map((text) => JSON.parse(text) as Constant),
   };
 }
 
 /** Reads what {@link writtenSessions} made; its shape is not checked. */
-export function readSessions({ sessions, exercises }: WrittenSessions): SettledSession[] {
+export function readSessions({ sessions, ...shared }: WrittenSessions): SettledSession[] {
   return sessions.map(({ done: written, results, ...session }) => {
     const done = { ...written, date: dateOfDay(written.date) };
     const { start, date, program, day } = done;
@@ -97,7 +107,7 @@ export function readSessions({ sessions, exercises }: WrittenSessions): SettledS
         date,
         program,
         day,
-        exercise: withPlan(exercises[exercise] as Constant, plan),
+        exercise: withPlan(exercise, plan, shared),
         sets: sets.map((set) => readSet(set, session.session)),
         finished,
         pain,
@@ -107,18 +117,14 @@ export function readSessions({ sessions, exercises }: WrittenSessions): SettledS
   });
 }
 
-// Thousands are read at a start: what is taken by number makes no iterator, which costs most of it.
-const withPlan = (
-  constant: Constant,
-  { 0: load, 1: system, 2: move, 3: sets, 4: why }: WrittenPlan,
-) => ({
-  ...constant,
-  load,
-  system,
-  move,
-  sets: sets.map(({ 0: aim, 1: low, 2: high }) => ({ aim, range: [low, high] as const })),
-  why: why.map((rule) => ({ rule })),
-});
+function withPlan(
+  exercise: number,
+  [load, system, move, sets, why]: WrittenPlan,
+  { exercises, sets: met, whys }: Omit<WrittenSessions, 'sessions'>,
+): DoneExercise {
+  const constant = exercises[exercise] as Constant;
+  return { ...constant, load, system, move, sets: met[sets] ?? [], why: whys[why] ?? [] };
+}
 
 function writtenSet({ id, load, count, reserve, entered, failed }: SetResult, session: string) {
   const ofSession = fileOf(id) === session && id === `${session}:${sequenceOf(id)}`;
@@ -127,6 +133,7 @@ function writtenSet({ id, load, count, reserve, entered, failed }: SetResult, se
   return failed ? ([...set, 1] as const) : set;
 }
 
+// Thousands are read at a start: what is taken by number makes no iterator, which costs most of it.
 function readSet(
   { 0: id, 1: load, 2: count, 3: reserve, 4: entered, 5: failed }: WrittenSet,
   session: string,
