@@ -15,6 +15,10 @@ import type { JournalIndex } from './journal-index.ts';
  */
 export const ARRIVING_MS = 60_000;
 
+/** Was it written to just now? A file of a clock that was ahead is no news. */
+const isNews = (modified: number, wall: number): boolean =>
+  Math.abs(wall - modified) < ARRIVING_MS;
+
 export interface JournalPlace {
   readonly files: Files;
   readonly dataDir: string;
@@ -78,7 +82,7 @@ function readFile(
   if (!bytes) return [];
   const { lines, wholeBytes, tail } = decodeFile(bytes, crc32);
   const own = readName(name)?.device === device;
-  const isArriving = !own && tail > 0 && wall - (files.about(path)?.modified ?? 0) < ARRIVING_MS;
+  const isArriving = !own && tail > 0 && isNews(files.about(path)?.modified ?? 0, wall);
   if (wholeBytes === 0 && !isArriving) {
     // Cutting its end off would leave nothing.
     const trouble = withoutLines(name, bytes.length);
@@ -196,11 +200,8 @@ function oldFiles({ files, dataDir }: JournalPlace, today: string, wall: number)
         }));
       }),
   );
-  // It may have come half so far, and what is missing is then not told yet. One of a clock that was
-  // ahead is no news.
-  const isSettled = found.every(
-    ({ about }) => !about || Math.abs(wall - about.modified) >= ARRIVING_MS,
-  );
+  // It may have come half so far, and what is missing is then not told yet.
+  const isSettled = found.every(({ about }) => !about || !isNews(about.modified, wall));
   const names = found.map(({ name, about }) => `${name} ${about?.size} ${about?.modified}`);
   const hash = createHash('sha256').update(names.join('\n'));
   return { isOld, key: isSettled ? hash.digest('hex') : null };
