@@ -16,8 +16,7 @@ import type { JournalIndex } from './journal-index.ts';
 export const ARRIVING_MS = 60_000;
 
 /** Was it written to just now? A file of a clock that was ahead is no news. */
-const isNews = (modified: number, wall: number): boolean =>
-  Math.abs(wall - modified) < ARRIVING_MS;
+const isNews = (modified: number, wall: number): boolean => Math.abs(wall - modified) < ARRIVING_MS;
 
 export interface JournalPlace {
   readonly files: Files;
