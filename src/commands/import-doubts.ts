@@ -1,6 +1,6 @@
+import { group } from 'd3-array';
 import { Temporal } from 'temporal-polyfill';
-import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
-import type { DatedMass } from '../journal/daily-mass.ts';
+import { doubtBeside, type Levels, levelsAfter } from '../cut/weigh-in-doubt.ts';
 import type { Lifter } from '../lifter/open-lifter.ts';
 import { type Mass, massText } from '../training/mass.ts';
 
@@ -11,7 +11,7 @@ interface Weighed {
 }
 
 /**
- * Readings that the scales would ask about, each beside the one before it, here or in the file; not
+ * Readings that the scales would ask about, each beside those before it, here or in the file; not
  * those that were said to be right when they were asked about.
  */
 export function doubtfulOf<Each extends Weighed>(
@@ -21,19 +21,21 @@ export function doubtfulOf<Each extends Weighed>(
   const here = lifter
     .journal()
     .history()
-    .weighIns.toSorted((a, b) => Temporal.PlainDate.compare(a.date, b.date));
-  let next = 0;
-  let last: DatedMass | null = null;
-  return weighed
-    .toSorted((a, b) => (a.on < b.on ? -1 : 1))
-    .filter(({ on, mass, sure }) => {
-      const date = Temporal.PlainDate.from(on);
-      while (here[next] && Temporal.PlainDate.compare(here[next]!.date, date) < 0) next += 1;
-      const earlier = [here[next - 1], last].filter((each) => each !== undefined && each !== null);
-      const isDoubtful = !sure && weighInDoubt(mass, date, earlier, lifter.unit()) !== null;
-      if (!isDoubtful) last = { date, mass };
-      return isDoubtful;
-    });
+    .weighIns.map(({ date, mass }) => ({ on: date.toString(), mass, told: null }));
+  const told = weighed.map((each) => ({ on: each.on, mass: each.mass, told: each }));
+  const days = group([...here, ...told], ({ on }) => on);
+  const doubtful: Each[] = [];
+  let levels: Levels = [];
+  for (const [on, of] of [...days].sort(([a], [b]) => (a < b ? -1 : 1))) {
+    const date = Temporal.PlainDate.from(on);
+    const before = levels;
+    for (const { mass, told: each } of of) {
+      const reading = { date, mass };
+      if (each && !each.sure && doubtBeside(before, reading, lifter.unit())) doubtful.push(each);
+      else levels = levelsAfter(levels, reading);
+    }
+  }
+  return doubtful;
 }
 
 /** What is taken of the readings of a table, and what is left out; who takes doubtful ones has said that they are right. */

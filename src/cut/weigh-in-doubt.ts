@@ -38,9 +38,10 @@ const SLIPS: readonly number[] = [
 
 /**
  * Asks about a reading that is far from the one before it (or, without one, far from any adult's
- * body weight), with what was probably meant: 824 after 82.6 was 82.4. Null for a likely reading.
- * `earlier` may be in any order; only readings of days before `date` count, for one of the same
- * morning may be the very slip that this one puts right.
+ * body weight), with what was probably meant: 824 after 82.6 was 82.4. Null for a likely reading,
+ * and for one that agrees with those before an odd one. `earlier` may be in any order; only readings
+ * of days before `date` count, for one of the same morning may be the very slip that this one puts
+ * right.
  */
 export function weighInDoubt(
   mass: Mass,
@@ -48,8 +49,33 @@ export function weighInDoubt(
   earlier: readonly DatedMass[],
   unit: Unit,
 ): WeighInDoubt | null {
-  const last = lastBefore(earlier, date);
-  const likely = last ? nearTo(last, date) : inLikelyRange;
+  const before = earlier
+    .filter((each) => daysBetween(each.date, date) > 0)
+    .toSorted((one, other) => daysBetween(other.date, one.date));
+  return doubtBeside(before.reduce(levelsAfter, []), { mass, date }, unit);
+}
+
+/** The latest reading and, where that is far from those before it, the latest of these. */
+export type Levels = readonly DatedMass[];
+
+/** The levels once a later reading was kept; an odd one that was left again is none. */
+export function levelsAfter([last, before]: Levels, reading: DatedMass): Levels {
+  if (!last || !isNear(last, reading)) {
+    if (before && isNear(before, reading)) return [reading];
+    return last ? [reading, last] : [reading];
+  }
+  return before && !isNear(before, reading) ? [reading, before] : [reading];
+}
+
+/** {@link weighInDoubt}, beside the levels of the days before. */
+export function doubtBeside(
+  levels: Levels,
+  { mass, date }: DatedMass,
+  unit: Unit,
+): WeighInDoubt | null {
+  const [last] = levels;
+  const likely = (found: Mass): boolean =>
+    last ? levels.some((each) => isNear(each, { mass: found, date })) : inLikelyRange(found);
   if (likely(mass)) return null;
   const slip = SLIPS.find((factor) => likely(micrograms(Math.round(mass * factor))));
   const meant = slip === undefined ? null : micrograms(Math.round(mass * slip));
@@ -76,16 +102,9 @@ export function replacedBy<T extends DatedMass>(
   return earlier.filter((each) => each.date.equals(date) && Math.abs(mass / each.mass - 1) > NEAR);
 }
 
-function lastBefore(earlier: readonly DatedMass[], date: Temporal.PlainDate): DatedMass | null {
-  return earlier.reduce<DatedMass | null>((latest, each) => {
-    if (daysBetween(each.date, date) <= 0) return latest;
-    return latest && daysBetween(each.date, latest.date) > 0 ? latest : each;
-  }, null);
-}
-
-function nearTo(last: DatedMass, date: Temporal.PlainDate): (mass: Mass) => boolean {
-  const allowed = Math.min(NEAR_MOST, NEAR + NEAR_A_DAY * daysBetween(last.date, date));
-  return (mass) => Math.abs(mass / last.mass - 1) <= allowed;
+function isNear(earlier: DatedMass, { mass, date }: DatedMass): boolean {
+  const allowed = Math.min(NEAR_MOST, NEAR + NEAR_A_DAY * daysBetween(earlier.date, date));
+  return Math.abs(mass / earlier.mass - 1) <= allowed;
 }
 
 const inLikelyRange = (mass: Mass): boolean => mass >= LIKELY.lowest && mass <= LIKELY.highest;

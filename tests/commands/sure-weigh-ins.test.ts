@@ -53,3 +53,36 @@ describe('a weigh-in that was said to be right', () => {
     expect((await other.run('export', '--as', 'csv', '--weigh-ins')).out).toContain('91,kg,yes');
   });
 });
+
+describe('one odd weigh-in of a day past, said to be right after the days around it were kept', () => {
+  const around = [
+    ['2026-11-19', '80'],
+    ['2026-11-20', '80.2'],
+    ['2026-11-23', '79.9'],
+    ['2026-11-24', '79.7'],
+    ['2026-11-25', '79.6'],
+  ] as const;
+  beforeEach(async () => {
+    for (const [on, mass] of around) await home.run('weigh', mass, '--date', on);
+    for (const [on, mass] of [
+      ['2026-11-21', '70'],
+      ['2026-11-22', '70.3'],
+    ] as const)
+      await home.run('weigh', mass, '--date', on, '--sure');
+  });
+
+  test.each([
+    ['json', ['--as', 'json']],
+    ['csv', ['--as', 'csv', '--weigh-ins']],
+  ])('leaves those after it in where an export in %s is imported', async (_, as) => {
+    const { out } = await movedOver(...as);
+    expect(out).not.toContain('unlikely');
+    expect(await readings()).toHaveLength(7);
+  });
+
+  test('is not what the next day is asked about beside', async () => {
+    await home.run('weigh', '70', '--sure');
+    home.wall += 86_400_000;
+    expect((await home.run('weigh', '79.5')).status).toBe(0);
+  });
+});

@@ -91,6 +91,17 @@ describe('a weigh-in that may be a slip of the finger', () => {
     expect(weighInDoubt(kilograms(60), today, earlier, 'kg')?.meant).toBeNull();
   });
 
+  it('passes what agrees with the days before an odd one, and the odd one no more once it was left', () => {
+    const odd = [...earlier, { date: today, mass: kilograms(70) }];
+    const doubt = (kg: number, known: typeof odd, days: number) =>
+      weighInDoubt(kilograms(kg), today.add({ days }), known, 'kg');
+    expect(doubt(82.4, odd, 1)).toBeNull();
+    expect(doubt(70.2, odd, 1)).toBeNull();
+    expect(doubt(76, odd, 1)?.problem.what).toContain('the 70 kg');
+    const left = [...odd, { date: today.add({ days: 1 }), mass: kilograms(82.4) }];
+    expect(doubt(70.2, left, 2)?.problem.what).toContain('the 82.4 kg');
+  });
+
   it('compares a late entry with what was before it', () => {
     const later = [...earlier, { date: day('2026-12-24'), mass: kilograms(60) }];
     expect(weighInDoubt(kilograms(82.5), today, later, 'kg')).toBeNull();
