@@ -66,7 +66,7 @@ export function keptAnswer(ports: Ports, { kind, words }: AskedAgain): string | 
     const bytes = ports.files.read(keptAnswerPath(ports, kind));
     // What a power cut leaves of it is cut short or holds zeroes, and no JSON does.
     const kept = bytes && (JSON.parse(new TextDecoder().decode(bytes)) as KeptAnswer);
-    if (kept?.asked !== words) return null;
+    if (kept?.asked !== words || typeof kept.said !== 'string') return null;
     return sourcesOf(ports, kept.program).text === kept.sources ? kept.said : null;
   } catch {
     // It is worked out anew, and what is wrong is told there.

@@ -62,7 +62,9 @@ function keptIn(
     const of = { lift, name, kind, sessions: strength?.sessions ?? 0 };
     const body = past.bodyMassOn(on);
     if (loading === 'bodyweight' && body === null) return { ...of, state: 'weigh-in-missing' };
-    if (!strength || strength.sessions < CUT_LIMITS.keptSessions)
+    // Before the cut has begun there is no strength of its beginning.
+    const isBegun = daysBetween(cutFrom, on) >= 0;
+    if (!strength || strength.sessions < CUT_LIMITS.keptSessions || !isBegun)
       return { ...of, state: 'not-yet' };
     const { change, level } = strength;
     const now = Math.exp(level.mean);

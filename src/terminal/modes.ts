@@ -42,8 +42,8 @@ export const ENTER_SCREEN = `${ESC}[?1049h`;
 /** Back to the primary screen, with a cursor and without colours. */
 export const LEAVE_SCREEN = `${ESC}[?1049l${ESC}[?25h${ESC}[0m`;
 
-/** To the first place of the screen. */
-export const HOME = `${ESC}[H`;
+/** To the first place of a screen that is emptied: one that knows no other screen still shows what was there. */
+export const EMPTY_SCREEN = `${ESC}[H${ESC}[J`;
 
 /**
  * To be written on every way out, whatever was on: every mode that this program may have changed

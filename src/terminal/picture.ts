@@ -1,4 +1,4 @@
-import { ENTER_SCREEN, HOME, LEAVE_SCREEN, writeLast } from './modes.ts';
+import { EMPTY_SCREEN, ENTER_SCREEN, LEAVE_SCREEN, writeLast } from './modes.ts';
 import type { SignalSource } from './ways-out.ts';
 
 /** The first frame of an earlier start, on the terminal until the screens are drawn over it. */
@@ -21,9 +21,6 @@ export function showPicture(
   source: SignalSource,
 ): Picture {
   let stands = true;
-  stdin.setRawMode?.(true);
-  // Both it and what is drawn over it begin in one place, wherever the cursor stood.
-  stdout.write(`\r${bytes.replace(ENTER_SCREEN, ENTER_SCREEN + HOME)}`);
   const takenOver = (): boolean => {
     const stood = stands;
     stands = false;
@@ -43,6 +40,9 @@ export function showPicture(
   };
   source.on('exit', takenAway);
   for (const signal of SIGNALS) source.on(signal, ended);
+  stdin.setRawMode?.(true);
+  // Both it and what is drawn over it begin in one place, wherever the cursor stood.
+  stdout.write(`\r${bytes.replace(ENTER_SCREEN, ENTER_SCREEN + EMPTY_SCREEN)}`);
   return { takenOver, takenAway };
 }
 

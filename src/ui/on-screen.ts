@@ -4,8 +4,8 @@ import type { Clock } from '../lifter/ports.ts';
 import type { Key, NamedKey } from '../terminal/key-decoder.ts';
 import { type KeyStream, keySource, StandInStdin } from '../terminal/key-source.ts';
 import {
+  EMPTY_SCREEN,
   enterModes,
-  HOME,
   leaveModes,
   REPEATS_OFF,
   REPEATS_ON,
@@ -111,8 +111,6 @@ export function onScreen(
     };
     // Before anything is drawn: what is typed meanwhile must not be echoed into it.
     const stopKeys = keySource(stdin, keyPorts, app.key, () => finish(HUNG_UP, null));
-    // Over the picture, not below it, where the terminal does not clear a screen that is on already.
-    if (ports.picture?.takenOver()) write(HOME);
     if (!screenReader) write(enterModes({ taps: app.taps, progress }));
     app.opened();
     const options: RenderOptions = {
@@ -129,6 +127,8 @@ export function onScreen(
     let instance!: Instance;
     // With the first frame: the screen is cleared when it is entered, and would stay empty meanwhile.
     const bytes = inOneWrite(ports.stdout, () => {
+      // In the place of the picture, where the terminal does not clear a screen that is on already.
+      if (ports.picture?.takenOver()) write(EMPTY_SCREEN);
       instance = render(app.view, options);
     });
     ports.drawn?.(bytes);

@@ -147,6 +147,10 @@ const CHANGES: Readonly<Record<string, () => unknown>> = {
     const path = keptAnswerPath(home.ports(), 'answer');
     rewrite(path, (text) => `${text.slice(0, 90)}${'\0'.repeat(20)}${text.slice(110)}`);
   },
+  'what is kept holds no words': () => {
+    const path = keptAnswerPath(home.ports(), 'answer');
+    rewrite(path, (text) => JSON.stringify({ ...JSON.parse(text), said: [7] }));
+  },
   'an hour later': () => {
     home.wall += HOUR;
   },

@@ -45,6 +45,14 @@ describe('strength kept', () => {
     expect(keptTogether(past, day(CUT), day(END))).toBeNull();
   });
 
+  it.each([1, 2, 3, 7])('is not told %i days before the cut begins', (days) => {
+    const past = madePast(steady());
+    const from = day(END).add({ days });
+    expect(keptByLift(past, from, day(END))).toMatchObject([{ state: 'not-yet' }]);
+    expect(keptTogether(past, from, day(END))).toBeNull();
+    expect(keptByLift(past, day(END), day(END))).toMatchObject([{ state: 'known' }]);
+  });
+
   it('never measures the learning of a lift, layoffs, lighter weeks or pain', () => {
     const past = madePast([
       squat(dates[0] ?? '', 140, 5, { move: 'start' }),

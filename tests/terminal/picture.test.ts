@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, statSync, utimesSync, writeFileSync } from '
 import { join } from 'node:path';
 import { beforeEach, expect, onTestFinished, test } from 'vitest';
 import { age } from '../bench/long-history.ts';
+import { Emulated } from '../ui/emulated.ts';
 import { aHome } from './a-session.ts';
 import { BUILT, type Home, SIZES, type Size } from './home.ts';
 import { Terminal } from './terminal.ts';
@@ -66,6 +67,16 @@ test('it begins in the first place, wherever the cursor stood before', async () 
   expect(picture).toMatch(/^ {2}Tiny/);
   await leave(terminal);
   expect(terminal.screen()).toBe('\n\n\n$');
+});
+
+test('nothing of what stood there before is left, where a terminal has no other screen', async () => {
+  const terminal = open();
+  await terminal.until(() => terminal.raw.split('space').length > 2);
+  const other = new Emulated();
+  other.stdout.write('7'.repeat(80 * 24));
+  other.stdout.write(terminal.raw.replaceAll('\u001b[?1049h', ''));
+  await other.until('begin');
+  expect((await other.screen()).trimEnd()).toBe(terminal.screen());
 });
 
 test('a key that is pressed on it is not lost, and not echoed', async () => {
