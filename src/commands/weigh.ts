@@ -1,7 +1,13 @@
 import { Temporal } from 'temporal-polyfill';
 import { waistDoubt } from '../cut/waist-doubt.ts';
 import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
-import { keepWeighIn, rateAsked, replacedWords, trendWords } from '../lifter/keep-weigh-in.ts';
+import {
+  keepReadings,
+  rateAsked,
+  readingsText,
+  replacedWords,
+  trendWords,
+} from '../lifter/keep-weigh-in.ts';
 import { type Lifter, openLifter } from '../lifter/open-lifter.ts';
 import { MOST } from '../session/decisions/lifting.ts';
 import { dayWords } from '../text/day-words.ts';
@@ -50,10 +56,8 @@ export const run: Run = (call) => {
     call.warn(`${said.join(' ')} With --sure it is recorded as it is.`);
     return 1;
   }
-  const { replaced } = mass === null ? { replaced: [] } : keepWeighIn(lifter.journal(), mass, date);
-  if (waist !== null) {
-    lifter.journal().record({ type: 'waist-measured', length: waist, on: date.toString() });
-  }
+  const readings = { mass, length: waist };
+  const kept = keepReadings(lifter.journal(), readings, date);
   const history = lifter.journal().history();
   const trend = history.bodyMassOn(date);
   const asked = rateAsked(lifter, date, lifter.settings().settings);
@@ -66,15 +70,15 @@ export const run: Run = (call) => {
     waist: waist === null ? null : lengthIn(waist, tape),
     waist_unit: tape,
   };
-  const saved = [
-    ...(mass === null ? [] : [massText(mass, unit)]),
-    ...(waist === null ? [] : [`waist ${lengthText(waist, tape)}`]),
-  ];
   const words = mass === null ? null : trendWords(history, date, unit, asked);
   call.print(
     call.global.json
       ? jsonText(json)
-      : [`Saved: ${saved.join(', ')} on ${dayWords(date)}.`, replacedWords(replaced, unit), words]
+      : [
+          `Saved: ${readingsText(readings, unit)} on ${dayWords(date)}.`,
+          replacedWords(kept, unit),
+          words,
+        ]
           .filter(Boolean)
           .join(' '),
   );

@@ -67,3 +67,14 @@ export function waistDoubt(
     },
   };
 }
+
+/** Readings of the same day that cannot both be right; the one said last counts, in their place. */
+export function waistsReplacedBy(
+  length: Length,
+  date: Temporal.PlainDate,
+  earlier: readonly WaistReading[],
+): readonly WaistReading[] {
+  return earlier.filter(
+    (each) => each.date.equals(date) && Math.abs(length / each.length - 1) > NEAR,
+  );
+}

@@ -18,7 +18,13 @@ import type { Joint } from '../training/lift.ts';
 import { loadWords } from '../training/load-words.ts';
 import { type Mass, massText, type Unit } from '../training/mass.ts';
 import { type ProgramEdit, writeProgram } from './change-program.ts';
-import { keepWeighIn, rateAsked, replacedWords, trendWords } from './keep-weigh-in.ts';
+import {
+  keepReadings,
+  rateAsked,
+  readingsText,
+  replacedWords,
+  trendWords,
+} from './keep-weigh-in.ts';
 import { KIT_TODAY } from './kits.ts';
 import type { Lifter } from './open-lifter.ts';
 import type { SettingsKeeper } from './ports.ts';
@@ -55,15 +61,23 @@ export function pastChanger(
     ...fact: Parameters<ReturnType<Lifter['journal']>['record']>
   ): void => kept(what, [lifter.journal().record(...fact).id]);
   const makers: Makers = {
-    weigh: ({ mass, instead }) => {
+    weigh: ({ mass, length, instead }) => {
       const on = instead?.date ?? lifter.today();
-      const weighed = keepWeighIn(lifter.journal(), mass, on, instead ? [instead] : []);
-      kept(`the weigh-in of ${massText(mass, unit())}`, weighed.ids);
-      const words = trendWords(history(), on, unit(), rateAsked(lifter, on, settings.now()));
+      const readings = { mass, length };
+      const weighed = keepReadings(lifter.journal(), readings, on, instead ? [instead] : []);
+      const told = readingsText(readings, unit());
+      kept(
+        andText([
+          ...(mass === null ? [] : [`the weigh-in of ${massText(mass, unit())}`]),
+          ...(length === null ? [] : [`the ${readingsText({ mass: null, length }, unit())}`]),
+        ]),
+        weighed.ids,
+      );
+      const asked = () => rateAsked(lifter, on, settings.now());
       return [
-        `Saved: ${massText(mass, unit())}.`,
-        replacedWords(weighed.replaced, unit()),
-        words,
+        `Saved: ${told}.`,
+        replacedWords(weighed, unit()),
+        mass === null ? null : trendWords(history(), on, unit(), asked()),
         'u takes it back.',
       ]
         .filter(Boolean)
@@ -97,11 +111,6 @@ export function pastChanger(
       return days === null
         ? 'This week as the program says. u takes it back.'
         : `This week on ${andText(days.map(weekdayName))}. u takes it back.`;
-    },
-    measure: ({ length }) => {
-      const waist = `waist ${lengthText(length, tapeOf(unit()))}`;
-      record(`the ${waist}`, { type: 'waist-measured', length, on: lifter.today().toString() });
-      return `Saved: ${waist}. u takes it back.`;
     },
     answer: ({ finding: { reason, subject }, answer, edit }) => {
       const takes = answer === 'yes';
@@ -261,16 +270,19 @@ export function recordWords(record: Recorded, unit: Unit): RecordWords {
 
 /** Something that the lifter adds to, or changes in, what is recorded. */
 export type RecordChange =
-  /** Of today, or in place of a reading that was wrong. */
-  | { readonly kind: 'weigh'; readonly mass: Mass; readonly instead: WeighIn | null }
+  /** Weight, waist or both of today, or a weight in place of a reading that was wrong. */
+  | {
+      readonly kind: 'weigh';
+      readonly mass: Mass | null;
+      readonly length: Length | null;
+      readonly instead: WeighIn | null;
+    }
   /** A joint hurts today, until it is taken back, or no more (null). */
   | { readonly kind: 'hurts'; readonly joint: Joint; readonly lasts: 'today' | 'on' | null }
   /** Trained with today: a kit by its name, or what is owned (null). */
   | { readonly kind: 'kit'; readonly name: string | null }
   /** Weekdays of this week that there are, Monday 1; null: as the program says. */
   | { readonly kind: 'week'; readonly days: readonly number[] | null }
-  /** The waist of today. */
-  | { readonly kind: 'measure'; readonly length: Length }
   | {
       readonly kind: 'answer';
       readonly finding: ReviewFinding;

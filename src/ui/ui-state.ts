@@ -196,6 +196,8 @@ export type LookBackScreen =
       readonly typed: string;
       /** What was doubted: typed once more it is kept. */
       readonly doubted: number | null;
+      /** The same of the other one, weight or waist, which is kept with it. */
+      readonly aside: { readonly typed: string; readonly doubted: number | null };
     }
   /** Every weigh-in, the newest first. */
   | { readonly kind: 'readings'; readonly readings: readonly WeighIn[]; readonly chosen: number }

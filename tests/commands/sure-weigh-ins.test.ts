@@ -86,3 +86,11 @@ describe('one odd weigh-in of a day past, said to be right after the days around
     expect((await home.run('weigh', '79.5')).status).toBe(0);
   });
 });
+
+test('a waist far from one of the same day replaces it, and says so', async () => {
+  await home.run('weigh', '78', '--waist', '90');
+  expect((await home.run('weigh', '--waist', '140')).out).toContain(
+    'Saved: waist 140 cm on Wed 25 Nov 2026. It replaces the waist of 90 cm of the same day.',
+  );
+  expect((await home.run('export', '--as', 'csv', '--waists')).out).not.toContain(',90,');
+});

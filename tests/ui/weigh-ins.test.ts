@@ -160,4 +160,47 @@ describe('the waist', () => {
     at.keys('d');
     expect(waists(over)).toEqual([]);
   });
+
+  it('is kept together with the weight that was typed before it, and both are taken back', () => {
+    const over = made();
+    const at = player(over).keys('i81.9<tab>');
+    expect(at.screen()).toContain('Body weight 81.9 kg is kept with it.');
+    at.keys('89<enter>');
+    expect(at.screen().replace(/\s+/g, ' ')).toContain('Saved: 81.9 kg, waist 89 cm. Trend');
+    expect([...readings(over), ...waists(over)]).toEqual(['81.9 kg', '89 cm']);
+    at.keys('u');
+    expect(at.screen().replace(/\s+/g, ' ')).toContain(
+      'Taken back: the weigh-in of 81.9 kg and the waist 89 cm.',
+    );
+    expect([...readings(over), ...waists(over)]).toEqual([]);
+  });
+
+  it('waits for a weight in doubt, whichever was typed first', () => {
+    for (const typed of ['i895<tab>89<enter>', 'i<tab>89<tab>895<enter>']) {
+      const over = made();
+      const at = player(over).keys(typed);
+      expect(at.screen()).toContain('Type 895 once more');
+      at.keys('<enter>');
+      expect([...readings(over), ...waists(over)]).toEqual([]);
+      at.keys('81.9<enter>');
+      expect([...readings(over), ...waists(over)]).toEqual(['81.9 kg', '89 cm']);
+    }
+  });
+
+  it('is kept alone where no weight was typed', () => {
+    const over = made();
+    player(over).keys('i<tab>89<tab><enter>');
+    expect([...readings(over), ...waists(over)]).toEqual(['89 cm']);
+  });
+
+  it('far from one of the same day replaces it, and says so', () => {
+    const over = made();
+    const at = player(over).keys('i<tab>90<enter>i<tab>140<enter>');
+    expect(at.screen().replace(/\s+/g, ' ')).toContain(
+      'It replaces the waist of 90 cm of the same day.',
+    );
+    expect(waists(over)).toEqual(['140 cm']);
+    at.keys('u');
+    expect(waists(over)).toEqual(['90 cm']);
+  });
 });
