@@ -8,16 +8,17 @@ import { finding, type ReviewFinding } from './finding.ts';
 
 /** Says what is missing before the week can be judged; nothing when all is there. */
 export function judgeData(evidence: Evidence): ReviewFinding[] {
-  const { lifts, daysTrained, work, keptFrom, weightAdvice } = evidence;
+  const { lifts, daysTrained, work, keptFrom, weightAdvice, today } = evidence;
   if (daysTrained === 0) return [finding(reviewReason('not-enough-data', { noSession: true }))];
   const most = lifts.reduce((sessions, lift) => Math.max(sessions, lift.sessions), 0);
   const known = lifts.some(({ state }) => state === 'known');
+  const isBegun = keptFrom !== null && daysBetween(keptFrom, today) >= 0;
   const blind = !known && lifts.some(({ state }) => state === 'weigh-in-missing');
   return missing({
     ...(isAfterPause(evidence) ? {} : rateFacts(evidence)),
     ...(work.fullOn ? { judgedFrom: work.fullOn.toString() } : {}),
     // One more than there are, so that none is told from not known.
-    ...(keptFrom && !known && !blind ? { sessionsOfALift: most + 1 } : {}),
+    ...(isBegun && !known && !blind ? { sessionsOfALift: most + 1 } : {}),
     // Nobody is asked to step on the scales who should not watch their weight.
     ...(blind && weightAdvice ? { bodyMass: true } : {}),
   });

@@ -350,6 +350,12 @@ describe('the verdict of the week', () => {
       return [headline, ...below].map(({ reason }) => reason);
     };
     expect(from(28)).toContainEqual({ rule: 'cut-to-come', facts: { date: '2026-11-15' } });
+    // However near it is, nothing else is missing before it has begun.
+    for (const days of [1, 3, 28]) {
+      for (const weightAdvice of [true, false]) {
+        expect(JSON.stringify(from(days, { weightAdvice }))).not.toContain('sessionsOfALift');
+      }
+    }
     expect(from(0).map(({ rule }) => rule)).not.toContain('cut-to-come');
     expect(from(28, { weightAdvice: false }).map(({ rule }) => rule)).not.toContain('cut-to-come');
   });
