@@ -19,9 +19,6 @@ export interface KeyPorts {
   readonly after: (ms: number, act: () => void) => () => void;
 }
 
-/** Stops reading; `terminalIsGone` leaves its mode alone, which could not be changed any more. */
-export type StopKeys = (terminalIsGone: boolean) => void;
-
 /**
  * The one owner of stdin: reads it raw and calls `onKey` for each key, in order, until the
  * returned function is called. `onEnd` is called when there is no more input to come.
@@ -31,7 +28,7 @@ export function keySource(
   ports: KeyPorts,
   onKey: (key: Key) => void,
   onEnd: () => void,
-): StopKeys {
+): () => void {
   let pending: Pending | null = null;
   let callOff = () => {};
   const take = (chunk: string) => {
@@ -48,11 +45,12 @@ export function keySource(
   // Stays for good: a terminal that is gone may complain once more after the last key.
   stream.on('error', onEnd);
   stream.resume();
-  return (terminalIsGone) => {
+  return () => {
     callOff();
     stream.off('data', take);
     stream.off('end', onEnd);
-    if (!terminalIsGone) stream.setRawMode?.(false);
+    // Where the terminal is gone this is one complaint more.
+    stream.setRawMode?.(false);
     stream.pause();
   };
 }

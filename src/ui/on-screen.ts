@@ -74,7 +74,7 @@ export function onScreen(
       if (over) return;
       over = true;
       app.stopped();
-      stopKeys(status === HUNG_UP);
+      stopKeys();
       stdout.off('resize', resized);
       stopWatching();
       // To a terminal that hung up Ink's own farewell would be written when it is gone.

@@ -47,7 +47,7 @@ it('reads raw, in order, and gives the terminal back', () => {
   expect(stream.raw).toBe(true);
   stream.emit('data', ' 5\r');
   expect(keys).toHaveLength(3);
-  stop(false);
+  stop();
   expect(stream.raw).toBe(false);
   stream.emit('data', 'x');
   expect(keys).toHaveLength(3);
@@ -62,12 +62,17 @@ it('waits for the rest of an escape sequence, then takes it for the key', () => 
   expect(keys).toEqual([{ kind: 'named', name: 'esc' }]);
 });
 
-it('leaves a terminal alone that is gone', () => {
+it('tries to give back a terminal that is gone, and bears its complaint', () => {
   const { stream, stop, ended } = listening();
   stream.emit('error', new Error('EIO'));
   expect(ended()).toBe(1);
-  stop(true);
-  expect(stream.raw).toBe(true);
+  let tried: boolean | null = null;
+  stream.setRawMode = (on) => {
+    tried = on;
+    stream.emit('error', new Error('EIO'));
+  };
+  expect(stop).not.toThrow();
+  expect(tried).toBe(false);
 });
 
 it('tells the end of the input', () => {
