@@ -19,6 +19,7 @@ const NOT_NEEDED = new Set([
   'notes',
   'pair',
   'failed',
+  'set_dropped',
 ]);
 
 /** Does its first line look like that of an exported file, whole or not? Any other table is the lifter's own. */

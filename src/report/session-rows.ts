@@ -1,5 +1,6 @@
 import { readEvent } from '../journal/read-event.ts';
 import type { PrescribedExercise, Prescription } from '../progression/prescription.ts';
+import { because } from '../progression/rules/progression-rules.ts';
 import type { SessionFact } from '../session/events.ts';
 import { Refusal } from '../text/problem.ts';
 import { basisOf, LOADINGS, MUSCLES, PATTERNS, type Shares } from '../training/lift.ts';
@@ -122,6 +123,10 @@ function prescribed(rows: readonly CsvRecord[]): PrescribedExercise {
     minis: style === 'cluster' ? { mostSets: asked, aim: aimOf(rows[1]) } : null,
     move: row.oneOf('move', ['start', 'up', 'hold', 'ease', 'return']),
     ...NOT_TOLD,
+    why:
+      !row.empty('set_dropped') && row.yes('set_dropped')
+        ? [because('one-set-fewer', { style })]
+        : [],
   };
 }
 

@@ -178,4 +178,9 @@ export const SET_COLUMNS: readonly SetColumn[] = [
     holds: 'aims of all sets asked for, those not done too; of a cluster that of the lead',
     of: ({ result }) => result.exercise.sets.map(({ aim }) => aim).join(' '),
   },
+  {
+    name: 'set_dropped',
+    holds: 'a set fewer than planned was asked for, while the cut costs strength',
+    of: ({ result }) => yesNo(result.exercise.why.some(({ rule }) => rule === 'one-set-fewer')),
+  },
 ];

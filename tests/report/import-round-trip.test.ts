@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readEvent } from '../../src/journal/read-event.ts';
+import { because } from '../../src/progression/rules/progression-rules.ts';
 import { importCsv } from '../../src/report/import-csv.ts';
 import { setsCsv } from '../../src/report/sets-csv.ts';
 import { fold } from '../../src/session/apply.ts';
@@ -84,10 +85,33 @@ describe('a history that went out as sets and came back', () => {
     const aims = (of: string) => folded(of)[0]?.results[0]?.exercise.sets.map(({ aim }) => aim);
     expect(aims(text)).toEqual([6, 6]);
     // A file of before they were told is read as it was.
-    expect(aims(text.replace(',aims\r', '\r').replace(',6 6\r', '\r'))).toEqual(
+    expect(aims(text.replace(',aims,', ',').replace(',6 6,', ','))).toEqual(
       [made.exercise.range[0], made.exercise.range[0]].with(0, 6),
     );
-    expect(() => folded(text.replace(',6 6\r', ',6 x\r'))).toThrow('column aims: "6 x"');
+    expect(() => folded(text.replace(',6 6,', ',6 x,'))).toThrow('column aims: "6 x"');
+  });
+
+  it('keeps that a set was dropped, with whatever reason beside it: it stays so next time', () => {
+    const slipping = { on: '2026-11-20', load: 80, asked: 3, planned: 4 } as const;
+    const dropped = madeResult({
+      ...slipping,
+      lift: LIFTS.squat,
+      counts: [5, 4, 4],
+      why: [because('hold-match'), because('one-set-fewer', { style: 'straight' })],
+    });
+    const short = madeResult({ ...slipping, lift: LIFTS.bench, counts: [5, 5, 5] });
+    const text = setsCsv(madePast([dropped, short], null, { sessions: [] }), 'kg');
+    const whyOf = (of: string) =>
+      folded(of).flatMap(({ results }) =>
+        results.map(({ exercise }) => exercise.why.map(({ rule }) => rule)),
+      );
+    expect(whyOf(text)).toEqual([['one-set-fewer'], []]);
+    // A file of before it was told is read as it was.
+    const old = text
+      .split('\r\n')
+      .map((row) => row.replace(/,[a-z_]+$/, ''))
+      .join('\r\n');
+    expect(whyOf(old)).toEqual([[], []]);
   });
 
   it('keeps what was cut short, added, painful or light', () => {
