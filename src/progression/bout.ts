@@ -68,6 +68,10 @@ function withResult(bouts: Bout[], result: Result): Bout[] {
   return bouts;
 }
 
+/** Was it held down by the gear of its day? */
+export const isOnLightGear = ({ exercise }: Result): boolean =>
+  exercise.why.some(({ rule }) => rule === 'gear-light');
+
 /** The latest sessions from `date` on; `bouts` are in order of time. */
 export function boutsSince(bouts: readonly Bout[], date: Temporal.PlainDate): readonly Bout[] {
   const before = bouts.findLastIndex(({ result }) => isBefore(result.date, date));

@@ -6,6 +6,7 @@ import type { AimQuestion } from './aims.ts';
 import type { Bout } from './bout.ts';
 import type { Gate } from './gate.ts';
 import type { Layoff } from './layoff.ts';
+import type { LeftRange } from './left-range.ts';
 import type { Move } from './prescription.ts';
 import type { Rack } from './rack.ts';
 import type { SetDrop } from './set-drop.ts';
@@ -27,6 +28,8 @@ export interface Case {
   readonly timed: boolean;
   readonly daysAway: number;
   readonly layoff: Layoff | null;
+  /** Not trained in this range for long, while the lift showed less than its load asks for. */
+  readonly left: LeftRange | null;
   /** The lifter has said today that last time's pain is gone. */
   readonly painGone: boolean;
   readonly painTwice: boolean;

@@ -55,6 +55,13 @@ export function loadFor(
   return max === null ? null : rack.setting(loadForReps(max, reps, reserve));
 }
 
+/** The set that tells of the most strength; null where none tells. */
+export function bestOf(rack: Rack, sets: readonly SetEvidence[]): SetEvidence | null {
+  const known = sets.filter((set) => maxOf(rack, set) !== null);
+  const [best] = known.sort((one, other) => (maxOf(rack, other) ?? 0) - (maxOf(rack, one) ?? 0));
+  return best ?? null;
+}
+
 function maxOf(rack: Rack, { load, reps, reserve }: SetEvidence): number | null {
   const lifted = rack.system(load);
   if (lifted === null || lifted <= 0 || reps < 1) return null;

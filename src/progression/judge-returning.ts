@@ -7,14 +7,15 @@ import type { Bout } from './bout.ts';
 import { aimInRange, aimQuestion, type Case, exerciseFacts, type Ruling } from './case.ts';
 import { firstSetEvidence, middle, repsAt } from './estimate.ts';
 import type { Layoff } from './layoff.ts';
+import type { LeftRange } from './left-range.ts';
 import { LIMITS } from './limits.ts';
 import { madeLoadable, shareBelow, stepAbove, stepShare } from './rack.ts';
 import { because } from './rules/progression-rules.ts';
 
 /** After pain: an easier load, or the one that was easier already, and the question first. */
 export function afterPain(each: Case): Ruling {
-  const { load, layoff, range, painTwice } = each;
-  const isEased = !painTwice && layoff === null && wasEased(each.last);
+  const { load, layoff, left, range, painTwice } = each;
+  const isEased = !painTwice && layoff === null && left === null && wasEased(each.last);
   const to = isEased ? load : easierFor(each);
   const rule = isEased ? 'pain-eased' : painTwice ? 'pain-twice' : 'pain-asked';
   return {
@@ -28,9 +29,10 @@ export function afterPain(each: Case): Ruling {
   };
 }
 
-function easierFor({ rack, load, layoff }: Case): Mass {
+function easierFor({ rack, load, layoff, left }: Case): Mass {
   const share = Math.min(LIMITS.painTo, layoff?.share ?? 1);
-  return shareBelow(rack, load, share) ?? nextBelow(rack.loads, load) ?? load;
+  const from = left?.load ?? load;
+  return shareBelow(rack, from, share) ?? nextBelow(rack.loads, from) ?? from;
 }
 
 /** It was marked before a lighter load was taken, and with that every set was done. */
@@ -47,6 +49,31 @@ export function painLighter(each: Case): Ruling {
     load,
     why: [because('pain-lighter', facts)],
     askPain: false,
+  };
+}
+
+/** A range that was left: begins anew where what the lift showed since points to. */
+export function beginAgain(each: Case, { load: able, shown, date }: LeftRange): Ruling {
+  const { rack, load: from, layoff, range, exercise, sets } = each;
+  const away = layoff ? shareBelow(rack, able, layoff.share) : able;
+  const load = away ?? rack.loads.lightest;
+  const aim = Math.floor(middle(exercise.range));
+  return {
+    move: 'start',
+    load,
+    aims: Array.from({ length: sets }, () => aim),
+    top: range[1],
+    why: [
+      because(
+        'start-range-again',
+        exerciseFacts(exercise, {
+          ...{ load, from, date: date.toString(), done: shown.reps, shown: shown.load },
+          days: layoff ? each.daysAway : null,
+        }),
+      ),
+    ],
+    low: exercise.range[0],
+    gentle: layoff?.gentle ?? false,
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Case, Ruling } from './case.ts';
 import { build, match, moreMinis, stepTooFar, unfinished } from './judge-holding.ts';
 import { dropSet, ease, isFarOff, isMissedAgain, keepsLoad, missed } from './judge-missed.ts';
-import { afterPain, comeBack, upAfterReturn, wayBack } from './judge-returning.ts';
+import { afterPain, beginAgain, comeBack, upAfterReturn, wayBack } from './judge-returning.ts';
 import { everyHigh, goUp, isEarned, minisMissing } from './judge-up.ts';
 
 interface Row {
@@ -20,6 +20,10 @@ const when = (fits: (each: Case) => boolean, then: (each: Case) => Ruling): Row[
  */
 const MOVES: readonly Row[] = [
   { name: 'pain', judge: when(({ last, painGone }) => last.pains > 0 && !painGone, afterPain) },
+  {
+    name: 'range left',
+    judge: (each) => (each.left ? beginAgain(each, each.left) : null),
+  },
   { name: 'away', judge: (each) => (each.layoff ? comeBack(each, each.layoff) : null) },
   {
     name: 'pain is gone',

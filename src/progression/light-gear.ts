@@ -1,7 +1,7 @@
 import type { Exercise } from '../program/program.ts';
 import type { Mass } from '../training/mass.ts';
 import { predictedAims } from './aims.ts';
-import { type Bout, boutOf, resultsOfTrack } from './bout.ts';
+import { type Bout, boutOf, isOnLightGear, resultsOfTrack } from './bout.ts';
 import { exerciseFacts } from './case.ts';
 import { type ExerciseDraft, MOVED } from './draft.ts';
 import { LIMITS } from './limits.ts';
@@ -89,6 +89,3 @@ export function withoutLightGear(
     ? past
     : { ...past, results: past.results.filter((result) => !held.has(result)) };
 }
-
-const isOnLightGear = ({ exercise }: Result): boolean =>
-  exercise.why.some(({ rule }) => rule === 'gear-light');

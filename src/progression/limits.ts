@@ -47,6 +47,8 @@ export const LIMITS = {
   assistedShare: 0.5,
   /** One rep is worth this many seconds of a timed hold. Ours. */
   secondsPerRep: 5,
+  /** So many sessions, the latest ones, tell what a lift shows lately. Ours. */
+  latestSessions: 3,
   /** A new rep range starts at this share of what the estimate gives. Ours. */
   newRangeTo: 0.95,
   /**

@@ -1,11 +1,12 @@
 import type { Temporal } from 'temporal-polyfill';
 import { type Exercise, type Plan, setsOf } from '../program/program.ts';
-import { type Bout, resultsOfLift } from './bout.ts';
+import { type Bout, resultsOfLift, resultsOfTrack } from './bout.ts';
 import type { Case } from './case.ts';
 import { firstSetEvidence, laterSetsEvidence } from './estimate.ts';
 import { setsExpected } from './expected-sets.ts';
 import { type GateQuestion, gateOf } from './gate.ts';
 import { type Layoff, layoffAfter } from './layoff.ts';
+import { leftRangeOf } from './left-range.ts';
 import { lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
 import type { Circumstances, Decision, Past } from './past.ts';
@@ -103,6 +104,9 @@ export function readCase(
     timed,
     daysAway,
     layoff: layoffOf(program, past, exercise.lift.key, today),
+    left: wasLeft(program, exercise, past, today)
+      ? leftRangeOf({ exercise, past, rack, reserve, last })
+      : null,
     painGone: painAnswer(past, exercise, today) === 'go-on',
     painTwice: last.pains > 1 || (last.pains > 0 && (bouts.at(-2)?.pains ?? 0) > 0),
     drop,
@@ -159,13 +163,31 @@ export function layoffOf(
 ): Layoff | null {
   const days = daysSince(past, lift, today);
   const found = layoffAfter(days);
-  const skippedOnce = days <= 2 * daysBetweenTurns(program, lift) + LIMITS.lateDays;
-  return found && skippedOnce && hasTrainedOn(past, today) ? null : found;
+  const turn = daysBetweenTurns(program, (each) => each.lift.key === lift);
+  return found && isSkippedOnce(days, turn) && hasTrainedOn(past, today) ? null : found;
 }
 
-/** Days from one session of a lift to the next, as planned; a week where no plan says. */
-function daysBetweenTurns({ days, daysPerWeek }: Plan, lift: string): number {
-  const turns = days.filter(({ exercises }) => exercises.some((each) => each.lift.key === lift));
+/** Was a track not trained for so long that one would call its lift left, whatever else the lift did? */
+function wasLeft(
+  program: Plan,
+  exercise: Exercise,
+  past: Past,
+  today: Temporal.PlainDate,
+): boolean {
+  const track = trackOf(exercise);
+  const days = daysSinceAny(resultsOfTrack(past, track), today);
+  const turn = daysBetweenTurns(program, (each) => trackOf(each) === track);
+  return layoffAfter(days) !== null && !isSkippedOnce(days, turn);
+}
+
+const isSkippedOnce = (days: number, turn: number): boolean => days <= 2 * turn + LIMITS.lateDays;
+
+/** Days from one turn of such an exercise to the next, as planned; a week where no plan says. */
+function daysBetweenTurns(
+  { days, daysPerWeek }: Plan,
+  isOne: (exercise: Exercise) => boolean,
+): number {
+  const turns = days.filter(({ exercises }) => exercises.some(isOne));
   const perWeek = (turns.length * daysPerWeek) / Math.max(1, days.length);
   return perWeek === 0 ? 7 : 7 / perWeek;
 }
@@ -177,7 +199,10 @@ function hasTrainedOn(past: Past, today: Temporal.PlainDate): boolean {
   return days !== null && layoffAfter(days) === null;
 }
 
-function daysSince(past: Past, lift: string, today: Temporal.PlainDate): number {
-  const last = resultsOfLift(past, lift).findLast(({ sets }) => sets.length > 0);
+const daysSince = (past: Past, lift: string, today: Temporal.PlainDate): number =>
+  daysSinceAny(resultsOfLift(past, lift), today);
+
+function daysSinceAny(results: Past['results'], today: Temporal.PlainDate): number {
+  const last = results.findLast(({ sets }) => sets.length > 0);
   return last ? last.date.until(today, { largestUnit: 'days' }).days : 0;
 }

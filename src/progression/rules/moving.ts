@@ -29,6 +29,13 @@ export const MOVING_RULES = [
         : `Done in another range of reps so far, with ${f.load('from')}: ${f.load('load')} to begin with here.`,
   ),
   rule(
+    'start-range-again',
+    'ours',
+    'strength curve: Brzycki 1993, Epley 1985; 95 % of it, and when: ours',
+    (f) =>
+      `${f.load('from')} in this range was last done on ${f.day('date')}. ${f.count('done')} at ${f.load('shown')} since then ${f.number('done') === 1 ? 'points' : 'point'} to less${f.has('days') ? `, and ${f.number('days')} days without this lift to less still` : ''}: begin at ${f.load('load')}.`,
+  ),
+  rule(
     'up-in-range',
     'common practice',
     ACSM,
