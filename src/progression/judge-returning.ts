@@ -67,7 +67,7 @@ export function beginAgain(each: Case, { load: able, shown, date }: LeftRange): 
       because(
         'start-range-again',
         exerciseFacts(exercise, {
-          ...{ load, from, date: date.toString(), done: shown.reps, shown: shown.load },
+          ...{ load, from, date: date.toString(), done: shown.reps, next: shown.load },
           days: layoff ? each.daysAway : null,
         }),
       ),

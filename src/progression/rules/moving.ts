@@ -33,7 +33,7 @@ export const MOVING_RULES = [
     'ours',
     'strength curve: Brzycki 1993, Epley 1985; 95 % of it, and when: ours',
     (f) =>
-      `${f.load('from')} in this range was last done on ${f.day('date')}. ${f.count('done')} at ${f.load('shown')} since then ${f.number('done') === 1 ? 'points' : 'point'} to less${f.has('days') ? `, and ${f.number('days')} days without this lift to less still` : ''}: begin at ${f.load('load')}.`,
+      `${f.load('from')} in this range was last done on ${f.day('date')}. ${f.count('done')} at ${f.load('next')} since then ${f.number('done') === 1 ? 'points' : 'point'} to less${f.has('days') ? `, and ${f.number('days')} days without this lift to less still` : ''}: begin at ${f.load('load')}.`,
   ),
   rule(
     'up-in-range',
