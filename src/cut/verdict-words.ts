@@ -29,8 +29,14 @@ export function stayText(f: Told): string {
   if (f.has('slipping')) seen.push(slippingText(f.number('slipping')));
   if (f.has('rate')) seen.push(courseText(f.number('rate')));
   seen.push(`${f.number('done')} of ${f.number('planned')} sessions in two weeks`);
-  const isWell = !f.has('answered') && !f.has('slipping');
-  return `${isWell ? 'Go on as you are' : 'Nothing new'}: ${seen.join(', ')}.`;
+  return `${courseWords(f)}: ${seen.join(', ')}.`;
+}
+
+function courseWords(f: Told): string {
+  if (f.has('answered') || f.has('slipping')) return 'Nothing new';
+  return f.has('lost')
+    ? 'Some strength is lost, though no lift is found to slip'
+    : 'Go on as you are';
 }
 
 /** Of none alone, all of them do. */

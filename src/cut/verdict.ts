@@ -89,7 +89,7 @@ export function verdict(evidence: Evidence): Verdict {
   };
 }
 
-/** Where something stands that was answered, or lifts slip, nothing new is said, not that all is well. */
+/** Where something stands that was answered, or lifts slip, or strength is surely lost, nothing says that all is well. */
 function stay(evidence: Evidence, answered: boolean): ReviewFinding {
   const { kept, rate, exercises, together } = evidence;
   const slipping = new Set(exercises.flatMap(({ slip, track }) => (slip === null ? [] : [track])));
@@ -100,6 +100,7 @@ function stay(evidence: Evidence, answered: boolean): ReviewFinding {
       ...sessionsOf(evidence),
       ...(answered ? { answered } : {}),
       ...(slipping.size > 0 || together ? { slipping: slipping.size } : {}),
+      ...(kept !== null && kept.high < 1 ? { lost: true } : {}),
     }),
   );
 }

@@ -507,6 +507,22 @@ describe('the verdict of the week', () => {
     ]);
   });
 
+  it('does not say that all is well where strength is surely less than at the start', () => {
+    const weaker = (by: number) =>
+      reviewed({
+        load: (_, at) => 100 * (1 - by * Math.min(1, at / 12)),
+        reps: () => 6,
+        asked: { weightAdvice: false },
+      });
+    const { found, says } = weaker(0.05);
+    expect(found.reason.rule).toBe('stay-the-course');
+    expect(says).toBe(
+      'Some strength is lost, though no lift is found to slip: 96 % of your strength kept, 6 of 6 sessions in two weeks.',
+    );
+    // Within what chance does nobody has surely lost anything.
+    expect(weaker(0.02).says).toMatch(/^Go on as you are: 98 % /);
+  });
+
   it('says nothing about losing weight where the lifter must not be told', () => {
     for (const percent of [0.1, 1.3, 2]) {
       const { keys, says } = reviewed({
