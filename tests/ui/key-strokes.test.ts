@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { Player } from './player.ts';
+import { LEAST } from '../../src/ui/too-small.ts';
+import { PHONE, Player } from './player.ts';
+import { demoScene } from './scene.ts';
 
 /** Keys that `act` takes. */
 function strokes(player: Player, act: () => void): number {
@@ -66,6 +68,27 @@ describe('almost no keys', () => {
       .session()
       .exercises.flatMap(({ done }) => done.map((set) => set.entered));
     expect(new Set(entered)).toEqual(new Set(['confirmed']));
+  });
+});
+
+describe('a space pressed again right after the last set', () => {
+  it.each([PHONE, LEAST])('leaves the numbers that it would confirm in sight, at %o', (size) => {
+    const player = new Player(size, { over: demoScene() }).keys(' ');
+    for (let set = 0; player.scene.session().stage.kind !== 'all-done'; set++) {
+      expect(set).toBeLessThan(60);
+      player.keys(' ').wait(300);
+      if (player.scene.session().stage.kind === 'all-done') break;
+      player.keys(' ').wait(20);
+    }
+    player.keys('u').wait(20).keys(' ').wait(0.5);
+    player.store.key({ kind: 'named', name: 'space' });
+    const names = player.scene.session().exercises.map(({ prescribed }) => prescribed.name);
+    const seen = player.screen();
+    expect(seen).toContain('The last set was put down just');
+    expect(seen).toContain(`${names[0]} · `);
+    for (const name of names) {
+      if (!seen.includes('↓ more')) expect(seen).toContain(`${name} · `);
+    }
   });
 });
 

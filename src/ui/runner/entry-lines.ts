@@ -20,7 +20,8 @@ export function entryLines(model: Model, phase: Phase, columns: number): Line[] 
   const ended = (target ? exerciseEnd(session, target) : []).flatMap((text) =>
     paragraph(text, columns, 'strong'),
   );
-  if (phase.kind === 'all-done' && !draft) return [...ended, ...plannedLines(session, columns)];
+  if (phase.kind === 'all-done' && !draft)
+    return [...ended, ...plannedLines(session, columns, model.ui.message !== null)];
   if (!target) return [];
   const fields = fieldLine(target, draft, session.prescription.unit, columns);
   if (!target.of) return draft ? [fields, line('space puts it down with these')] : [];
@@ -69,15 +70,16 @@ function fieldName(field: Field, { exercise }: EntryTarget, unit: Unit, wide: bo
   return wide ? 'in reserve' : 'reserve';
 }
 
-/** At the end: the sets that were never typed, for one confirming key. */
-function plannedLines(session: SessionState, columns: number): Line[] {
+/** At the end: the sets that were never typed, for one confirming key; brief beside what the last key led to. */
+function plannedLines(session: SessionState, columns: number, isBrief: boolean): Line[] {
   const planned = asPlannedTexts(session);
   if (planned.length === 0) {
     const any = setsPutDown(session).length > 0;
     return [line(any ? 'Every set has its own numbers.' : 'No set was done.')];
   }
+  const keys = isBrief ? '' : ' Space says that they are right; b goes back to one.';
   return [
-    ...paragraph('Saved as planned. Space says that they are right; b goes back to one.', columns),
+    ...paragraph(`Saved as planned.${keys}`, columns),
     ...planned.flatMap((text) => paragraph(text, columns, 'strong', 2)),
   ];
 }

@@ -23,6 +23,7 @@ import type { ScreenModule } from '../screen.ts';
 import { testSetWords } from '../set-plan.ts';
 import { type Block, block, NICE, stacked } from '../stack.ts';
 import type { Screen } from '../ui-state.ts';
+import { windowOf } from '../window.ts';
 import { loadText, minutesText, secondsText } from '../words.ts';
 
 /** Rows that block digits may take at a height of screen. */
@@ -40,26 +41,32 @@ function lines({ model, phase, coach }: Seen, columns: number, rows: number): Li
   const digits = platesOnly ? plates : large.map((row) => line(row));
   const resting = phase.kind === 'resting' ? [line(restLine(phase, columns), 'drawn')] : [];
   const caption = head.caption.flatMap((text) => paragraph(text, columns, 'strong'));
+  const state = stateLines(head, phase.kind === 'lifting', columns);
+  const said = saidLines(model, columns);
+  const entry = entryLines(model, phase, columns);
+  // At the end nothing matters more than the numbers that the next key confirms.
+  const entryRoom = rows - [state, digits, caption, said].flat().length;
+  const fitting = phase.kind === 'all-done' && entry.length > entryRoom;
   // Every second of a rest counts; there is no room for it then but on tall screens.
   const isLow = size.rows < 30;
   const isTight = phase.kind === 'resting' && isLow;
   const top: Block[] = [
     block([topLine(model, phase, columns)], 6),
-    block(stateLines(head, phase.kind === 'lifting', columns), 0, 1),
+    block(state, 0, 1),
     block(digits, 0, 2),
     block(caption, 1, 1),
     block(resting, 5, 1),
     block(nextLines(session, phase, columns), 2, 1),
     block(waitingLines(session, phase, model.now, columns), 4),
     block(implementLines(session, phase, coach, columns), 2),
-    block(entryLines(model, phase, columns), 1, 1),
+    block(fitting ? windowOf(entry, entryRoom, 0) : entry, 1, 1),
     block(platesOnly ? [] : plates, 5, 1),
     block(pictureLines(session, phase, coach, columns), isLow ? NICE : 6, 1),
     block(testSetLines(model, phase, columns), 3),
     block(noteLines(model, phase, columns), 7, 1),
     block(isTight ? [] : laterLines(session, phase, columns), 8, 1),
   ];
-  return stacked(top, [block(saidLines(model, columns), 0)], rows);
+  return stacked(top, [block(said, 0)], rows);
 }
 
 function topLine({ session, now }: Model, phase: Phase, columns: number): Line {
