@@ -6,6 +6,7 @@ import { inTurnWords } from '../session/pairs.ts';
 import { dayWords } from '../text/day-words.ts';
 import { durationRangeText, rangeText } from '../text/durations.ts';
 import { loadWords } from '../training/load-words.ts';
+import type { Reason } from '../training/rule.ts';
 
 /** Today as plain lines, for a pipe or a terminal that cannot show screens. */
 export function todayText(today: Today, coach: Pick<Coach, 'madeUp' | 'reasonWords'>): string {
@@ -18,7 +19,9 @@ export function todayText(today: Today, coach: Pick<Coach, 'madeUp' | 'reasonWor
   ].join(' · ');
   const standing =
     state === 'open' ? ['A session is open: "holdfast train" goes on where it stopped.'] : [];
-  const warnings = prescription.warnings.map((reason) => `! ${coach.reasonWords(reason).text}`);
+  const warnings = prescription.warnings
+    .filter((reason) => !isToldAtLift(reason, prescription.exercises))
+    .map((reason) => `! ${coach.reasonWords(reason).text}`);
   const short = prescription.short
     ? [
         `Cut to ${prescription.short.minutes} min:`,
@@ -30,6 +33,10 @@ export function todayText(today: Today, coach: Pick<Coach, 'madeUp' | 'reasonWor
   );
   return [[head, ...standing, ...warnings, ...short].join('\n'), ...exercises].join('\n\n');
 }
+
+/** Once is enough: below each lift stands all that is said of it. */
+const isToldAtLift = ({ rule, facts }: Reason, exercises: readonly PrescribedExercise[]): boolean =>
+  exercises.some(({ name, why }) => facts.name === name && why.some((each) => each.rule === rule));
 
 function exerciseLines(
   exercise: PrescribedExercise,

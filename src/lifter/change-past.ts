@@ -48,11 +48,14 @@ export function pastChanger(
 ): (change: RecordChange) => string {
   const history = () => lifter.journal().history();
   let last: readonly string[] = [];
+  // What the last undo wrote, and what it took back with it.
+  let undone: { readonly ids: readonly string[]; readonly of: readonly string[] } | null = null;
   // It may be taken back on a screen on which nothing of it is seen.
   let was = '';
   let why: Problem = NOTHING;
   const kept = (what: string, ids: readonly string[]) => {
     last = ids;
+    undone = null;
     was = what;
     why = NOTHING;
   };
@@ -60,6 +63,8 @@ export function pastChanger(
     what: string,
     ...fact: Parameters<ReturnType<Lifter['journal']>['record']>
   ): void => kept(what, [lifter.journal().record(...fact).id]);
+  const undo = (of: string): string => lifter.journal().record({ type: 'undone', of }).id;
+  const wasText = (): string => `${was}${was.endsWith('”') ? '' : '.'}`;
   const makers: Makers = {
     weigh: ({ mass, length, instead }) => {
       const on = instead?.date ?? lifter.today();
@@ -121,6 +126,7 @@ export function pastChanger(
       record(`“${said}”`, { type: 'decided', rule: reason.rule, answer, subject });
       if (path !== null) {
         last = [];
+        undone = null;
         why = IN_THE_FILE;
         return `Written to ${path}.`;
       }
@@ -154,10 +160,18 @@ export function pastChanger(
     },
     'take-back': () => {
       if (last.length === 0) throw new Refusal(why);
-      for (const of of last.toReversed()) lifter.journal().record({ type: 'undone', of });
+      const ids = last.toReversed().map((of) => undo(of));
+      undone = { ids, of: last };
       last = [];
       why = NOTHING;
-      return `Taken back: ${was}${was.endsWith('”') ? '' : '.'}`;
+      return `Taken back: ${wasText()} ctrl-u brings it back.`;
+    },
+    'bring-back': () => {
+      if (undone === null) throw new Refusal(NOTHING_UNDONE);
+      for (const of of undone.ids.toReversed()) undo(of);
+      last = undone.of;
+      undone = null;
+      return `There again: ${wasText()} u takes it back.`;
     },
   };
   return (change) => (makers[change.kind] as (change: RecordChange) => string)(change);
@@ -166,6 +180,8 @@ export function pastChanger(
 const GONE: Problem = { what: 'That is not there any more.' };
 
 const NOTHING: Problem = { what: 'There is nothing to take back.' };
+
+const NOTHING_UNDONE: Problem = { what: 'Nothing was taken back just now.' };
 
 const IN_THE_FILE: Problem = {
   what: 'The change stands in the program file, which no key takes back.',
@@ -295,4 +311,6 @@ export type RecordChange =
   /** `of`: a set, a session, a weigh-in or a waist reading. */
   | { readonly kind: 'delete'; readonly of: string }
   /** The last change of this run never happened. */
-  | { readonly kind: 'take-back' };
+  | { readonly kind: 'take-back' }
+  /** It did: the undo is undone. */
+  | { readonly kind: 'bring-back' };

@@ -28,7 +28,6 @@ export function noticesOf(
       : isRestTold
         ? null
         : STATES[state],
-    prescription.lighter ? 'A lighter week: fewer sets, same loads.' : null,
     kit === null ? null : `Today with ${kit}; j changes it.`,
     prescription.short
       ? `${shortText(prescription.short)} w says why, k ${lessThan(today) === undefined ? 'makes it whole again' : 'cuts further'}.`

@@ -4,6 +4,7 @@ import type { Line } from './line.ts';
 import type { Model } from './model.ts';
 import { type Act, type Acting, ask, type Outcome, RUNNER, type Seen, show } from './outcome.ts';
 import { phaseOf } from './phase.ts';
+import type { Destination } from './screen-after.ts';
 import type { Screen } from './ui-state.ts';
 
 /** What a key is called in the tables and on the screen. */
@@ -121,12 +122,19 @@ export const LEAVE: KeyRow = {
 /** Where a finger finds it, too. */
 export const LEAVE_BY_TAP: KeyRow = { ...LEAVE, tap: { at: 4, says: 'LEAVE' } };
 
-/** The last change of the past in this run never happened. */
-export const TAKE_BACK: KeyRow = {
-  keys: ['u'],
-  label: 'undo',
-  press: (acting) => ask(acting, { do: 'change', change: { kind: 'take-back' }, to: 'here' }),
-};
+/** The last change of the past in this run never happened; or it did, and what is shown `to` says so. */
+export const takingBack = (to: Destination = 'here'): readonly KeyRow[] => [
+  {
+    keys: ['u'],
+    label: 'undo',
+    press: (acting) => ask(acting, { do: 'change', change: { kind: 'take-back' }, to }),
+  },
+  {
+    keys: ['ctrl-u'],
+    label: 'take the undo back',
+    press: (acting) => ask(acting, { do: 'change', change: { kind: 'bring-back' }, to }),
+  },
+];
 
 /** The keys that rub out, and those that type `signs`. */
 export const typing = <S extends Screen>(

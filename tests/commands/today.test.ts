@@ -273,3 +273,12 @@ test('one dumbbell in both hands is no load a hand', async () => {
   expect(out).toMatch(/^Dumbbell bench press {2}20 kg a hand/m);
   expect(out.match(/First time: 20 kg(?! a hand)/g)).toHaveLength(both.length);
 });
+
+test('a start that the gear does not make is told once, at its lift', async () => {
+  const file = join(home.folder, 'odd.yaml');
+  const text = readFileSync(join(home.ports().shippedPrograms, 'three-day.yaml'), 'utf8');
+  writeFileSync(file, text.replace('start: 40 ', 'start: 20.3 '));
+  const { out } = await home.run('--program', file, 'today', '--day', 'A');
+  expect(out.match(/starts at 20\.3 kg, which cannot be made/g)).toHaveLength(1);
+  expect(out).toContain('  start: The program starts at 20.3 kg');
+});

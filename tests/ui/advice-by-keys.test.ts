@@ -339,6 +339,11 @@ describe('what nobody advised is asked for behind one key', () => {
     expect(at.screen()).toContain('A lighter week begins with the next session');
     const { sets } = over.again().coach.today().prescription.exercises[0]!;
     expect(sets.length).toBe(2);
+    // Once is enough.
+    const preview = new Player(WIDE, { over: over.again() }).screen();
+    expect(preview.match(/^ *! .*lighter week.*$/gim)).toEqual([
+      expect.stringContaining('Lighter week until'),
+    ]);
   });
 
   it('a pause, which a no ends', () => {

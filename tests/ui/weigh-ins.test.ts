@@ -70,6 +70,20 @@ describe('a weigh-in that was wrong', () => {
     expect(readings(over)).toEqual([]);
   });
 
+  it('comes back where its undo was a slip, and can go again', () => {
+    const over = made();
+    const at = player(over).keys('i81.9<enter>u');
+    expect(at.screen()).toContain('Taken back: the weigh-in of 81.9 kg. ctrl-u brings it back.');
+    at.keys('<ctrl-u>');
+    expect(at.screen()).toContain('There again: the weigh-in of 81.9 kg. u takes it back.');
+    expect(readings(over)).toEqual(['81.9 kg']);
+    expect(at.keys('<ctrl-u>').screen()).toContain('Nothing was taken back just now.');
+    at.keys('u');
+    expect(readings(over)).toEqual([]);
+    at.keys('i82<enter><ctrl-u>');
+    expect(readings(over)).toEqual(['82 kg']);
+  });
+
   it('is deleted on the scales, also after a start of the program', () => {
     const over = made();
     player(over).keys('i83.9<enter>');

@@ -12,8 +12,8 @@ import {
   backBy,
   type KeyRow,
   type ScreenModule,
-  TAKE_BACK,
   TO_PREVIEW,
+  takingBack,
   textTyped,
 } from '../screen.ts';
 import { resultsAnew } from '../screen-after.ts';
@@ -88,7 +88,7 @@ export const LIFTS_SCREEN: ScreenModule<LiftsScreen> = {
       TO_PREVIEW,
       SEARCH_KEY,
       ...paging<LiftsScreen>(({ screen }) => screen.lifts.length),
-      TAKE_BACK,
+      ...takingBack(),
     ],
   }),
   anew: (screen, { lookBack }) => ({ ...screen, lifts: lookBack.lifts(screen.query) }),
@@ -168,7 +168,7 @@ export const RESULTS_SCREEN: ScreenModule<ResultsScreen> = {
       backBy(backToLifts),
       SEARCH_KEY,
       ...paging<ResultsScreen>(({ screen }) => screen.results.length),
-      TAKE_BACK,
+      ...takingBack(),
     ],
   }),
   lines: resultLines,

@@ -3,7 +3,7 @@ import { shortDayWords } from '../../text/day-words.ts';
 import { JOINTS, type Joint } from '../../training/lift.ts';
 import { listScreen } from '../list.ts';
 import { type Act, ask, show } from '../outcome.ts';
-import { type KeyRow, type ScreenModule, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
+import { type KeyRow, type ScreenModule, TO_PREVIEW, takingBack } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
 type Hurts = Extract<Screen, { kind: 'hurts' }>;
@@ -51,7 +51,7 @@ export const HURTS_SCREEN: ScreenModule<Hurts> = {
       })),
     }),
     choose: { label: 'today, on, fine', press: turn },
-    last: [TO_PREVIEW, TAKE_BACK],
+    last: [TO_PREVIEW, ...takingBack()],
   }),
   anew: (screen, { lookBack }) => ({ ...screen, hurts: lookBack.hurts() }),
 };

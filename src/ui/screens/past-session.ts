@@ -7,7 +7,7 @@ import { type Choice, type ChoiceList, listScreen } from '../list.ts';
 import { type Act, type Acting, ask, type Seen, show, tell } from '../outcome.ts';
 import { OPEN, pageScreen, titled } from '../page.ts';
 import { fieldLine } from '../runner/entry-lines.ts';
-import { BACK, HELP, type KeyRow, type ScreenModule, TAKE_BACK, typing } from '../screen.ts';
+import { BACK, HELP, type KeyRow, type ScreenModule, takingBack, typing } from '../screen.ts';
 import { resultsAnew } from '../screen-after.ts';
 import type { PastSessionScreen, Screen, Typing, WholeSessionScreen } from '../ui-state.ts';
 import { windowOf } from '../window.ts';
@@ -78,7 +78,7 @@ export const PAST_SESSION_SCREEN: ScreenModule<PastSessionScreen> = {
         press: open,
       },
     ],
-    last: [BACK, { keys: ['d'], label: 'delete it', footer: 2, press: remove }, TAKE_BACK],
+    last: [BACK, { keys: ['d'], label: 'delete it', footer: 2, press: remove }, ...takingBack()],
   }),
   anew: ({ back }, coach) => resultsAnew(back, coach),
 };

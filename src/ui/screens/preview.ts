@@ -11,7 +11,7 @@ import { lessThan, noticeLines, noticesOf, stoppingErrors } from '../notices.ts'
 import { type Act, ask, type Seen, show, tell } from '../outcome.ts';
 import { OPEN } from '../page.ts';
 import { detailTexts, planText } from '../plan-words.ts';
-import { HELP, LEAVE_BY_TAP, type ScreenModule, SETTINGS_KEY, TAKE_BACK } from '../screen.ts';
+import { HELP, LEAVE_BY_TAP, type ScreenModule, SETTINGS_KEY, takingBack } from '../screen.ts';
 import { screenAfter } from '../screen-after.ts';
 import type { Screen } from '../ui-state.ts';
 import { scrollTo, windowOf } from '../window.ts';
@@ -235,7 +235,7 @@ export const PREVIEW_SCREEN: ScreenModule<Preview> = {
     WEIGH_KEY,
     HURTS_KEY,
     KITS_KEY,
-    TAKE_BACK,
+    ...takingBack(),
     PROGRAM_KEY,
     GEAR_KEY,
   ],

@@ -9,7 +9,7 @@ import { questionsAgain } from '../first-question.ts';
 import { BLANK, indented, type Line, line, paragraph, span, widthOf } from '../line.ts';
 import { type Act, type Acting, ask, type Outcome, type Seen, show, tell } from '../outcome.ts';
 import { pageScreen } from '../page.ts';
-import { BACK, backBy, type KeyRow, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
+import { BACK, backBy, type KeyRow, TO_PREVIEW, takingBack } from '../screen.ts';
 import { reviewScreen } from '../screen-after.ts';
 import type { Role } from '../theme.ts';
 import type { Screen } from '../ui-state.ts';
@@ -221,13 +221,7 @@ export const REVIEW_SCREEN = pageScreen<Review>({
     { keys: ['w'], label: 'why this', footer: 3, press: sources },
     PLAN_KEY,
   ],
-  last: [
-    TO_PREVIEW,
-    {
-      ...TAKE_BACK,
-      press: (acting) => ask(acting, { do: 'change', change: { kind: 'take-back' }, to: 'review' }),
-    },
-  ],
+  last: [TO_PREVIEW, ...takingBack('review')],
 });
 
 export const ADVICE_SCREEN = pageScreen<Advised>({

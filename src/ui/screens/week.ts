@@ -1,7 +1,7 @@
 import { weekdayName } from '../../cut/relaid-week.ts';
 import { listScreen } from '../list.ts';
 import { type Act, ask } from '../outcome.ts';
-import { type ScreenModule, TAKE_BACK, TO_PREVIEW } from '../screen.ts';
+import { type ScreenModule, TO_PREVIEW, takingBack } from '../screen.ts';
 import type { Screen } from '../ui-state.ts';
 
 type Week = Extract<Screen, { kind: 'week' }>;
@@ -41,7 +41,7 @@ export const WEEK_SCREEN: ScreenModule<Week> = {
       ],
     }),
     choose: { label: 'mark', press: turn },
-    last: [TO_PREVIEW, TAKE_BACK],
+    last: [TO_PREVIEW, ...takingBack()],
   }),
   anew: (screen, { lookBack }) => ({ ...screen, ...lookBack.week() }),
 };

@@ -17,7 +17,7 @@ import { BLANK, type Line, line, paragraph, span } from '../line.ts';
 import { listScreen, paging } from '../list.ts';
 import { type Act, ask, type Seen, show, tell } from '../outcome.ts';
 import { OPEN } from '../page.ts';
-import { HELP, type KeyRow, type ScreenModule, TAKE_BACK, TO_PREVIEW, typing } from '../screen.ts';
+import { HELP, type KeyRow, type ScreenModule, TO_PREVIEW, takingBack, typing } from '../screen.ts';
 import { readingsScreen } from '../screen-after.ts';
 import { typedTexts } from '../spoken/spoken-words.ts';
 import type { Screen } from '../ui-state.ts';
@@ -195,7 +195,7 @@ export const WEIGH_SCREEN: ScreenModule<Weigh> = {
     rubOut,
     HELP,
     TO_PREVIEW,
-    TAKE_BACK,
+    ...takingBack(),
   ],
   lines: (seen, columns, rows) => windowOf(lines(seen, columns), rows, 0),
   spoken: (seen) => typedTexts(lines(seen, OPEN), seen.screen.typed),
@@ -236,7 +236,7 @@ export const READINGS_SCREEN: ScreenModule<Readings> = {
       TO_PREVIEW,
       { keys: ['d'], label: 'delete it', footer: 2, press: removeReading },
       ...paging<Readings>(({ screen }) => screen.readings.length),
-      TAKE_BACK,
+      ...takingBack(),
     ],
   }),
   anew: ({ chosen }, coach) => readingsScreen(coach, chosen),
