@@ -29,7 +29,7 @@ const RULES = [
     'printed',
     `${BAND}; the line at 1.5 %: ours`,
     (f) =>
-      `You lose ${one(f.number('rate'))} % a week, far above the ${f.number('low')}–${f.number('high')} % planned, in two reviews running: slow down. If you did not intend this, see a doctor.`,
+      `You lose ${one(f.number('rate'))} % a week, far above the ${f.number('low')}–${f.number('high')} % planned, in each of the last two reviews: slow down. If you did not intend this, see a doctor.`,
   ),
   rule(
     'cut-not-answered',
@@ -85,7 +85,7 @@ const RULES = [
     'ours',
     OURS,
     (f) =>
-      `The goal of ${f.mass('mass')} is no less than what you weighed when the cut began: a cut does not lead there. Write a lower goal_weight into the program, or none.`,
+      `The goal of ${f.mass('mass')} is no less than what you ${f.has('toCome') ? 'weigh now' : 'weighed when the cut began'}: a cut does not lead there. Write a lower goal_weight into the program, or none.`,
   ),
   rule(
     'set-comes-back-to-file',
@@ -134,7 +134,7 @@ const RULES = [
     'printed',
     `${BAND}; the leaner, the slower: ISSN 2017, JISSN 14:16; two reviews running: ours`,
     (f) =>
-      `You lose ${one(f.number('rate'))} % a week (± ${rateErrorText(f.number('error'))}), above the ${f.number('low')}–${f.number('high')} % planned, in two reviews running: slow down. The leaner you are, the slower it should be.`,
+      `You lose ${one(f.number('rate'))} % a week (± ${rateErrorText(f.number('error'))}), above the ${f.number('low')}–${f.number('high')} % planned, in each of the last two reviews: slow down. The leaner you are, the slower it should be.`,
   ),
   rule(
     'pause-cut',

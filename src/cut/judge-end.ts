@@ -45,7 +45,10 @@ function isAboveStart({ program, past, cutFrom }: Evidence): boolean {
 export function judgeTooSoon(evidence: Evidence): ReviewFinding[] {
   const { plan, program, past, today, cutFrom } = evidence;
   const { mass } = program.goal;
-  if (isAboveStart(evidence)) return [finding(reviewReason('goal-above-start', { mass }))];
+  if (isAboveStart(evidence)) {
+    const toCome = cutFrom && daysBetween(today, cutFrom) > 0 ? { toCome: true } : {};
+    return [finding(reviewReason('goal-above-start', { mass, ...toCome }))];
+  }
   const now = past.bodyMassOn(today);
   if (cutFrom && mass !== null && now !== null && isTooFar(mass, now)) {
     const facts = { mass, now, share: 1 - CUT_LIMITS.farthestGoal };

@@ -154,7 +154,7 @@ describe('the verdict of the week', () => {
     const fast = reviewed({ body: (at) => 85 * 0.987 ** (at / 7) });
     expect(fast.headline).toBe('lose-slower');
     expect(fast.says).toMatch(
-      /^You lose 1\.3 % a week \(± 0\.1\), above the 0\.5–1 % planned, in two reviews running/,
+      /^You lose 1\.3 % a week \(± 0\.1\), above the 0\.5–1 % planned, in each of the last two reviews/,
     );
     const slow = reviewed({ body: (at) => 85 * 0.996 ** (at / 7) });
     expect(slow.keys).toEqual(['slower-than-planned']);
@@ -695,5 +695,21 @@ describe('a goal that no plan leads to', () => {
     // The cut began at 85 kg.
     expect(toGoal(85)).toEqual(['goal-above-start']);
     expect(toGoal(84)).toEqual(['goal-reached']);
+  });
+
+  it('is compared with the weight of today where the cut is still to come', () => {
+    const said = (cutFrom: string | null) => {
+      const { question } = reviewed({
+        program: { goal: { mass: kilograms(200), date: null }, cutFrom },
+      });
+      const { headline, below } = verdict(evidenceOf(question));
+      const found = [headline, ...below].find(({ reason }) => reason.rule === 'goal-above-start');
+      return (
+        found &&
+        cutRules.find(({ key }) => key === found.reason.rule)?.sentence(found.reason.facts, 'kg')
+      );
+    };
+    expect(said(TODAY.add({ days: 1 }).toString())).toContain('no less than what you weigh now:');
+    expect(said(null)).toContain('no less than what you weighed when the cut began:');
   });
 });
