@@ -1,5 +1,6 @@
 import { nextBelow } from '../training/loads.ts';
 import { type Mass, micrograms } from '../training/mass.ts';
+import type { Reason } from '../training/rule.ts';
 import { matchAims, predictedAims } from './aims.ts';
 import type { Bout } from './bout.ts';
 import {
@@ -14,19 +15,37 @@ import { firstSetEvidence, laterSetsEvidence, loadFor, middle } from './estimate
 import { type Gate, gateOf } from './gate.ts';
 import { LIMITS } from './limits.ts';
 import { shareBelow, stepShare } from './rack.ts';
-import { because } from './rules/progression-rules.ts';
+import { because, type ProgressionRule } from './rules/progression-rules.ts';
 import { hasDrop } from './set-drop.ts';
 
 /** Set 1 stopped at half the low end or less. */
 export const isFarOff = ({ last, range }: Case): boolean => firstCount(last) <= range[0] / 2;
 
 /**
- * Set 1 stopped under the low end in the last two sessions, both at this load; in the last four, where
- * the way down is a long one.
+ * Set 1 stopped under the low end in the last two sessions, both at this load, or most sets did in the
+ * last three (see {@link mostMissesRunning}); in the last four, where the way down is a long one.
  */
 export const isMissedAgain = (each: Case): boolean =>
+  isFirstMissedAgain(each) ||
+  mostMissesRunning(each) >= (isLongWayDown(each) ? LIMITS.missesHeld : LIMITS.mostMissesHeld);
+
+const isFirstMissedAgain = (each: Case): boolean =>
   missesRunning(each, missLine(each)) >= 2 ||
   missesRunning(each, each.range[0]) >= LIMITS.missesHeld;
+
+/**
+ * Sessions running at this load, up to the last, in which most sets stopped under the low end, without
+ * pain; in a cut, which keeps the load where it can, at half of it or less.
+ */
+const mostMissesRunning = ({ story, range: [low], aim }: Case): number =>
+  running(story.run, (bout) => {
+    return (
+      bout.pains === 0 && areMost(bout, (count) => (aim === 'cut' ? count <= low / 2 : count < low))
+    );
+  });
+
+const areMost = ({ sets }: Bout, are: (count: number) => boolean): boolean =>
+  2 * sets.filter(({ count }) => are(count)).length > sets.length;
 
 /** Sessions running at this load, up to the last, in which set 1 stopped under so many reps, without pain. */
 const missesRunning = ({ story }: Case, low: number): number =>
@@ -39,11 +58,13 @@ function running(bouts: readonly Bout[], isSo: (bout: Bout) => boolean): number 
 }
 
 /** Where the way down is a long one, only a first set under 70 % of the low end counts. */
-function missLine({ rack, load, range }: Case): number {
+const missLine = (each: Case): number =>
+  isLongWayDown(each) ? Math.ceil(each.range[0] * LIMITS.coarseMissLine) : each.range[0];
+
+function isLongWayDown({ rack, load }: Case): boolean {
   const lower = shareBelow(rack, load, LIMITS.easeTo);
   const down = lower === null ? null : stepShare(rack, load, lower);
-  const coarse = lower === null || (down !== null && down < -LIMITS.largestJump);
-  return coarse ? Math.ceil(range[0] * LIMITS.coarseMissLine) : range[0];
+  return lower === null || (down !== null && down < -LIMITS.largestJump);
 }
 
 /** In a cut the load stays and a set goes, once at each load, before the load does; not one that was tried in vain. */
@@ -59,7 +80,7 @@ export function keepsLoad(each: Case): boolean {
 }
 
 export function dropSet(each: Case): Ruling {
-  return { ...missed(each), dropSet: true };
+  return { ...missed(each), why: [stoppedUnder(each)], dropSet: true };
 }
 
 /** The load before this one, where this one was never reached. */
@@ -79,9 +100,9 @@ export function ease(each: Case): Ruling {
     done: firstCount(last),
     target: top,
     leave: gate?.kind === 'closed' ? gate.leave : null,
-    times: missesRunning(each, range[0]),
+    times: isFirstMissedAgain(each) ? missesRunning(each, range[0]) : mostMissesRunning(each),
   });
-  const rule = back !== null ? 'ease-back' : isFarOff(each) ? 'ease-far-off' : 'ease-missed-twice';
+  const rule = back !== null ? 'ease-back' : ruleOfMisses(each);
   const floor = each.aim === 'cut' && each.atFloor && exercise.style === 'straight';
   return {
     move: 'ease',
@@ -91,6 +112,11 @@ export function ease(each: Case): Ruling {
     why: [because(rule, facts), ...(floor ? [because('volume-at-floor')] : [])],
     low: exercise.range[0],
   };
+}
+
+function ruleOfMisses(each: Case): ProgressionRule {
+  if (isFarOff(each)) return 'ease-far-off';
+  return isFirstMissedAgain(each) ? 'ease-missed-twice' : 'ease-most-sets';
 }
 
 /** What set 1 has to show at the load gone back to before this one is tried again. */
@@ -111,11 +137,12 @@ function gateAfterBack({ rack, exercise, reserve, timed, story }: Case, to: Mass
   });
 }
 
-/** Of a set far off its aim, what it tells of strength; else 5 % less. */
+/** Of sets far off their aim, what they tell of strength; else 5 % less. */
 function lighter(each: Case): Mass | null {
   const { rack, load } = each;
   const usual = shareBelow(rack, load, LIMITS.easeTo) ?? nextBelow(rack.loads, load);
-  const able = isFarOff(each) ? ableAfterMiss(each) : null;
+  const areFarOff = isFarOff(each) || areMost(each.last, (count) => count <= each.range[0] / 2);
+  const able = areFarOff ? ableAfterMiss(each) : null;
   return usual !== null && able !== null && able < usual ? able : usual;
 }
 
@@ -146,9 +173,8 @@ function nothingLighter(each: Case): Ruling {
 
 /** Same load; the sets that missed aim at the low end, the others match. */
 export function missed(each: Case): Ruling {
-  const { last, load, range, exercise } = each;
-  const sets = last.sets.flatMap(({ count }, at) => (count < range[0] ? [at + 1] : []));
-  const why = [because('hold-missed', exerciseFacts(each.exercise, { load, low: range[0], sets }))];
+  const { load, range, exercise } = each;
+  const why = [stoppedUnder(each)];
   if (exercise.style === 'straight' && lateMisses(each) >= 3) {
     why.push(because('hold-short-often', exerciseFacts(each.exercise, { low: range[0] })));
   }
@@ -159,6 +185,11 @@ export function missed(each: Case): Ruling {
     top: range[1],
     why,
   };
+}
+
+function stoppedUnder({ last, load, range, exercise }: Case): Reason {
+  const sets = last.sets.flatMap(({ count }, at) => (count < range[0] ? [at + 1] : []));
+  return because('hold-missed', exerciseFacts(exercise, { load, low: range[0], sets }));
 }
 
 /** Sessions running at this load in which a set after the first stopped under the low end. */

@@ -33,11 +33,11 @@ const MOVES: readonly Row[] = [
     ),
   },
   {
-    name: 'first set missed again, load kept',
+    name: 'missed again, load kept',
     judge: when((each) => isMissedAgain(each) && keepsLoad(each), dropSet),
   },
   {
-    name: 'first set missed again',
+    name: 'missed again',
     judge: when((each) => isMissedAgain(each) || isFarOff(each), ease),
   },
   {

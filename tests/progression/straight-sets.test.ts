@@ -60,6 +60,48 @@ describe('straight sets of 5–8', () => {
     expect(next.rules).toContain('hold-short-often');
   });
 
+  describe('of which most stop short three sessions running, the first one aside', () => {
+    const short = (reps: readonly number[], aim: 'cut' | 'build', setsPlanned = reps.length) => {
+      const press = straight({ sets: setsPlanned });
+      const sessions = [9, 6, 3].map((daysAgo) => ({ kg: 105, reps, rir: 0, daysAgo }));
+      return [2, 3].map((count) => nextTime(press, sessions.slice(-count), { program: { aim } }));
+    };
+
+    it('eases, to build up again', () => {
+      const [twice, thrice] = short([5, 4, 4], 'build');
+      expect(twice).toMatchObject({ move: 'hold', kg: 105 });
+      expect(thrice).toMatchObject({ move: 'ease', kg: 97.5, rules: ['ease-most-sets'] });
+      expect(thrice?.words).toEqual([
+        'Most sets stopped under 5 reps 3 times running at 105 kg, so down to 97.5 kg, to build up again.',
+      ]);
+    });
+
+    it('eases to what the best set tells, where they are far off', () => {
+      // 105 kg × 5 to failure is a best of 118 kg, of which 8 to failure are 95.2 kg.
+      expect(short([5, 2, 1, 1], 'build')[1]).toMatchObject({ move: 'ease', kg: 95 });
+    });
+
+    it('does a set fewer first in a cut, and eases if that does not help', () => {
+      const next = short([5, 2, 1, 1], 'cut')[1];
+      expect(next).toMatchObject({ move: 'hold', kg: 105 });
+      expect(next?.rules).toEqual(['hold-missed', 'one-set-fewer']);
+      expect(next?.aims).toHaveLength(3);
+      const told = play(
+        straight({ sets: 4 }),
+        105,
+        Array.from({ length: 5 }, () => ({ reps: [5, 2, 1, 1], rir: 0 })),
+      );
+      expect(told.map(({ kg, aims }) => `${kg} × ${aims.length}`)).toEqual([
+        '105 × 4',
+        '105 × 4',
+        '105 × 4',
+        '105 × 3',
+        '95 × 3',
+        '95 × 3',
+      ]);
+    });
+  });
+
   it('asks for no more than the range holds of a set that went past it, where another missed', () => {
     const press = straight({ lift: aLift({ loading: 'dumbbell' }), range: [8, 12] });
     const next = nextTime(press, [{ kg: 10, reps: [14, 9, 6], rir: 1, daysAgo: 3 }], {

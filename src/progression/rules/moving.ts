@@ -78,6 +78,13 @@ export const MOVING_RULES = [
       `Set 1 stopped under ${f.count('low')} ${f.number('times') > 2 ? `${f.number('times')} times` : 'twice'} running at ${f.load('from')}, so down to ${f.load('load')}, to build up again.`,
   ),
   rule(
+    'ease-most-sets',
+    'ours',
+    OURS,
+    (f) =>
+      `Most sets stopped under ${f.count('low')} ${f.number('times')} times running at ${f.load('from')}, so down to ${f.load('load')}, to build up again.`,
+  ),
+  rule(
     'ease-far-off',
     'ours',
     OURS,
