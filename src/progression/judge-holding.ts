@@ -1,6 +1,7 @@
 import type { Reason } from '../training/rule.ts';
 import { type Aims, buildingAims, matchAims } from './aims.ts';
 import { aimQuestion, type Case, exerciseFacts, firstCount, type Ruling } from './case.ts';
+import { isLongWayDown } from './judge-missed.ts';
 import { everyHigh, minisWanted } from './judge-up.ts';
 import { stepShare } from './rack.ts';
 import { because, type ProgressionRule } from './rules/progression-rules.ts';
@@ -81,15 +82,17 @@ function effort(each: Case, { more, tooHard, tooEasy, counts }: Aims): Reason {
     );
   }
   if (tooHard === null) return because('hold-match', exerciseFacts(each.exercise, { load }));
-  const left = last.sets[tooHard]?.reserve ?? 0;
+  const hard = last.sets[tooHard];
+  const left = hard?.reserve ?? 0;
   return because(
-    'hold-reserve',
+    (hard?.count ?? 0) > range[0] ? 'hold-reserve' : 'hold-reserve-at-low',
     exerciseFacts(each.exercise, {
       load,
       set: tooHard + 1,
       left,
       wanted: reserve[0],
       low: range[0],
+      lower: !isLongWayDown(each),
     }),
   );
 }

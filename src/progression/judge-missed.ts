@@ -22,34 +22,49 @@ import { hasDrop } from './set-drop.ts';
 export const isFarOff = ({ last, range }: Case): boolean => firstCount(last) <= range[0] / 2;
 
 /**
- * Set 1 stopped under the low end in the last two sessions, both at this load, or most sets did in the
- * last three (see {@link mostMissesRunning}); in the last four, where the way down is a long one.
+ * Set 1 stopped under the low end in the last two sessions, both at this load, or many sets did in the
+ * last three (see {@link areManyMissed}); in the last four, where the way down is a long one.
  */
 export const isMissedAgain = (each: Case): boolean =>
   isFirstMissedAgain(each) ||
-  mostMissesRunning(each) >= (isLongWayDown(each) ? LIMITS.missesHeld : LIMITS.mostMissesHeld);
+  manyMissesRunning(each) >= (isLongWayDown(each) ? LIMITS.missesHeld : LIMITS.manyMissesHeld);
 
 const isFirstMissedAgain = (each: Case): boolean =>
   missesRunning(each, missLine(each)) >= 2 ||
   missesRunning(each, each.range[0]) >= LIMITS.missesHeld;
 
-/**
- * Sessions running at this load, up to the last, in which most sets stopped under the low end, without
- * pain; in a cut, which keeps the load where it can, at half of it or less.
- */
-const mostMissesRunning = ({ story, range: [low], aim }: Case): number =>
-  running(story.run, (bout) => {
-    return (
-      bout.pains === 0 && areMost(bout, (count) => (aim === 'cut' ? count <= low / 2 : count < low))
-    );
-  });
+/** Sessions running at this load, up to the last, in which many sets missed, without pain. */
+const manyMissesRunning = (each: Case): number =>
+  running(each.story.run, (bout) => bout.pains === 0 && areManyMissed(each, bout));
 
-const areMost = ({ sets }: Bout, are: (count: number) => boolean): boolean =>
-  2 * sets.filter(({ count }) => are(count)).length > sets.length;
+/**
+ * Half the sets stopped at half the low end or less; outside a cut, which keeps its loads, also most
+ * under the low end.
+ */
+function areManyMissed({ range: [low], aim }: Case, { sets }: Bout): boolean {
+  const under = sets.filter(({ count }) => count < low).length;
+  return areFarOff(sets, low) || (aim !== 'cut' && 2 * under > sets.length);
+}
+
+const areFarOff = (sets: Bout['sets'], low: number): boolean =>
+  2 * sets.filter(({ count }) => count <= low / 2).length >= sets.length;
 
 /** Sessions running at this load, up to the last, in which set 1 stopped under so many reps, without pain. */
 const missesRunning = ({ story }: Case, low: number): number =>
   running(story.run, (bout) => bout.pains === 0 && firstCount(bout) < low);
+
+/**
+ * Twice running set 1 left less than wanted, and the range holds no fewer reps that would leave more;
+ * four times, where the way down is a long one.
+ */
+export const isSpentAgain = (each: Case): boolean =>
+  spentRunning(each) >= (isLongWayDown(each) ? LIMITS.missesHeld : 2);
+
+const spentRunning = ({ story, range, reserve, timed }: Case): number =>
+  running(story.run, ({ pains, sets: [first] }) => {
+    const isSpent = (first?.reserve ?? reserve[0]) < reserve[0] && first?.count === range[0];
+    return !timed && pains === 0 && isSpent;
+  });
 
 /** How many of the latest ones are so, without one between them that is not. */
 function running(bouts: readonly Bout[], isSo: (bout: Bout) => boolean): number {
@@ -61,7 +76,7 @@ function running(bouts: readonly Bout[], isSo: (bout: Bout) => boolean): number 
 const missLine = (each: Case): number =>
   isLongWayDown(each) ? Math.ceil(each.range[0] * LIMITS.coarseMissLine) : each.range[0];
 
-function isLongWayDown({ rack, load }: Case): boolean {
+export function isLongWayDown({ rack, load }: Case): boolean {
   const lower = shareBelow(rack, load, LIMITS.easeTo);
   const down = lower === null ? null : stepShare(rack, load, lower);
   return lower === null || (down !== null && down < -LIMITS.largestJump);
@@ -99,11 +114,14 @@ export function ease(each: Case): Ruling {
     low: range[0],
     done: firstCount(last),
     target: top,
+    wanted: each.reserve[0],
+    spent: spentRunning(each),
     leave: gate?.kind === 'closed' ? gate.leave : null,
-    times: isFirstMissedAgain(each) ? missesRunning(each, range[0]) : mostMissesRunning(each),
+    times: isFirstMissedAgain(each) ? missesRunning(each, range[0]) : manyMissesRunning(each),
   });
   const rule = back !== null ? 'ease-back' : ruleOfMisses(each);
-  const floor = each.aim === 'cut' && each.atFloor && exercise.style === 'straight';
+  const isMissed = rule !== 'ease-spent';
+  const floor = isMissed && each.aim === 'cut' && each.atFloor && exercise.style === 'straight';
   return {
     move: 'ease',
     load: to,
@@ -116,7 +134,8 @@ export function ease(each: Case): Ruling {
 
 function ruleOfMisses(each: Case): ProgressionRule {
   if (isFarOff(each)) return 'ease-far-off';
-  return isFirstMissedAgain(each) ? 'ease-missed-twice' : 'ease-most-sets';
+  if (isFirstMissedAgain(each)) return 'ease-missed-twice';
+  return isMissedAgain(each) ? 'ease-many-sets' : 'ease-spent';
 }
 
 /** What set 1 has to show at the load gone back to before this one is tried again. */
@@ -141,8 +160,8 @@ function gateAfterBack({ rack, exercise, reserve, timed, story }: Case, to: Mass
 function lighter(each: Case): Mass | null {
   const { rack, load } = each;
   const usual = shareBelow(rack, load, LIMITS.easeTo) ?? nextBelow(rack.loads, load);
-  const areFarOff = isFarOff(each) || areMost(each.last, (count) => count <= each.range[0] / 2);
-  const able = areFarOff ? ableAfterMiss(each) : null;
+  const able =
+    isFarOff(each) || areFarOff(each.last.sets, each.range[0]) ? ableAfterMiss(each) : null;
   return usual !== null && able !== null && able < usual ? able : usual;
 }
 

@@ -1,6 +1,14 @@
 import type { Case, Ruling } from './case.ts';
 import { build, match, moreMinis, stepTooFar, unfinished } from './judge-holding.ts';
-import { dropSet, ease, isFarOff, isMissedAgain, keepsLoad, missed } from './judge-missed.ts';
+import {
+  dropSet,
+  ease,
+  isFarOff,
+  isMissedAgain,
+  isSpentAgain,
+  keepsLoad,
+  missed,
+} from './judge-missed.ts';
 import { afterPain, beginAgain, comeBack, upAfterReturn, wayBack } from './judge-returning.ts';
 import { everyHigh, goUp, isEarned, minisMissing } from './judge-up.ts';
 
@@ -44,6 +52,7 @@ const MOVES: readonly Row[] = [
     name: 'a set missed',
     judge: when(({ last, range }) => last.sets.some(({ count }) => count < range[0]), missed),
   },
+  { name: 'nothing left again', judge: when(isSpentAgain, ease) },
   { name: 'unfinished', judge: when(({ last }) => !last.result.finished, unfinished) },
   {
     name: 'way back',

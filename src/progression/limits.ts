@@ -37,8 +37,8 @@ export const LIMITS = {
   missTo: 0.8,
   /** Where the ease would be a longer way down than `largestJump`, only a first set under this share of the low end counts as a miss. Ours. */
   coarseMissLine: 0.7,
-  /** Most sets missed so many sessions running, a load is eased although set 1 was done. Ours. */
-  mostMissesHeld: 3,
+  /** Many sets missed so many sessions running, a load is eased although set 1 was done. Ours. */
+  manyMissesHeld: 3,
   /** Missed so many sessions running, a load is eased however long the way down. Ours. */
   missesHeld: 4,
   /** After pain, an easier load is at or below this share. Ours. */

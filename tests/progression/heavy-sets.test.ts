@@ -63,4 +63,49 @@ describe('a plan of singles', () => {
     });
     expect(next).toMatchObject({ kg: 75, aims: [3, 3] });
   });
+
+  it.each([
+    [[1, 1], 1],
+    [[1, 3], 1],
+    [[3, 3], 3],
+    [[5, 8], 5],
+  ] as const)(
+    'of %j that leaves nothing at its low end is eased at the second time',
+    (range, reps) => {
+      const sessions = [6, 3].map((daysAgo) => ({ kg: 75, reps: [reps, reps], rir: 0, daysAgo }));
+      const [once, twice] = [1, 2].map((count) =>
+        nextTime(singles(range), sessions.slice(-count), { gear }),
+      );
+      const counted = reps === 1 ? '1 rep' : `${reps} reps`;
+      expect(once).toMatchObject({ move: 'hold', kg: 75, aims: [reps, reps] });
+      expect(once?.words[0]).toBe(
+        `Set 1 ended with 0 in reserve where 1 should be left, and your range holds no fewer than ${counted}: same 75 kg on the stack once more, and less if it is as hard again.`,
+      );
+      expect(twice).toMatchObject({ move: 'ease', kg: 70, rules: ['ease-spent'] });
+      expect(twice?.words).toEqual([
+        `${counted} at 75 kg on the stack left less than 1 in reserve twice running, and your range holds no fewer: down to 70 kg on the stack, to build up again.`,
+      ]);
+    },
+  );
+
+  it('waits four times to be eased where the next lighter load is a long way down', () => {
+    const sessions = Array.from({ length: 4 }, () => ({ reps: [1, 1], rir: 0 }));
+    const told = play(singles(), 20, sessions, { gear });
+    expect(told.map(({ kg }) => kg)).toEqual([20, 20, 20, 20, 15]);
+    expect(told[1]?.words[0]).toMatch(/same 20 kg on the stack once more\.$/);
+    expect(told.at(-1)?.words[0]).toContain('less than 1 in reserve 4 times running');
+  });
+
+  it('of which all but the first fail in a cut does a set fewer, then less load', () => {
+    const sessions = Array.from({ length: 5 }, () => ({ reps: [1, 0, 0], rir: 1 }));
+    const told = play({ ...singles(), sets: 3 }, 75, sessions, { gear });
+    expect(told.map(({ kg, aims }) => `${kg} × ${aims.length}`)).toEqual([
+      '75 × 3',
+      '75 × 3',
+      '75 × 3',
+      '75 × 2',
+      '70 × 2',
+      '70 × 2',
+    ]);
+  });
 });

@@ -70,9 +70,9 @@ describe('straight sets of 5–8', () => {
     it('eases, to build up again', () => {
       const [twice, thrice] = short([5, 4, 4], 'build');
       expect(twice).toMatchObject({ move: 'hold', kg: 105 });
-      expect(thrice).toMatchObject({ move: 'ease', kg: 97.5, rules: ['ease-most-sets'] });
+      expect(thrice).toMatchObject({ move: 'ease', kg: 97.5, rules: ['ease-many-sets'] });
       expect(thrice?.words).toEqual([
-        'Most sets stopped under 5 reps 3 times running at 105 kg, so down to 97.5 kg, to build up again.',
+        'Half the sets or more stopped under 5 reps 3 times running at 105 kg, so down to 97.5 kg, to build up again.',
       ]);
     });
 

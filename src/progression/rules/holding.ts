@@ -21,6 +21,13 @@ export const HOLDING_RULES = [
       `Set ${f.number('set')} ended with ${f.number('left')} in reserve where ${f.number('wanted')} should be left: same ${f.load('load')}, and stop earlier. Fewer reps are no miss down to ${f.number('low')}.`,
   ),
   rule(
+    'hold-reserve-at-low',
+    'ours',
+    OURS,
+    (f) =>
+      `Set ${f.number('set')} ended with ${f.number('left')} in reserve where ${f.number('wanted')} should be left, and your range holds no fewer than ${f.count('low')}: same ${f.load('load')} ${f.number('set') > 1 ? 'after a longer rest' : f.has('lower') ? 'once more, and less if it is as hard again' : 'once more'}.`,
+  ),
+  rule(
     'hold-fill-reserve',
     'ours',
     OURS,

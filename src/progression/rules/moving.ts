@@ -78,11 +78,18 @@ export const MOVING_RULES = [
       `Set 1 stopped under ${f.count('low')} ${f.number('times') > 2 ? `${f.number('times')} times` : 'twice'} running at ${f.load('from')}, so down to ${f.load('load')}, to build up again.`,
   ),
   rule(
-    'ease-most-sets',
+    'ease-many-sets',
     'ours',
     OURS,
     (f) =>
-      `Most sets stopped under ${f.count('low')} ${f.number('times')} times running at ${f.load('from')}, so down to ${f.load('load')}, to build up again.`,
+      `Half the sets or more stopped under ${f.count('low')} ${f.number('times')} times running at ${f.load('from')}, so down to ${f.load('load')}, to build up again.`,
+  ),
+  rule(
+    'ease-spent',
+    'ours',
+    OURS,
+    (f) =>
+      `${f.count('done')} at ${f.load('from')} left less than ${f.number('wanted')} in reserve ${f.number('spent') > 2 ? `${f.number('spent')} times` : 'twice'} running, and your range holds no fewer: down to ${f.load('load')}, to build up again.`,
   ),
   rule(
     'ease-far-off',
