@@ -72,6 +72,10 @@ function withResult(bouts: Bout[], result: Result): Bout[] {
 export const isOnLightGear = ({ exercise }: Result): boolean =>
   exercise.why.some(({ rule }) => rule === 'gear-light');
 
+/** Was it no heavier only for others of its lift on that day? */
+export const isOnSharedLoad = ({ result: { exercise } }: Bout): boolean =>
+  exercise.why.some(({ rule }) => rule === 'one-load-a-day');
+
 /** The latest sessions from `date` on; `bouts` are in order of time. */
 export function boutsSince(bouts: readonly Bout[], date: Temporal.PlainDate): readonly Bout[] {
   const before = bouts.findLastIndex(({ result }) => isBefore(result.date, date));

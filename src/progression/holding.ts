@@ -2,7 +2,7 @@ import { Temporal } from 'temporal-polyfill';
 import { kilograms, type Mass } from '../training/mass.ts';
 import type { Reason } from '../training/rule.ts';
 import { oneRepMax, repsToFailureAt, systemLoad } from '../training/strength.ts';
-import { type Bout, boutsSince } from './bout.ts';
+import { type Bout, boutsSince, isOnSharedLoad } from './bout.ts';
 import { type Case, exerciseFacts, firstCount } from './case.ts';
 import type { Past } from './past.ts';
 import { because } from './rules/progression-rules.ts';
@@ -65,8 +65,12 @@ function bodyWeightReason(each: Case, first: Bout, then: Mass, now: Mass): Reaso
 }
 
 function sessionsWithoutGain({ story, last }: Case): number {
-  const counts = story.run.map(firstCount);
+  // At the load of others of its day a lift has nothing to gain.
+  const since = story.run.findLastIndex(isOnSharedLoad) + 1;
+  const counts = story.run.slice(since).map(repsOf);
   const best = Math.max(...counts.slice(0, -1), 0);
-  if (firstCount(last) > best) return 0;
-  return counts.length - counts.findIndex((count) => count >= firstCount(last));
+  if (repsOf(last) > best) return 0;
+  return counts.length - counts.findIndex((count) => count >= repsOf(last));
 }
+
+const repsOf = ({ sets }: Bout): number => sets.reduce((sum, { count }) => sum + count, 0);

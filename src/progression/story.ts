@@ -1,5 +1,5 @@
 import type { Mass } from '../training/mass.ts';
-import type { Bout } from './bout.ts';
+import { type Bout, isOnSharedLoad } from './bout.ts';
 import { LIMITS } from './limits.ts';
 
 const PAIN: ReadonlySet<string> = new Set(['pain-asked', 'pain-twice', 'pain-lighter']);
@@ -100,9 +100,11 @@ function failedTries(runs: readonly Run[], low: number): number {
 export const spareAfter = (tries: number, timed: boolean): number =>
   ((tries * (tries + 1)) / 2) * (timed ? LIMITS.secondsPerRep : 1);
 
-/** The low end was never reached at a load, or it was eased again. */
+/** The low end was never reached at a load, or it was eased again; not only for others of its day. */
 function isGivenUp(run: Run, next: Run, low: number): boolean {
-  return !reached(run.bouts, low) || next.bouts[0]?.result.exercise.move === 'ease';
+  const [first] = next.bouts;
+  const isEased = first?.result.exercise.move === 'ease' && !isOnSharedLoad(first);
+  return !reached(run.bouts, low) || isEased;
 }
 
 /** Follows returns: each sets the load before it as the goal; reaching it, or easing after misses, ends it. */

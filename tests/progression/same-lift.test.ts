@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Exercise } from '../../src/program/program.ts';
 import { readProgram } from '../../src/program/read-program.ts';
+import type { Result } from '../../src/progression/past.ts';
 import { prescribe } from '../../src/progression/prescribe.ts';
+import { inUnit } from '../../src/training/mass.ts';
 import { aGear } from './a-gear.ts';
 import { aPast, aResult, TODAY } from './a-past.ts';
 import { tellOf } from './next-time.ts';
@@ -53,5 +55,47 @@ describe('a lift that a day holds more than once in one range', () => {
     expect(rising.map(({ kg }) => kg)).toEqual([60, 70]);
     const falling = today([', start: 70', 70, [6, 6]], [', start: 60', 60, [6, 6]]);
     expect(falling.map(({ kg }) => kg)).toEqual([70, 60]);
+  });
+});
+
+/** Plays two days in turn that hold one lift and range three times, each set as it is asked for. */
+function played(sessions: number) {
+  const block = (sets: number) =>
+    `{ lift: barbell-row, sets: ${sets}, reps: 5-8, reserve: 1-2, start: 60 }`;
+  const read = readProgram(
+    `name: P\nunit: kg\naim: build\ndays:\n  - { name: A, exercises: [${block(2)}, ${block(3)}] }\n  - { name: B, exercises: [${block(4)}] }\n`,
+    'p.yaml',
+  );
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const { program } = read;
+  const results: Result[] = [];
+  return Array.from({ length: sessions }, (_, at) => {
+    const daysAgo = 3 * (sessions - at);
+    const day = program.days[at % 2]!;
+    const today = TODAY.subtract({ days: daysAgo });
+    const { exercises } = prescribe(program, day, aPast(results), { today, gear: aGear() });
+    exercises.forEach((prescribed, place) => {
+      const reps = prescribed.sets.map(({ aim }) => aim);
+      const kg = inUnit(prescribed.load!, 'kg');
+      const done = { kg, reps, rir: 2, daysAgo };
+      results.push(aResult(day.exercises[place]!, done, prescribed));
+    });
+    return exercises.map(tellOf);
+  });
+}
+
+describe('a load that was lighter only for others of its day', () => {
+  const told = played(16);
+  const all = told.flat();
+
+  it('is neither called too heavy nor a stall, and asks for no rep past the range', () => {
+    expect(all.some(({ rules }) => rules.includes('one-load-a-day'))).toBe(true);
+    expect(all.flatMap(({ rules }) => rules)).not.toContain('hold-after-try');
+    expect(all.flatMap(({ rules }) => rules)).not.toContain('holding-builds');
+    expect(Math.max(...all.flatMap(({ aims }) => aims))).toBe(8);
+  });
+
+  it('goes on up with them', () => {
+    expect(told.slice(-2).map((day) => day.map(({ kg }) => kg))).toEqual([[62.5, 62.5], [62.5]]);
   });
 });
