@@ -79,6 +79,18 @@ function unlikelySet(question: GateQuestion, step: Mass): number | null {
 }
 
 /**
+ * The set that keeps the next load back. None does where each, by its own reps, gives the whole range
+ * there: that is likely, whatever failed before. Ours.
+ */
+function setAgainst(question: GateQuestion, step: Mass): number | null {
+  const { rack, range, reserve, first, later } = question;
+  const giveWhole = [first, ...later].every(
+    (set) => (repsAt(rack, step, reserve[0], set) ?? 0) >= range[1],
+  );
+  return giveWhole ? null : unlikelySet(question, step);
+}
+
+/**
  * The next load is the first loadable one at least 1 % above. The gate to it opens when the
  * estimate from set 1 gives the low end of the range there at the middle of the wanted reserve, and
  * every set is likely to reach it; after two tries given up, when two sessions in a row open it: the
@@ -108,7 +120,7 @@ function gateAfter(question: GateQuestion): Gate {
   while (target < most && !opens(target, reserve[0])) target += 1;
 
   const isOpen = opens(first.reps, first.reserve);
-  const unlikely = isOpen ? unlikelySet(question, step) : null;
+  const unlikely = isOpen ? setAgainst(question, step) : null;
   const closed = { kind: 'closed', step, target, leave: null } as const;
   if (unlikely !== null) return { ...closed, inReach: true, unlikely };
   if (isOpen) return opened(question, step, target);
@@ -145,7 +157,7 @@ function gateByReserve(question: GateQuestion, step: Mass): Gate {
   };
   const closed = { kind: 'closed', step, target } as const;
   if (first.reps >= target && opens(first.reps, first.reserve)) {
-    const unlikely = unlikelySet(question, step);
+    const unlikely = setAgainst(question, step);
     if (unlikely === null) return opened(question, step, target);
     return { ...closed, inReach: true, unlikely, leave: null };
   }

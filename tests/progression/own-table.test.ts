@@ -86,6 +86,20 @@ describe('a table in which sets leave the range', () => {
     expect(after).toMatchObject({ move: 'up', kg: 97.5 });
   });
 
+  it('goes up where every set was well past the range, whatever failed before', () => {
+    const rows = [
+      [105, [5, 5, 4]],
+      [105, [3, 3, 3]],
+      [105, [3, 2, 2]],
+      [100, [9, 9, 9]],
+      [100, [10, 10, 10]],
+      [100, [11, 11, 11]],
+    ] as const;
+    const told = rows.map(([kg, reps], at) => ({ kg, reps, daysAgo: 7 * (rows.length - at) }));
+    // 100 kg × 11 to failure leave 9 with one left at 102.5 kg by Epley's line, more than 8.
+    expect(next(...told)).toMatchObject({ move: 'up', kg: 102.5 });
+  });
+
   it.each([
     ['light sets of few reps', { kg: 60, reps: [3, 3, 3] }],
     ['light sets of many', { kg: 65, reps: [15, 15] }],
