@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { defaultGear } from '../../src/training/default-gear.ts';
 import { LAPTOP, PHONE, Player, WIDE } from './player.ts';
 import { type Scene, scene } from './scene.ts';
 
@@ -112,4 +113,31 @@ describe('other gear for a day', () => {
     atKit(over, 'hotel').keys(' ');
     expect(kitOf(over.again())).toBe('hotel');
   });
+});
+
+it('a fixed dumbbell among those that take plates is named: there is nothing to load', () => {
+  const program = `
+name: One dumbbell
+unit: kg
+aim: maintain
+days_per_week: 2
+days:
+  - name: A
+    exercises:
+      - { lift: goblet-squat, sets: 2, reps: 8-12, start: 19.5 }
+`;
+  for (const size of [LAPTOP, PHONE]) {
+    const at = new Player(size, { program, past: [], gear: defaultGear('kg') });
+    expect(at.screen()).toMatch(/warm-up 7 × 8, 10 × 5, 14\.5 ×\s+2/);
+    expect(at.keys(' ').screen()).toContain('7 kg × 8 reps\n');
+    expect(at.screen()).toContain('a fixed dumbbell');
+    // Lifted: then the handle, which takes plates.
+    expect(at.keys('s').screen()).toContain('put on 5 + 2.5 + 1.25 a side');
+    expect(at.screen()).not.toContain('fixed');
+    // Where every set is done with fixed ones nothing is said.
+    const gear = { ...defaultGear('kg'), handles: [] };
+    const other = new Player(size, { program, past: [], gear });
+    expect(other.keys(' ').screen()).toContain('WARM UP');
+    expect(other.screen()).not.toContain('fixed');
+  }
 });

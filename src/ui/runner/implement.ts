@@ -45,7 +45,7 @@ export function plateDigits(
 /** At 3 m a digit should be about 4.5 lines high (ISO 9241). */
 const PLATE_ROWS = 5;
 
-/** The gear may have changed since the session began: another load is asked for, at once. */
+/** The gear may have changed since the session began: another load is asked for, at once. A fixed dumbbell is named among those that take plates. */
 function unmadeLines(
   { exercise, load }: Wanted,
   session: SessionState,
@@ -54,7 +54,10 @@ function unmadeLines(
 ): Line[] {
   if (exercise.step !== null || !MADE_OF_PIECES.has(exercise.loading)) return [];
   const { below, exact, above } = coach.nearestLoads(exercise, load);
-  if (exact !== null) return [];
+  if (exact !== null) {
+    if (!isAmongLoaded(exercise, coach)) return [];
+    return [line(exercise.hands === 2 ? 'fixed dumbbells' : 'a fixed dumbbell')];
+  }
   const { unit } = session.prescription;
   const near = [below, above].filter((each) => each !== null);
   const words = near.map((each) => loadText(each, exercise, unit)).join(' or ');
@@ -65,6 +68,13 @@ function unmadeLines(
     'alert',
   );
 }
+
+/** Does another set of it take plates? Then their silence would be missed. */
+const isAmongLoaded = (exercise: PrescribedExercise, coach: Coach): boolean =>
+  exercise.loading === 'dumbbell' &&
+  [...exercise.warmUp.map(({ load }) => load), exercise.load].some(
+    (load) => load !== null && coach.madeUp(exercise, load) !== null,
+  );
 
 const MADE_OF_PIECES: ReadonlySet<string> = new Set(['barbell', 'dumbbell']);
 
