@@ -5,10 +5,11 @@ import { CATALOGUE } from '../program/catalogue.ts';
 import { liftsMeant } from '../program/find-lifts.ts';
 import type { Program } from '../program/program.ts';
 import { weighInKey } from '../report/import-json.ts';
+import { farLoads } from '../report/own-table/far-loads.ts';
 import { MEANINGS } from '../report/own-table/own-columns.ts';
 import type { DayFirst } from '../report/own-table/own-dates.ts';
 import { type KnownSet, ownSessions, setsThere } from '../report/own-table/own-sessions.ts';
-import { type OwnTable, readOwnTable } from '../report/own-table/read-own-table.ts';
+import { type OwnSet, type OwnTable, readOwnTable } from '../report/own-table/read-own-table.ts';
 import { textTable } from '../report/table.ts';
 import { wrapped } from '../text/columns.ts';
 import { jsonText } from '../text/json-text.ts';
@@ -16,6 +17,7 @@ import { Refusal } from '../text/problem.ts';
 import { safeText } from '../text/safe-text.ts';
 import { howMany } from '../text/words.ts';
 import type { Lift } from '../training/lift.ts';
+import { massText, type Unit } from '../training/mass.ts';
 import { askYesNo, isAttended } from './ask-yes-no.ts';
 import type { Call, ExitStatus } from './call.ts';
 import { KNOWN_LIFTS, readAnswer } from './draft-answers.ts';
@@ -91,7 +93,9 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
   };
   const isUnitGuessed = unit === null && table.columns.unit === null;
   const doubts = doubtText(doubtful, lifter).flatMap((each) => wrapped(each, width));
-  say([...shownTable(table, isUnitGuessed, width), ...doubts, ''].join('\n'));
+  const far = farText(farLoads(table.sets, standing), table.unit);
+  const looked = [...far.flatMap((each) => wrapped(each, width)), ...doubts];
+  say([...shownTable(table, isUnitGuessed, width), ...looked, ''].join('\n'));
   const what = [
     ...(sessions.length > 0
       ? [`${howMany(own.fresh, 'set')} on ${howMany(sessions.length, 'day')}`]
@@ -252,6 +256,21 @@ function shownTable(table: OwnTable, isUnitGuessed: boolean, width: number): str
     ...(unknown[0] ? said(whichText(unknown[0])) : []),
     ...(warmUps > 0 ? said(`Left out as warm-ups: ${howMany(warmUps, 'line')}.`) : []),
     ...unplacedText(unplaced).flatMap(said),
+  ];
+}
+
+/** What is taken as it stands, and may be a slip all the same. */
+function farText(sets: readonly OwnSet[], unit: Unit): readonly string[] {
+  if (sets.length === 0) return [];
+  const named = sets
+    .slice(0, MOST_NAMED)
+    .map(
+      ({ line, lift, load, count }) =>
+        `${lift.name} ${massText(load, unit)} × ${count} (line ${line})`,
+    );
+  const more = sets.length > MOST_NAMED ? ' and more' : '';
+  return [
+    `Far heavier than any other day of the lift: ${named.join(', ')}${more}. Where that is a slip, mend the table first: it is taken as it stands.`,
   ];
 }
 

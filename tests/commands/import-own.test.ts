@@ -133,6 +133,31 @@ describe('a table of the lifter’s own', () => {
     for (const day of [2, 3, 4, 5, 6]) expect(out).toContain(`2026-11-0${day}`);
   });
 
+  test('says which load is far from all other days of its lift before it takes it in', async () => {
+    const days = [
+      '2026-01-02,Bench,60,8',
+      '2026-01-05,Bench,62.5,8',
+      '2026-01-08,Bench,600,8',
+      '2026-01-09,Squats,200,5',
+      '2026-01-10,Pull-up,0,8',
+      '2026-01-12,Pull-up,20,8',
+    ];
+    const path = table(`date,lift,load,reps\n${days.join('\n')}\n`);
+    const { out } = await home.run('import', path, '--dry-run');
+    expect(out.replace(/\s+/g, ' ')).toContain(
+      'Far heavier than any other day of the lift: Bench press 600 kg × 8 (line 4). Where that is a slip, mend the table first: it is taken as it stands.',
+    );
+    expect(out).toContain('6 sets on 6 days');
+    // Beside what is known already, too; half as much again is training.
+    await home.run('import', table(`date,lift,load,reps\n${days[0]}\n`, 'a.csv'), '--take');
+    const later = async (load: number) => {
+      const file = table(`date,lift,load,reps\n2026-02-01,Bench,${load},8\n`, `${load}.csv`);
+      return (await home.run('import', file, '--dry-run')).out;
+    };
+    expect(await later(600)).toContain('Far heavier');
+    expect(await later(90)).not.toContain('Far heavier');
+  });
+
   test('names every line that it leaves out', async () => {
     const rows = ['date,lift,load,reps'];
     for (let at = 0; at < 20; at += 1) rows.push('2026-01-02,Squats,100,0');

@@ -27,6 +27,8 @@ export interface Telling {
 
 /** One set of a line. */
 export interface OwnSet {
+  /** Of the table, from 1. */
+  readonly line: number;
   readonly date: Temporal.PlainDate;
   readonly lift: Lift;
   readonly load: Mass;
@@ -99,7 +101,7 @@ export function readOwnTable(text: string, telling: Telling): OwnTable {
     const placed = placedRow((meaning) => cellOf(row, meaning), reading);
     if (typeof placed === 'string') unplaced.push({ line, why: placed });
     else {
-      sets.push(...placed.sets);
+      sets.push(...placed.sets.map((set) => ({ ...set, line })));
       weighIns.push(...placed.weighIns);
     }
     const name = cellOf(row, 'lift');
@@ -125,7 +127,7 @@ function separatorOf(text: string): string {
 }
 
 interface Placed {
-  readonly sets: readonly OwnSet[];
+  readonly sets: readonly Omit<OwnSet, 'line'>[];
   readonly weighIns: readonly OwnWeighIn[];
 }
 
