@@ -179,7 +179,9 @@ function opensAt(
   set: SetEvidence,
 ): boolean {
   if (timed) return true;
-  const expected = repsAt(rack, step, middle(reserve), set);
+  // Where no rep or few can be lost, the middle would ask for more than was planned to be left.
+  const isNarrow = range[0] === range[1] || range[1] <= LIMITS.heavyReps;
+  const expected = repsAt(rack, step, isNarrow ? reserve[0] : middle(reserve), set);
   if (expected !== null) return expected >= range[0];
   return step - set.load <= kilograms(LIMITS.blindStepKg);
 }

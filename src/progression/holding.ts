@@ -4,6 +4,7 @@ import type { Reason } from '../training/rule.ts';
 import { oneRepMax, repsToFailureAt, systemLoad } from '../training/strength.ts';
 import { type Bout, boutsSince, isOnSharedLoad } from './bout.ts';
 import { type Case, exerciseFacts, firstCount } from './case.ts';
+import { everyHigh } from './judge-up.ts';
 import type { Past } from './past.ts';
 import { because } from './rules/progression-rules.ts';
 import { countedBouts } from './slipping.ts';
@@ -26,7 +27,8 @@ export function whatHoldingMeans(
 ): readonly Reason[] {
   if (each.aim === 'maintain') return [because('holding-maintains')];
   if (each.aim === 'build') {
-    const sessions = sessionsWithoutGain(each);
+    const mayAddReps = each.gate.target > each.range[1] || !everyHigh(each);
+    const sessions = mayAddReps ? sessionsWithoutGain(each) : 0;
     return sessions >= STALLED_AFTER ? [because('holding-builds', { sessions })] : [];
   }
   const last = each.last.result.date;

@@ -37,6 +37,27 @@ describe('a plan of singles', () => {
     );
   });
 
+  it.each([
+    [[1, 1], 1],
+    [[3, 3], 3],
+    [[1, 3], 3],
+    [[5, 5], 5],
+  ] as const)('of %j goes up by a small step once all that was planned is left', (range, count) => {
+    // 1 with 2 left are 3 to failure, 100.6 kg by Brzycki's line; at 97.5 kg that is one with 1.1 left.
+    const bar = straight({ range, sets: 2 });
+    const done = { kg: 95, reps: [count, count], daysAgo: 3 };
+    expect(nextTime(bar, [{ ...done, rir: 2 }])).toMatchObject({ move: 'up', kg: 97.5 });
+    const hard = nextTime(bar, [{ ...done, rir: 1 }]);
+    expect(hard).toMatchObject({ move: range[0] < range[1] ? 'up' : 'hold' });
+  });
+
+  it('is told of no stall in reps where no rep more is asked', () => {
+    const sessions = Array.from({ length: 6 }, () => ({ reps: [1, 1], rir: 1 }));
+    const told = play(singles(), 75, sessions, { gear, program: { aim: 'build' } });
+    expect(told.at(-1)).toMatchObject({ kg: 75, aims: [1, 1] });
+    expect(told.flatMap(({ rules }) => rules)).not.toContain('holding-builds');
+  });
+
   it('never lands on a load at which not one whole rep is likely', () => {
     const sessions = Array.from({ length: 12 }, () => ({ reps: [1, 1], rir: 1 }));
     const told = play(singles(), 75, sessions, { gear });
