@@ -11,7 +11,7 @@ import { lighterWeekProposal } from './lighter-week.ts';
 import { LIMITS } from './limits.ts';
 import type { Circumstances, Decision, Past } from './past.ts';
 import type { Rack } from './rack.ts';
-import { droppedLately, dropRefused, setDropOf } from './set-drop.ts';
+import { droppedLately, dropRefused, type SetDrop, setDropOf } from './set-drop.ts';
 import { type Slip, slipOf } from './slipping.ts';
 import { landingLow, storyOf } from './story.ts';
 import { reserveToKeep, trackOf } from './track.ts';
@@ -41,7 +41,11 @@ export function readCase(
   const range = landing ? ([landingLow(planned[0]), planned[1]] as const) : planned;
   const reserve = reserveToKeep(exercise, gear);
   const timed = exercise.lift.counts === 'seconds';
-  const slip = slipOf(past, exercise.lift.key, today);
+  const left = wasLeft(program, exercise, past, today)
+    ? leftRangeOf({ exercise, past, rack, reserve, last })
+    : null;
+  // A range that begins anew neither keeps its load nor loses a set to keep it.
+  const slip = left ? null : slipOf(past, exercise.lift.key, today);
   const hasSpare = maySpareSet(
     program,
     exercise,
@@ -55,17 +59,19 @@ export function readCase(
     // A lighter week and dropped sets exclude each other: the answer to the first is waited for.
     lighterWeekProposal(program, past, today) === null;
   const daysAway = daysSince(past, exercise.lift.key, today);
-  const drop = setDropOf({
-    program,
-    past,
-    today,
-    bouts,
-    setsPlanned: setsOf(exercise),
-    low: range[0],
-    slipping: slip !== null,
-    spare,
-    refused,
-  });
+  const drop: SetDrop = left
+    ? { kind: 'none' }
+    : setDropOf({
+        program,
+        past,
+        today,
+        bouts,
+        setsPlanned: setsOf(exercise),
+        low: range[0],
+        slipping: slip !== null,
+        spare,
+        refused,
+      });
   const gate = gateOf({
     rack,
     range: planned,
@@ -104,9 +110,7 @@ export function readCase(
     timed,
     daysAway,
     layoff: layoffOf(program, past, exercise.lift.key, today),
-    left: wasLeft(program, exercise, past, today)
-      ? leftRangeOf({ exercise, past, rack, reserve, last })
-      : null,
+    left,
     painGone: painAnswer(past, exercise, today) === 'go-on',
     painTwice: last.pains > 1 || (last.pains > 0 && (bouts.at(-2)?.pains ?? 0) > 0),
     drop,

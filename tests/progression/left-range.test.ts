@@ -61,6 +61,15 @@ describe('a range that was left for another', () => {
     expect(next).toMatchObject({ move: 'start', kg: 80 });
   });
 
+  it('loses no set, and is not said to keep its load, where the lift slips', () => {
+    const next = heavyToday([
+      told({ kg: 140, reps: [5, 5, 5], daysAgo: 38 }),
+      ...[29, 22, 15, 8, 1].map((daysAgo) => told({ kg: 90, reps: [12, 12, 12], daysAgo })),
+    ]);
+    expect(next).toMatchObject({ kg: 95, rules: ['start-range-again'] });
+    expect(next.aims).toHaveLength(3);
+  });
+
   it('is lighter still where the lift was away, too', () => {
     const results = [
       aResult(heavy, { kg: 140, reps: [6, 6, 6], rir: 1, daysAgo: 200 }),
