@@ -16,7 +16,7 @@ describe('the gate to a heavier load', () => {
     });
     expect(next).toMatchObject({ move: 'hold', kg: 30, aims: [7, 6, 6] });
     expect(next.words).toContain(
-      '30 kg a hand → 32.5 kg a hand is an 8 % step: first reach 7 reps in set 1.',
+      '30 kg a hand → 32.5 kg a hand is an 8 % step: first reach 7 reps in set 1, or fewer with more left.',
     );
     expect(next.prescribed.sets[0]?.range).toEqual([4, 7]);
   });
@@ -26,6 +26,13 @@ describe('the gate to a heavier load', () => {
       gear,
     });
     expect(next).toMatchObject({ move: 'up', kg: 32.5, aims: [4, 4, 4] });
+  });
+
+  it('opens there at 6, as it says, where one more was left', () => {
+    const next = nextTime(presses([4, 6]), [{ kg: 30, reps: [6, 6, 6], rir: 2, daysAgo: 3 }], {
+      gear,
+    });
+    expect(next).toMatchObject({ move: 'up', kg: 32.5 });
   });
 
   it('stays shut at 30 kg × 10 of 8–10: 32.5 kg would give 7.5 reps', () => {

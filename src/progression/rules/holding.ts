@@ -1,6 +1,6 @@
 import { COMMON, OURS } from '../../training/rule.ts';
 import { LIMITS } from '../limits.ts';
-import { rule } from './facts.ts';
+import { rule, type Told } from './facts.ts';
 
 /** Rules that keep the load, and say what to aim at. */
 export const HOLDING_RULES = [
@@ -40,8 +40,8 @@ export const HOLDING_RULES = [
     'steps of 2–10 %: ACSM 2009, MSSE 41(3):687–708; gate: ours',
     (f) =>
       f.has('share')
-        ? `${f.load('load')} → ${f.load('next')} is ${article(f.number('share'))} ${f.percent('share')} step: first reach ${f.count('target')} in set 1.`
-        : `${f.load('next')} is next: first reach ${f.count('target')} in set 1.`,
+        ? `${f.load('load')} → ${f.load('next')} is ${article(f.number('share'))} ${f.percent('share')} step: first reach ${f.count('target')} in set 1${orMoreLeft(f)}.`
+        : `${f.load('next')} is next: first reach ${f.count('target')} in set 1${orMoreLeft(f)}.`,
   ),
   rule(
     'hold-leave-more',
@@ -169,6 +169,10 @@ export const HOLDING_RULES = [
       `${f.number('sessions')} sessions at this load without a rep more: to build, eat and sleep more, or change the range.`,
   ),
 ] as const;
+
+/** A rep that was left tells as much as one that was done; of seconds nothing is left. */
+const orMoreLeft = (f: Told): string =>
+  f.text('counts') === 'seconds' ? '' : ', or fewer with more left';
 
 const article = (share: number): string =>
   [8, 11, 18].includes(Math.round(share * 100)) ? 'an' : 'a';
