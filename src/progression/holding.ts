@@ -69,7 +69,8 @@ function bodyWeightReason(each: Case, first: Bout, then: Mass, now: Mass): Reaso
 function sessionsWithoutGain({ story, last }: Case): number {
   // At the load of others of its day a lift has nothing to gain.
   const since = story.run.findLastIndex(isOnSharedLoad) + 1;
-  const counts = story.run.slice(since).map(repsOf);
+  const alike = story.run.slice(since).filter(({ sets }) => sets.length === last.sets.length);
+  const counts = alike.map(repsOf);
   const best = Math.max(...counts.slice(0, -1), 0);
   if (repsOf(last) > best) return 0;
   return counts.length - counts.findIndex((count) => count >= repsOf(last));

@@ -1,5 +1,5 @@
 import type { Mass } from '../training/mass.ts';
-import { type Bout, isOnSharedLoad } from './bout.ts';
+import { type Bout, reserveOfSet } from './bout.ts';
 import { LIMITS } from './limits.ts';
 
 const PAIN: ReadonlySet<string> = new Set(['pain-asked', 'pain-twice', 'pain-lighter']);
@@ -100,11 +100,24 @@ function failedTries(runs: readonly Run[], low: number): number {
 export const spareAfter = (tries: number, timed: boolean): number =>
   ((tries * (tries + 1)) / 2) * (timed ? LIMITS.secondsPerRep : 1);
 
-/** The low end was never reached at a load, or it was eased again; not only for others of its day. */
-function isGivenUp(run: Run, next: Run, low: number): boolean {
-  const [first] = next.bouts;
-  const isEased = first?.result.exercise.move === 'ease' && !isOnSharedLoad(first);
-  return !reached(run.bouts, low) || isEased;
+/**
+ * The low end was never reached at a load, or it was eased again after sets that fell short: others of
+ * its day, pain or other gear may have eased it, too.
+ */
+function isGivenUp({ bouts }: Run, next: Run, low: number): boolean {
+  const isEased = next.bouts[0]?.result.exercise.move === 'ease';
+  return !reached(bouts, low) || (isEased && !wentAsPlanned(bouts, low));
+}
+
+/** In the last of these sessions each set reached the low end, and left what was wanted. */
+function wentAsPlanned(bouts: readonly Bout[], low: number): boolean {
+  const last = bouts.at(-1);
+  const line = landed(bouts) ? landingLow(low) : low;
+  return (
+    last?.sets.every(
+      (set) => set.count >= line && reserveOfSet(set, last) >= last.result.exercise.reserve[0],
+    ) ?? false
+  );
 }
 
 /** Follows returns: each sets the load before it as the goal; reaching it, or easing after misses, ends it. */
