@@ -82,9 +82,10 @@ function withLoadMade(
   const changed = because('gear-changed', exerciseFacts(exercise, { load, wish }));
   const ofWish = ({ facts }: Reason): boolean => facts.load === wish;
   if (askPain) {
-    return why.map((reason) =>
+    const asked = why.map((reason) =>
       ofWish(reason) ? { ...reason, facts: { ...reason.facts, load } } : reason,
     );
+    return wish !== null && load > wish ? [...asked, changed] : asked;
   }
   return [changed, ...why.filter((reason) => !ofWish(reason))];
 }

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Decision } from '../../src/progression/past.ts';
 import { prescribe } from '../../src/progression/prescribe.ts';
 import { prescribeExercise } from '../../src/progression/prescribe-exercise.ts';
-import { aGear } from './a-gear.ts';
+import { aGear, dumbbells } from './a-gear.ts';
 import { aPast, aResult, TODAY, trained } from './a-past.ts';
-import { aProgram, straight } from './a-program.ts';
+import { aLift, aProgram, straight } from './a-program.ts';
 import { nextTime, tellOf } from './next-time.ts';
 
 const row = straight();
@@ -55,6 +55,15 @@ describe('pain', () => {
     const next = nextTime(row, [bare]);
     expect(next).toMatchObject({ move: 'hold', kg: 20, rules: ['pain-asked'] });
     expect(next.words[0]).toContain('nothing lighter');
+  });
+
+  it('says so where the gear of today makes only more', () => {
+    const press = straight({ lift: aLift({ loading: 'dumbbell' }) });
+    const next = nextTime(press, [{ ...hurt[0]!, kg: 4 }], {
+      gear: aGear({ dumbbells: dumbbells(8) }),
+    });
+    expect(next).toMatchObject({ kg: 8, rules: ['pain-asked', 'gear-changed'] });
+    expect(next.words[1]).toBe('4 kg a hand cannot be made with your gear: 8 kg a hand instead.');
   });
 
   it('never earns more load, though the lifter says that it is gone', () => {
