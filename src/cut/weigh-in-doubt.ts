@@ -1,7 +1,6 @@
 import type { Temporal } from 'temporal-polyfill';
 import type { DatedMass } from '../journal/daily-mass.ts';
 import { dayWords } from '../text/day-words.ts';
-import type { Problem } from '../text/problem.ts';
 import {
   kilograms,
   type Mass,
@@ -11,21 +10,19 @@ import {
   type Unit,
 } from '../training/mass.ts';
 import { daysBetween } from './cut-start.ts';
-
-/** A reading that looks like a slip of the finger. The lifter is asked, never refused. */
-export interface WeighInDoubt {
-  readonly problem: Problem;
-  /** What was probably meant; null where nothing is near. */
-  readonly meant: Mass | null;
-}
+import {
+  doubtFix,
+  isNear,
+  type Nearness,
+  type ReadingDoubt,
+  readingsBefore,
+} from './reading-doubt.ts';
 
 /** An adult's body weight lies between these. Ours, wide. */
 const LIKELY = { lowest: kilograms(30), highest: kilograms(300) } as const;
 
-/** A reading may differ from the last by this share at once, and by so much more with each day since. Ours. */
-const NEAR = 0.05;
-const NEAR_A_DAY = 0.002;
-const NEAR_MOST = 0.25;
+/** Ours. */
+const NEAR: Nearness = { once: 0.05, aDay: 0.002, most: 0.25 };
 
 /** Slips of the finger, the likeliest first: a lost or doubled decimal point, the other unit. */
 const SLIPS: readonly number[] = [
@@ -48,10 +45,8 @@ export function weighInDoubt(
   date: Temporal.PlainDate,
   earlier: readonly DatedMass[],
   unit: Unit,
-): WeighInDoubt | null {
-  const before = earlier
-    .filter((each) => daysBetween(each.date, date) > 0)
-    .toSorted((one, other) => daysBetween(other.date, one.date));
+): ReadingDoubt<Mass> | null {
+  const before = readingsBefore(earlier, date);
   return doubtBeside(before.reduce(levelsAfter, []), { mass, date }, unit);
 }
 
@@ -60,11 +55,11 @@ export type Levels = readonly DatedMass[];
 
 /** The levels once a later reading was kept; an odd one that was left again is none. */
 export function levelsAfter([last, before]: Levels, reading: DatedMass): Levels {
-  if (!last || !isNear(last, reading)) {
-    if (before && isNear(before, reading)) return [reading];
+  if (!last || !isNearTo(last, reading)) {
+    if (before && isNearTo(before, reading)) return [reading];
     return last ? [reading, last] : [reading];
   }
-  return before && !isNear(before, reading) ? [reading, before] : [reading];
+  return before && !isNearTo(before, reading) ? [reading, before] : [reading];
 }
 
 /** {@link weighInDoubt}, beside the levels of the days before. */
@@ -72,10 +67,10 @@ export function doubtBeside(
   levels: Levels,
   { mass, date }: DatedMass,
   unit: Unit,
-): WeighInDoubt | null {
+): ReadingDoubt<Mass> | null {
   const [last] = levels;
   const likely = (found: Mass): boolean =>
-    last ? levels.some((each) => isNear(each, { mass: found, date })) : inLikelyRange(found);
+    last ? levels.some((each) => isNearTo(each, { mass: found, date })) : inLikelyRange(found);
   if (likely(mass)) return null;
   const slip = SLIPS.find((factor) => likely(micrograms(Math.round(mass * factor))));
   const meant = slip === undefined ? null : micrograms(Math.round(mass * slip));
@@ -86,9 +81,7 @@ export function doubtBeside(
       what: last
         ? `${found} is far from the ${massText(last.mass, unit)} of ${dayWords(last.date)}.`
         : `${found} is an unlikely body weight.`,
-      fix: meant
-        ? `Was it ${massText(meant, unit)}? Enter that, or say once more that ${found} is right.`
-        : `Check the number, or say once more that ${found} is right.`,
+      fix: doubtFix(found, meant === null ? null : massText(meant, unit)),
     },
   };
 }
@@ -99,12 +92,10 @@ export function replacedBy<T extends DatedMass>(
   date: Temporal.PlainDate,
   earlier: readonly T[],
 ): readonly T[] {
-  return earlier.filter((each) => each.date.equals(date) && Math.abs(mass / each.mass - 1) > NEAR);
+  return earlier.filter((each) => each.date.equals(date) && !isNear(NEAR, mass / each.mass, 0));
 }
 
-function isNear(earlier: DatedMass, { mass, date }: DatedMass): boolean {
-  const allowed = Math.min(NEAR_MOST, NEAR + NEAR_A_DAY * daysBetween(earlier.date, date));
-  return Math.abs(mass / earlier.mass - 1) <= allowed;
-}
+const isNearTo = (earlier: DatedMass, { mass, date }: DatedMass): boolean =>
+  isNear(NEAR, mass / earlier.mass, daysBetween(earlier.date, date));
 
 const inLikelyRange = (mass: Mass): boolean => mass >= LIKELY.lowest && mass <= LIKELY.highest;

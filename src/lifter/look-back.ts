@@ -2,10 +2,11 @@ import type { Temporal } from 'temporal-polyfill';
 import { reviewReason } from '../cut/cut-rules.ts';
 import { answersTo, finding, type ReviewFinding } from '../cut/finding.ts';
 import { judgeTooSoon } from '../cut/judge-end.ts';
+import type { ReadingDoubt } from '../cut/reading-doubt.ts';
 import { weekdaysSaid } from '../cut/relaid-week.ts';
 import { type Review, review } from '../cut/review.ts';
-import { type WaistDoubt, waistDoubt } from '../cut/waist-doubt.ts';
-import { type WeighInDoubt, weighInDoubt } from '../cut/weigh-in-doubt.ts';
+import { waistDoubt } from '../cut/waist-doubt.ts';
+import { weighInDoubt } from '../cut/weigh-in-doubt.ts';
 import type { History, WeighIn } from '../journal/history.ts';
 import type { Program } from '../program/program.ts';
 import { type Hurt, hurtsOn } from '../progression/hurts.ts';
@@ -208,9 +209,9 @@ export interface LookBack {
   readonly hurts: () => readonly Hurt[];
   /** The newest first. */
   readonly readings: () => readonly WeighIn[];
-  readonly doubt: (mass: Mass) => WeighInDoubt | null;
+  readonly doubt: (mass: Mass) => ReadingDoubt<Mass> | null;
   /** The same of a waist reading. */
-  readonly doubtWaist: (length: Length) => WaistDoubt | null;
+  readonly doubtWaist: (length: Length) => ReadingDoubt<Length> | null;
   /** Lifts with results that every word of `query` fits, the one done last first. */
   readonly lifts: (query: string) => readonly LiftSummary[];
   /** Sessions of a lift that every word of `query` fits, newest first. */

@@ -1,5 +1,4 @@
-import type { WaistDoubt } from '../../cut/waist-doubt.ts';
-import type { WeighInDoubt } from '../../cut/weigh-in-doubt.ts';
+import type { ReadingDoubt } from '../../cut/reading-doubt.ts';
 import type { Coach } from '../../lifter/coach.ts';
 import { shortDayWords } from '../../text/day-words.ts';
 import {
@@ -98,7 +97,7 @@ type Read =
   | { readonly is: 'read'; readonly mass?: Mass; readonly length?: Length }
   | { readonly is: 'unread'; readonly why: string }
   | { readonly is: 'doubted'; readonly amount: number; readonly doubt: Doubt };
-type Doubt = WeighInDoubt | WaistDoubt;
+type Doubt = ReadingDoubt<Mass> | ReadingDoubt<Length>;
 
 /** A reading that looks like a slip of the finger counts only once it was typed a second time. */
 function readWeight({ typed, doubted, weighing }: Weigh, { lookBack }: Coach): Read {
