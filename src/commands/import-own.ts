@@ -38,17 +38,17 @@ export async function importOwn(text: string, call: Call, lifter: Lifter): Promi
     dayFirst: dayFirstOf(options.dates),
     unit: unit ?? lifter.unit(),
     liftsOf: (name) => {
-      const told = named.get(name.toLowerCase());
-      return told ? [told] : liftsMeant(lifts, name, lifter.gear());
+      const told = named.findLast((each) => isSameName(each.name, name));
+      return told ? [told.lift] : liftsMeant(lifts, name, lifter.gear());
     },
     until: lifter.today().add({ days: 1 }),
   });
-  const strange = namesTold(options.lift).find(
-    (name) => !table.lifts.some((lift) => lift.name.toLowerCase() === name.toLowerCase()),
+  const strange = named.find(
+    ({ name }) => !table.lifts.some((lift) => isSameName(lift.name, name)),
   );
   if (strange !== undefined) {
     throw new Refusal({
-      what: `The table has no lift "${safeText(strange)}".`,
+      what: `The table has no lift "${safeText(strange.name)}".`,
       fix: `It has ${table.lifts
         .slice(0, MOST_NAMED)
         .map(({ name }) => safeText(name))
@@ -148,29 +148,26 @@ function programOf(lifter: Lifter): Program | null {
   }
 }
 
-/** The names before the signs, as they were typed. */
-const namesTold = (told: Call['options'][string]): readonly string[] =>
-  [told ?? []].flat().map((part) => String(part).slice(0, String(part).lastIndexOf('=')).trim());
+const isSameName = (one: string, other: string): boolean =>
+  one.toLowerCase() === other.toLowerCase();
 
-/** `Bench=bench-press`: names of the table, and the lifts that they mean. */
+/** `Bench=bench-press`: names of the table as they were typed, and the lifts that they mean. */
 function toldLifts(
   told: Call['options'][string],
   lifts: ReadonlyMap<string, Lift>,
-): ReadonlyMap<string, Lift> {
-  const parts = [told ?? []].flat().map(String);
-  return new Map(
-    parts.map((part) => {
-      const at = part.lastIndexOf('=');
-      if (at < 1) {
-        throw new Refusal({
-          what: `"${safeText(part)}" names no lift.`,
-          fix: 'Write --lift "Bench=bench-press": the name in the table, then the lift.',
-        });
-      }
-      const [key = ''] = readAnswer.lifts(part.slice(at + 1), { lifts, unit: 'kg' });
-      return [part.slice(0, at).trim().toLowerCase(), (lifts.get(key) ?? KNOWN_LIFTS.get(key))!];
-    }),
-  );
+): readonly { readonly name: string; readonly lift: Lift }[] {
+  return [told ?? []].flat().map((each) => {
+    const part = String(each);
+    const at = part.lastIndexOf('=');
+    if (at < 1) {
+      throw new Refusal({
+        what: `"${safeText(part)}" names no lift.`,
+        fix: 'Write --lift "Bench=bench-press": the name in the table, then the lift.',
+      });
+    }
+    const [key = ''] = readAnswer.lifts(part.slice(at + 1), { lifts, unit: 'kg' });
+    return { name: part.slice(0, at).trim(), lift: (lifts.get(key) ?? KNOWN_LIFTS.get(key))! };
+  });
 }
 
 function dayFirstOf(told: Call['options'][string]): DayFirst {

@@ -56,14 +56,14 @@ function keptIn(
   on: Temporal.PlainDate,
 ): LiftKept[] {
   const exercises = presentLifts(past, cutFrom, on);
+  // Before the cut has begun there is no strength of its beginning.
+  const isBegun = daysBetween(cutFrom, on) >= 0;
   return [...exercises.values()].map((exercise): LiftKept => {
     const { lift, name, kind, loading } = exercise;
     const strength = strengths.get(lift);
     const of = { lift, name, kind, sessions: strength?.sessions ?? 0 };
     const body = past.bodyMassOn(on);
     if (loading === 'bodyweight' && body === null) return { ...of, state: 'weigh-in-missing' };
-    // Before the cut has begun there is no strength of its beginning.
-    const isBegun = daysBetween(cutFrom, on) >= 0;
     if (!strength || strength.sessions < CUT_LIMITS.keptSessions || !isBegun)
       return { ...of, state: 'not-yet' };
     const { change, level } = strength;

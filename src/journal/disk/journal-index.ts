@@ -37,12 +37,12 @@ export function journalIndex(
   return {
     read: (key) =>
       readKept(files, path(), head(key, 'near'), (text) => {
-        const { sessions, exercises, sets, whys, ...rest } = JSON.parse(text) as Written;
+        const written = JSON.parse(text) as Written;
         const older = () =>
           readKept(files, olderPath(), head(key, 'older'), (far) =>
             readSessions(JSON.parse(far) as WrittenSessions),
           );
-        return { ...rest, sessions: readSessions({ sessions, exercises, sets, whys }), older };
+        return { ...written, sessions: readSessions(written), older };
       }),
     write: (key, { sessions, older, ...rest }) => {
       const far = JSON.stringify(writtenSessions(older() ?? []));
